@@ -3,10 +3,29 @@
  * the web page and the printed page.
  */
 export type ElementName =
-  | 'article' | 'section' | 'header' | 'footer'
-  | 'h1' | 'h2' | 'h3' | 'p' | 'ul' | 'ol' | 'li'
-  | 'table' | 'caption' | 'thead' | 'tbody' | 'tr' | 'th' | 'td'
-  | 'figure' | 'strong' | 'em' | 'span' | 'br';
+  | 'article'
+  | 'section'
+  | 'header'
+  | 'footer'
+  | 'h1'
+  | 'h2'
+  | 'h3'
+  | 'p'
+  | 'ul'
+  | 'ol'
+  | 'li'
+  | 'table'
+  | 'caption'
+  | 'thead'
+  | 'tbody'
+  | 'tr'
+  | 'th'
+  | 'td'
+  | 'figure'
+  | 'strong'
+  | 'em'
+  | 'span'
+  | 'br';
 
 export interface Element {
   readonly name: ElementName;

@@ -1,24 +1,5 @@
-import type { Hazard } from '../notation/hazard.ts';
-import type { AteValues, MultiplicationFactors, SpecificLimit } from '../notation/limit.ts';
 import type { Exact } from '../quantity/exact.ts';
-
-/** Endpoints for which an ingredient may have no usable data. */
-export type Endpoint = 'acute-oral' | 'acute-dermal' | 'acute-inhalation' | 'aquatic';
-
-/** What the record itself says of a constituent, read from its notation. */
-export interface GivenData {
-  /** Present: replaces the whole harmonised entry. An empty list with a source means known and not classified. */
-  readonly hazards?: readonly Hazard[];
-  readonly limits?: readonly SpecificLimit[];
-  readonly ate?: AteValues;
-  readonly mFactors?: MultiplicationFactors;
-  readonly unknown: readonly Endpoint[];
-  /** False where summing does not hold for skin and eye (strong acid or base and the like). */
-  readonly additive: boolean;
-  /** True where the record says that the ingredient counts below the cut-off for relevant ingredients. */
-  readonly relevant: boolean;
-  readonly source: string | null;
-}
+import type { GivenData } from '../record/given-data.ts';
 
 /** One substance of the mixture after raw materials are expanded. */
 export interface Constituent {

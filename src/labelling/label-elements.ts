@@ -12,7 +12,16 @@ export interface PrecautionaryStatement extends Statement {
 
 export type SignalWord = 'Danger' | 'Warning';
 
-export type PictogramCode = 'GHS01' | 'GHS02' | 'GHS03' | 'GHS04' | 'GHS05' | 'GHS06' | 'GHS07' | 'GHS08' | 'GHS09';
+export type PictogramCode =
+  | 'GHS01'
+  | 'GHS02'
+  | 'GHS03'
+  | 'GHS04'
+  | 'GHS05'
+  | 'GHS06'
+  | 'GHS07'
+  | 'GHS08'
+  | 'GHS09';
 
 /** What the law puts on the label for a classification, in the order in which it is shown. */
 export interface LabelElements {

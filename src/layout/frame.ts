@@ -13,8 +13,25 @@ export type ArtifactKind = 'layout' | 'header' | 'footer' | 'background';
 /** A tag of the structure tree (ISO 32000-1 14.8.4); items point to it by identity. */
 export interface Tag {
   readonly type:
-    | 'Document' | 'Sect' | 'H1' | 'H2' | 'H3' | 'P' | 'L' | 'LI' | 'Lbl' | 'LBody'
-    | 'Table' | 'Caption' | 'THead' | 'TBody' | 'TR' | 'TH' | 'TD' | 'Figure' | 'Span';
+    | 'Document'
+    | 'Sect'
+    | 'H1'
+    | 'H2'
+    | 'H3'
+    | 'P'
+    | 'L'
+    | 'LI'
+    | 'Lbl'
+    | 'LBody'
+    | 'Table'
+    | 'Caption'
+    | 'THead'
+    | 'TBody'
+    | 'TR'
+    | 'TH'
+    | 'TD'
+    | 'Figure'
+    | 'Span';
   readonly children: Tag[];
   readonly alt?: string;
   readonly lang?: string;

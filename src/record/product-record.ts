@@ -1,0 +1,175 @@
+import type { Hazard } from '../notation/hazard.ts';
+import type { Exact } from '../quantity/exact.ts';
+import type { Millimetres } from '../quantity/length.ts';
+import type { Position } from '../report/diagnostic.ts';
+import type { GivenData } from './given-data.ts';
+
+export type PhysicalForm = 'liquid' | 'solid' | 'gas' | 'aerosol';
+
+/** A measured property with what is known of the measurement. */
+export interface Measured<T> {
+  readonly value: T;
+  /** The value as written in the record, with its unit. */
+  readonly written: string;
+  readonly method: string | null;
+  readonly source: string | null;
+}
+
+/** Flash point: a temperature, or none where a test found none. */
+export type FlashPoint =
+  | { readonly kind: 'none' }
+  | { readonly kind: 'temperature'; readonly celsius: Exact; readonly cup: 'closed' | 'open' | null };
+
+/** Properties measured on the finished product; absent where the record gives none. */
+export interface Properties {
+  readonly pH?: Measured<Exact>;
+  /** g/mL at 20 C or room temperature. */
+  readonly density?: Measured<Exact>;
+  readonly flashPoint?: Measured<FlashPoint>;
+  /** Degrees Celsius. */
+  readonly initialBoilingPoint?: Measured<Exact>;
+  /** mm2/s at 40 C. */
+  readonly kinematicViscosity40C?: Measured<Exact>;
+  /** Properties that only the data sheet prints, by their key in the record (`vapor-pressure`, `solubility`). */
+  readonly other: Readonly<Record<string, Measured<string>>>;
+}
+
+/** An amount of one line of a formula. */
+export type Amount =
+  | { readonly kind: 'mass'; readonly grams: Exact; readonly written: string }
+  | { readonly kind: 'volume'; readonly millilitres: Exact; readonly written: string }
+  | { readonly kind: 'percent'; readonly low: Exact; readonly high: Exact; readonly written: string }
+  | { readonly kind: 'balance' };
+
+interface LineBase {
+  readonly amount: Amount;
+  /** g/mL, where the line or the raw material gives one. */
+  readonly density: Exact | null;
+  readonly at: Position;
+  /** `formula[2]` */
+  readonly path: string;
+}
+
+/** A substance weighed or metered into the batch. */
+export interface SubstanceLine extends LineBase {
+  readonly kind: 'substance';
+  readonly name: string;
+  readonly cas: string | null;
+  readonly given: GivenData;
+}
+
+/** A raw material with a composition of its own. */
+export interface RawMaterialLine extends LineBase {
+  readonly kind: 'raw-material';
+  readonly material: RawMaterial;
+}
+
+export type FormulaLine = SubstanceLine | RawMaterialLine;
+
+/** What comes in a drum: a name and its composition, itself lines of substances or further raw materials. */
+export interface RawMaterial {
+  readonly file: string;
+  readonly name: string;
+  readonly supplier: string | null;
+  /** g/mL */
+  readonly density: Exact | null;
+  readonly source: string | null;
+  readonly formula: readonly FormulaLine[];
+}
+
+export interface Maker {
+  readonly name: string;
+  /** Address, a line each. */
+  readonly address: readonly string[];
+  readonly telephone: string;
+  readonly emergency: { readonly telephone: string; readonly hours: string };
+  readonly email: string | null;
+  readonly website: string | null;
+}
+
+/** A whole-mixture result that replaces a calculation. */
+export interface Evidence {
+  /** Class abbreviation that it speaks of: `Met. Corr.`, `Skin Corr.`, `Acute Tox.`. */
+  readonly hazardClass: string;
+  readonly route: 'oral' | 'dermal' | 'inhalation' | null;
+  /** Hazard found, in the notation of the contract; null where the result is "not classified". */
+  readonly hazard: Hazard | null;
+  /** `test` on the whole mixture, `bridging` from a similar tested mixture, `reserve` for acid/alkali reserve. */
+  readonly kind: 'test' | 'bridging' | 'reserve';
+  readonly method: string;
+  readonly source: string;
+  readonly reason: string | null;
+}
+
+/** A choice among readings of the law, with the reviewer's reason. */
+export interface Choice {
+  readonly reading: string;
+  readonly take: string;
+  readonly reason: string;
+  readonly at: Position;
+}
+
+export interface Quantity {
+  readonly value: Exact;
+  /** `mL`, `L`, `fl oz`, `gal`, `g`, `kg`, `oz`, `lb`, `mm` … as written. */
+  readonly unit: string;
+  readonly written: string;
+}
+
+/** One pack in which the product is sold. */
+export interface Pack {
+  readonly id: string;
+  readonly contents: Quantity;
+  /** GTIN with a right check digit, as written. */
+  readonly gtin: string | null;
+  readonly container: {
+    readonly shape: 'cylinder' | 'rectangular' | 'other';
+    readonly diameter: Millimetres | null;
+    readonly labelPanelHeight: Millimetres | null;
+    readonly childResistant: boolean | null;
+  } | null;
+  readonly label: {
+    readonly width: Millimetres;
+    readonly height: Millimetres;
+    readonly cornerRadius: Millimetres;
+  } | null;
+  readonly roll: {
+    readonly core: Millimetres;
+    readonly maxDiameter: Millimetres;
+    readonly gap: Millimetres;
+    readonly linerAndFace: Millimetres;
+    readonly unwind: string;
+  } | null;
+  readonly case: {
+    readonly count: number;
+    readonly gtin: string | null;
+    readonly tareKilograms: Exact | null;
+  } | null;
+  readonly at: Position;
+}
+
+/** The maker's own words for the label; never rewritten. */
+export interface Copy {
+  readonly tagline: string | null;
+  readonly directions: readonly string[];
+}
+
+/** A product record, read, validated and in fixed units. */
+export interface ProductRecord {
+  readonly file: string;
+  readonly name: string;
+  readonly code: string;
+  readonly use: string;
+  readonly advisedAgainst: readonly string[];
+  readonly form: PhysicalForm;
+  readonly appearance: { readonly color: string | null; readonly odor: string | null };
+  readonly maker: Maker;
+  readonly properties: Properties;
+  readonly formula: readonly FormulaLine[];
+  readonly evidence: readonly Evidence[];
+  readonly choices: readonly Choice[];
+  readonly packs: readonly Pack[];
+  readonly copy: Copy;
+  /** The record as parsed, for attaching to documents. */
+  readonly raw: unknown;
+}
