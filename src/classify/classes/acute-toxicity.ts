@@ -1,0 +1,259 @@
+import Fraction from 'fraction.js';
+import { Exact } from '../../quantity/exact.ts';
+import { compare, compareSum, exactSum, meets, type Part, reaches, show, sumOf } from '../../quantity/sum.ts';
+import type { AcuteKey, AcuteToxicityRules } from '../../reference/thresholds.ts';
+import type { Because } from '../classification.ts';
+import { type ClassResult, type Context, citeHealth } from '../context.ts';
+import { type Ingredient, inhalationFormOf } from '../ingredient.ts';
+import type { ReadingId } from '../readings.ts';
+
+type RouteName = 'oral' | 'dermal' | 'inhalation';
+
+const keysOf: Readonly<Record<RouteName, readonly AcuteKey[]>> = {
+  oral: ['oral'],
+  dermal: ['dermal'],
+  inhalation: ['gas', 'vapour', 'mist'],
+};
+
+const unitOf: Readonly<Record<AcuteKey, string>> = {
+  oral: 'mg/kg',
+  dermal: 'mg/kg',
+  gas: 'ppmV',
+  vapour: 'mg/L',
+  mist: 'mg/L',
+};
+
+const statementOf: Readonly<Record<RouteName, Readonly<Record<string, string>>>> = {
+  oral: { '1': 'H300', '2': 'H300', '3': 'H301', '4': 'H302', '5': 'H303' },
+  dermal: { '1': 'H310', '2': 'H310', '3': 'H311', '4': 'H312', '5': 'H313' },
+  inhalation: { '1': 'H330', '2': 'H330', '3': 'H331', '4': 'H332', '5': 'H333' },
+};
+
+interface Estimate {
+  readonly value: Exact;
+  /** Category that the value lies in; null above the last one. */
+  readonly category: string | null;
+  readonly converted: boolean;
+}
+
+/** The acute toxicity of a mixture by one route and form. */
+export interface AcuteSum {
+  readonly key: AcuteKey;
+  readonly ateMix: number | null;
+  readonly category: string | null;
+  /** Percent of relevant ingredients of unknown toxicity. */
+  readonly unknown: number;
+  readonly because: Because;
+  readonly readings: readonly ReadingId[];
+}
+
+/** The category of an estimate: the first whose upper bound it does not exceed (Table A.1.1; CLP Table 3.1.1). */
+function categoryOf(value: Exact, bounds: Readonly<Record<string, number>>): string | null {
+  for (const category in bounds) if (compare(value, bounds[category]!) <= 0) return category;
+  return null;
+}
+
+/** An ingredient's estimate by one route and form: its own value, else that of its category (A.1.3.3(d); CLP 3.1.3.3(d)). */
+function estimateOf(
+  { data }: Ingredient,
+  key: AcuteKey,
+  rules: AcuteToxicityRules,
+  unnamedForm: AcuteKey,
+): Estimate | null {
+  const given = data.ate[key];
+  if (given) return { value: given, category: categoryOf(given, rules.categories[key]), converted: false };
+  const inhaled = key !== 'oral' && key !== 'dermal';
+  if (inhaled && (data.ate.gas || data.ate.vapour || data.ate.mist)) return null;
+  for (const hazard of data.hazards) {
+    if (hazard.hazardClass !== 'Acute Tox.') continue;
+    const hazardKey = hazard.route === 'inhalation' ? (hazard.form ?? unnamedForm) : hazard.route;
+    if (hazardKey !== key) continue;
+    const point = rules.conversion[key][hazard.category];
+    if (point !== undefined) return { value: pointEstimate(point), category: hazard.category, converted: true };
+  }
+  return null;
+}
+
+/** Toxic in one inhalation form is not unknown in another (reading `inhalation-forms-apart`). */
+const knownInAnotherForm = ({ data }: Ingredient, key: AcuteKey): boolean =>
+  key !== 'oral' &&
+  key !== 'dermal' &&
+  (Boolean(data.ate.gas || data.ate.vapour || data.ate.mist) ||
+    data.hazards.some(({ hazardClass, route }) => hazardClass === 'Acute Tox.' && route === 'inhalation'));
+
+const points = new Map<number, Exact>();
+function pointEstimate(value: number): Exact {
+  const known = points.get(value);
+  if (known) return known;
+  const made = Exact.decimal(value);
+  points.set(value, made);
+  return made;
+}
+
+const endpointOf = (key: AcuteKey) =>
+  key === 'oral' ? 'acute-oral' : key === 'dermal' ? 'acute-dermal' : 'acute-inhalation';
+
+/**
+ * Additivity formula, A.1.3.6.1 and A.1.3.6.2.4; CLP and UN 3.1.3.6.1 and 3.1.3.6.2.3:
+ * 100 / ATEmix = sum of Ci / ATEi, or (100 - unknown) / ATEmix where more than 10 % is unknown.
+ */
+export function acuteSum({ mixture, basis, take }: Context, key: AcuteKey): AcuteSum {
+  const rules = basis.acuteToxicity;
+  const chosen = take('inhalation-form');
+  const unnamedForm = chosen === 'by-state' ? inhalationFormOf(mixture.form) : (chosen as AcuteKey);
+  const parts: Part[] = [];
+  const terms: { name: string; percent: number; weight: number }[] = [];
+  const unknownParts: Part[] = [];
+  const used = new Set<ReadingId>();
+  let shared: string | null | undefined;
+  for (const ingredient of mixture.ingredients) {
+    const estimate = estimateOf(ingredient, key, rules, unnamedForm);
+    const { percent, data } = ingredient;
+    shared = shared === undefined || shared === estimate?.category ? (estimate?.category ?? null) : null;
+    if (!estimate) {
+      if (data.unknown.has(endpointOf(key)) && !knownInAnotherForm(ingredient, key)) {
+        if (reaches(percent, rules.unknown.relevantFrom.percent)) unknownParts.push({ amount: percent, weight: 1 });
+      } else if (data.hazards.length > 0) used.add('no-entry-for-route');
+      continue;
+    }
+    if (compare(estimate.value, rules.countsUpTo[key]) > 0) continue;
+    if (estimate.category === null && key !== 'oral' && key !== 'dermal') used.add('ate-above-category-4');
+    if (estimate.converted && data.minimum) used.add('minimum-category');
+    const floor = Number(rules.relevantFrom[estimate.category ?? '5']);
+    if (!ingredient.relevant && !reaches(percent, floor)) {
+      used.add('below-cut-off');
+      continue;
+    }
+    parts.push({ amount: percent, weight: 1, over: estimate.value });
+    terms.push({ name: ingredient.name, percent: percent.value, weight: estimate.value.value });
+  }
+  if (key !== 'oral' && key !== 'dermal' && terms.length > 0) used.add('inhalation-form').add('inhalation-forms-apart');
+  const unknown = sumOf(unknownParts);
+  const corrected = compareSum(unknownParts, rules.unknown.correctedAbove.percent) > 0;
+  if (unknownParts.length > 0) used.add('unknown-correction');
+  if (parts.length === 0) {
+    return {
+      key,
+      ateMix: null,
+      category: null,
+      unknown,
+      readings: [...used],
+      because: {
+        rule: 'no ingredient of known acute toxicity',
+        cite: citeHealth(basis, rules.formula.cite),
+        working: `no ingredient counts by this route${unknownNote(unknown)}`,
+        terms: [],
+      },
+    };
+  }
+  const bounds = rules.categories[key];
+  const counted = corrected ? [...unknownParts] : [];
+  let category: string | null = null;
+  // ATEmix <= L is sum(Ci L / ATEi) + unknown >= 100.
+  for (const candidate in bounds) {
+    const scaled = parts.map(part => ({ ...part, weight: bounds[candidate]! }));
+    if (meets([...scaled, ...counted], 100)) {
+      category = candidate;
+      break;
+    }
+  }
+  const sum = sumOf(parts);
+  const numerator = corrected ? 100 - unknown : 100;
+  const ateMix = nearest(parts, counted, numerator / sum);
+  const unit = unitOf[key];
+  if (shared) {
+    used.add('same-category');
+    return {
+      key,
+      ateMix,
+      category: shared,
+      unknown,
+      readings: [...used],
+      because: {
+        rule: 'all ingredients within one category',
+        cite: citeHealth(basis, rules.sameCategory.cite),
+        working: `every ingredient is in Category ${shared} by this route, so the mixture is too (by the formula ATEmix = ${show(ateMix)} ${unit})`,
+        total: ateMix,
+        limit: bounds[shared],
+        unit,
+        terms,
+      },
+    };
+  }
+  const last = Object.values(bounds).at(-1)!;
+  const limit = category ? bounds[category]! : last;
+  const working =
+    `${corrected ? `(100 - ${show(unknown)})` : '100'} / ATEmix = ` +
+    `${terms.map(({ percent, weight }) => `${show(percent)}/${show(weight)}`).join(' + ')} = ${show(sum)}; ` +
+    `ATEmix = ${show(ateMix)} ${unit} ${category ? `<= ${show(limit)}` : `> ${show(last)}`}${unknownNote(unknown)}`;
+  return {
+    key,
+    ateMix,
+    category,
+    unknown,
+    readings: [...used],
+    because: {
+      rule: corrected ? 'additivity formula corrected for unknown ingredients' : 'additivity formula',
+      cite: citeHealth(basis, corrected ? rules.unknown.correctedAbove.cite : rules.formula.cite),
+      working,
+      total: ateMix,
+      limit,
+      unit,
+      terms,
+    },
+  };
+}
+
+// The double quotient may miss a value that is exact in decimals, such as 2000.
+function nearest(parts: readonly Part[], unknown: readonly Part[], quick: number): number {
+  const rounded = Number(quick.toPrecision(12));
+  if (rounded === quick) return quick;
+  return String(rounded).length > 10
+    ? quick
+    : new Fraction(100).sub(exactSum(unknown)).div(exactSum(parts)).valueOf();
+}
+
+const unknownNote = (unknown: number): string =>
+  unknown > 0 ? `; ${show(unknown)} % of the mixture is of unknown toxicity by this route` : '';
+
+/** Acute toxicity by the three routes; inhalation takes the most severe of its forms. */
+export function acuteToxicity(context: Context): { results: ClassResult[]; sums: Map<AcuteKey, AcuteSum> } {
+  const sums = new Map<AcuteKey, AcuteSum>();
+  const results: ClassResult[] = [];
+  const { basis } = context;
+  for (const route of ['oral', 'dermal', 'inhalation'] as const) {
+    let worst: AcuteSum | null = null;
+    for (const key of keysOf[route]) {
+      const sum = acuteSum(context, key);
+      sums.set(key, sum);
+      if (!worst || severer(sum, worst)) worst = sum;
+    }
+    const { category, because, unknown, readings, key } = worst!;
+    const shared = { class: 'Acute Tox.', route, because, readings };
+    if (category) {
+      results.push({
+        ...shared,
+        outcome: 'classified',
+        hazard: {
+          code: `Acute Tox. ${category}`,
+          hazardClass: 'Acute Tox.',
+          category,
+          route,
+          form: route === 'inhalation' ? (key as 'gas' | 'vapour' | 'mist') : null,
+          effect: null,
+          organs: [],
+          statements: [statementOf[route][category]!],
+        },
+      });
+    } else if (unknown > 0) {
+      const cite = citeHealth(basis, basis.acuteToxicity.unknown.relevantFrom.cite);
+      results.push({ ...shared, outcome: 'insufficient-data', because: { ...because, cite } });
+    } else results.push({ ...shared, outcome: 'not-classified' });
+  }
+  return { results, sums };
+}
+
+function severer(a: AcuteSum, b: AcuteSum): boolean {
+  if (a.category !== b.category) return a.category !== null && (b.category === null || a.category < b.category);
+  return a.ateMix !== null && b.ateMix === null;
+}

@@ -1,0 +1,86 @@
+import { reaches, show } from '../../quantity/sum.ts';
+import type { AquaticRules } from '../../reference/thresholds.ts';
+import { type ClassResult, type Context, citeHealth, plainHazard } from '../context.ts';
+import { hazardsOf, type Ingredient } from '../ingredient.ts';
+import type { ReadingId } from '../readings.ts';
+import { becauseOfNone, becauseOfSum, genericTerm, reachesLimit, type SumTerm } from '../sums.ts';
+
+const ACUTE = 'Aquatic Acute';
+const CHRONIC = 'Aquatic Chronic';
+const statements: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  [ACUTE]: { '1': 'H400', '2': 'H401', '3': 'H402' },
+  [CHRONIC]: { '1': 'H410', '2': 'H411', '3': 'H412', '4': 'H413' },
+};
+
+const categoryIn = (ingredient: Ingredient, hazardClass: string): string | null => {
+  let worst: string | null = null;
+  for (const { category } of hazardsOf(ingredient, hazardClass)) if (!worst || category < worst) worst = category;
+  return worst;
+};
+
+/** Relevant from 0.1 % (0.1/M) for Acute 1 and Chronic 1, from 1 % for the rest (CLP and UN 4.1.3.1). */
+function isRelevant(ingredient: Ingredient, category: string, m: number, { relevantFrom }: AquaticRules): boolean {
+  if (ingredient.relevant) return true;
+  return reaches(ingredient.percent, category === '1' ? relevantFrom.category1 / m : relevantFrom.other);
+}
+
+/**
+ * Hazards to the aquatic environment by summation: CLP and UN 4.1.3.5.5.3 (acute), 4.1.3.5.5.4 (chronic),
+ * with M-factors 4.1.3.5.5.5. A step to a milder category weighs ten times; Chronic 4 is a plain sum.
+ */
+export function aquatic(context: Context): ClassResult[] {
+  const rules = context.basis.aquatic;
+  if (!rules) return [];
+  return [summation(context, rules, ACUTE, rules.acute), summation(context, rules, CHRONIC, rules.chronic)];
+}
+
+function summation(
+  context: Context,
+  rules: AquaticRules,
+  hazardClass: string,
+  { categories, cite }: AquaticRules['acute'],
+): ClassResult {
+  const { basis, mixture } = context;
+  const used = new Set<ReadingId>();
+  const factorOf = ({ data }: Ingredient): number => (hazardClass === ACUTE ? data.mFactors.acute : data.mFactors.chronic);
+  const relevant: { ingredient: Ingredient; own: string }[] = [];
+  for (const ingredient of mixture.ingredients) {
+    const own = categoryIn(ingredient, hazardClass);
+    if (!own) continue;
+    if (own === '1' && !ingredient.data.mFactors.given) used.add('m-factor-missing');
+    if (isRelevant(ingredient, own, factorOf(ingredient), rules)) relevant.push({ ingredient, own });
+    else used.add('below-cut-off');
+  }
+  const floor = rules.relevantFrom.category1;
+  let last: ClassResult | null = null;
+  for (const category of categories) {
+    const plain = hazardClass === CHRONIC && category === '4';
+    const terms: SumTerm[] = [];
+    for (const { ingredient, own } of relevant) {
+      if (own > category) continue;
+      const steps = plain ? 0 : Number(category) - Number(own);
+      const m = own === '1' && !plain ? factorOf(ingredient) : 1;
+      terms.push(genericTerm(ingredient, rules.sum, m * 10 ** steps));
+    }
+    if (terms.length === 0) continue;
+    const because = becauseOfSum(terms, rules.sum, `summation to Category ${category}`, citeHealth(basis, cite), '');
+    if (reachesLimit(terms, rules.sum)) {
+      const hazard = plainHazard(hazardClass, category, [statements[hazardClass]![category]!]);
+      return { class: hazardClass, outcome: 'classified', hazard, because, readings: [...used], floor };
+    }
+    last = { class: hazardClass, outcome: 'not-classified', because, readings: [...used], floor };
+  }
+  return (
+    last ?? {
+      class: hazardClass,
+      outcome: 'not-classified',
+      because: becauseOfNone(
+        'no relevant ingredient',
+        citeHealth(basis, rules.relevantFrom.cite),
+        `no ingredient of this class at its cut-off (${show(rules.relevantFrom.category1)} %, divided by M, or ${show(rules.relevantFrom.other)} %)`,
+      ),
+      readings: [...used],
+      floor,
+    }
+  );
+}

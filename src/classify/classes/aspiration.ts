@@ -1,0 +1,66 @@
+import { compare, reaches, show } from '../../quantity/sum.ts';
+import { type ClassResult, type Context, citeHealth, plainHazard } from '../context.ts';
+import { hazardsOf } from '../ingredient.ts';
+import { becauseOfNone, becauseOfSum, genericTerm, reachesLimit } from '../sums.ts';
+
+const CLASS = 'Asp. Tox.';
+
+/** Aspiration hazard: A.10.3.3.1, A.10.3.3.2.1; CLP and UN 3.10.3.3. Needs the sum and the viscosity of the mixture. */
+export function aspiration(context: Context): ClassResult[] {
+  const { basis, mixture } = context;
+  const { relevantFrom, categories } = basis.aspiration;
+  const floor = relevantFrom.percent;
+  const [first] = categories;
+  const none = (outcome: 'not-classified' | 'not-applicable', working: string): ClassResult[] => [
+    {
+      class: CLASS,
+      outcome,
+      because: becauseOfNone('no relevant ingredient', citeHealth(basis, first!.cite), working),
+      ...(outcome === 'not-classified' ? { floor } : {}),
+    },
+  ];
+  if (mixture.form === 'solid' || mixture.form === 'gas')
+    return none('not-applicable', `aspiration is judged for liquids and aerosols, not for a ${mixture.form}`);
+
+  let undecided: ClassResult | null = null;
+  let below: ClassResult | null = null;
+  for (const { category, sum, viscosity, cite } of categories) {
+    const terms = mixture.ingredients
+      .filter(
+        ingredient =>
+          hazardsOf(ingredient, CLASS).some(hazard => hazard.category <= category) &&
+          (ingredient.relevant || reaches(ingredient.percent, floor)),
+      )
+      .map(ingredient => genericTerm(ingredient, sum));
+    if (terms.length === 0) continue;
+    const because = becauseOfSum(terms, sum, 'sum of aspiration toxicants', citeHealth(basis, cite), '');
+    const measured = mixture.properties.kinematicViscosity40C?.value;
+    if (!reachesLimit(terms, sum)) {
+      below ??= { class: CLASS, outcome: 'not-classified', because, floor };
+      continue;
+    }
+    if (!measured) {
+      undecided ??= {
+        class: CLASS,
+        outcome: 'insufficient-data',
+        because: { ...because, working: `${because.working}; kinematic viscosity at 40 C is not given (limit ${show(viscosity)} mm2/s)` },
+        readings: ['aspiration-viscosity'],
+      };
+      continue;
+    }
+    const thin = compare(measured, viscosity) <= 0;
+    const working = `${because.working}; viscosity ${show(measured.value)} mm2/s ${thin ? '<=' : '>'} ${show(viscosity)} mm2/s at 40 C`;
+    if (thin)
+      return [
+        {
+          class: CLASS,
+          outcome: 'classified',
+          hazard: plainHazard(CLASS, category, [category === '1' ? 'H304' : 'H305']),
+          because: { ...because, working },
+          floor,
+        },
+      ];
+    below ??= { class: CLASS, outcome: 'not-classified', because: { ...because, working }, floor };
+  }
+  return undecided ? [undecided] : below ? [below] : none('not-classified', `no aspiration toxicant at ${show(floor)} % or more`);
+}

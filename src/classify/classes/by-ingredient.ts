@@ -1,0 +1,132 @@
+import type { SpecificLimit } from '../../notation/limit.ts';
+import type { Exact } from '../../quantity/exact.ts';
+import { compare, reaches, show } from '../../quantity/sum.ts';
+import type { CutOffTable } from '../../reference/thresholds.ts';
+import type { Because } from '../classification.ts';
+import { type ClassResult, type Context, citeHealth, plainHazard } from '../context.ts';
+import { hazardsOf, type Ingredient, limitsOf } from '../ingredient.ts';
+import type { ReadingId } from '../readings.ts';
+import { becauseOfNone, figure } from '../sums.ts';
+
+/** An ingredient that reaches its limit for a category of the mixture. */
+export interface Trigger {
+  readonly ingredient: Ingredient;
+  /** Category of the ingredient. */
+  readonly own: string;
+  /** Category that the mixture takes. */
+  readonly result: string;
+  readonly limit: Exact;
+  readonly specific: boolean;
+  /** H-code with letters where the ingredient or the limit has one. */
+  readonly statement: string | null;
+}
+
+/** A limit that an ingredient has for a class, whether reached or not. */
+interface Candidate extends Trigger {
+  readonly reached: boolean;
+}
+
+const inRange = (percent: Exact, { low, lowInclusive, high, highInclusive }: SpecificLimit): boolean =>
+  (!low || (lowInclusive ? percent.value >= low.value || percent.exact.gte(low.exact) : percent.exact.gt(low.exact))) &&
+  (!high || (highInclusive ? percent.exact.lte(high.exact) : percent.exact.lt(high.exact)));
+
+/** The lower bound alone: the upper end of a range gives way to the more severe category. */
+export const overLow = (percent: Exact, { low, lowInclusive }: SpecificLimit): boolean =>
+  low !== null && inRange(percent, { low, lowInclusive, high: null, highInclusive: false } as SpecificLimit);
+
+/** Limits of every ingredient for one class: specific ones first, else the table's (A.0.4.3; CLP Article 10). */
+export function candidatesOf(context: Context, hazardClass: string, table: CutOffTable): Candidate[] {
+  const { mixture, applyLimits } = context;
+  const found: Candidate[] = [];
+  for (const ingredient of mixture.ingredients) {
+    const hazards = hazardsOf(ingredient, hazardClass);
+    const limits = applyLimits ? limitsOf(ingredient, hazardClass).filter(({ low }) => low !== null) : [];
+    for (const limit of limits)
+      found.push({
+        ingredient,
+        own: limit.category,
+        result: resultFor(limit.category, table),
+        limit: limit.low!,
+        specific: true,
+        statement: limit.statement ?? hazards[0]?.statement ?? null,
+        reached: overLow(ingredient.percent, limit),
+      });
+    if (limits.length > 0) continue;
+    for (const hazard of hazards)
+      for (const row of table.rows) {
+        if (row.ingredient !== hazard.category) continue;
+        const from = mixture.form === 'gas' && row.fromGas !== undefined ? row.fromGas : row.from;
+        found.push({
+          ingredient,
+          own: hazard.category,
+          result: row.result,
+          limit: figure(from),
+          specific: false,
+          statement: hazard.statement,
+          reached: reaches(ingredient.percent, from),
+        });
+      }
+  }
+  return found;
+}
+
+const resultFor = (category: string, table: CutOffTable): string =>
+  table.rows.find(({ ingredient }) => ingredient === category)?.result ?? category;
+
+/** Lowest cut-off of a table in percent: from there an ingredient without data leaves the class undecided. */
+export const floorOf = (table: CutOffTable): number => Math.min(...table.rows.map(({ from }) => from));
+
+/** Wording for the ingredient that decides, or for those that stay below. */
+export function becauseOfCandidates(
+  context: Context,
+  rule: string,
+  table: CutOffTable,
+  candidates: readonly (Trigger & { readonly reached?: boolean })[],
+): Because {
+  const { basis } = context;
+  const cite = citeHealth(basis, table.cite);
+  const [first] = candidates;
+  if (!first) return becauseOfNone('no ingredient with this hazard', cite, 'no ingredient is classified for this hazard');
+  const words = candidates.map(({ ingredient, own, limit, reached }) => {
+    const sign = (reached ?? true) ? '>=' : '<';
+    return `${show(ingredient.percent.value)} % ${ingredient.name}${own ? ` (Category ${own})` : ''} ${sign} ${show(limit.value)} %`;
+  });
+  return {
+    rule,
+    cite: first.specific ? `${cite}; ${basis.specificLimits.cite}` : cite,
+    working: words.join('; '),
+    total: first.ingredient.percent.value,
+    limit: first.limit.value,
+    unit: '%',
+    terms: candidates.map(({ ingredient }) => ({ name: ingredient.name, percent: ingredient.percent.value, weight: 1 })),
+  };
+}
+
+/** Most severe first, then by how far over the limit. */
+export const bySeverity = (a: Candidate, b: Candidate): number =>
+  a.result < b.result ? -1 : a.result > b.result ? 1 : compare(b.ingredient.percent, a.ingredient.percent.value);
+
+/**
+ * A class that one ingredient at its cut-off decides, without adding up: A.4.3.3, A.5.3.1, A.6.3.1, A.7.3.1, A.8.3.4.1,
+ * A.9.3.4.1; CLP and UN 3.4.3.3, 3.5.3.1, 3.6.3.1, 3.7.3.1, 3.8.3.4.1, 3.9.3.4.1.
+ */
+export function byIngredient(
+  context: Context,
+  hazardClass: string,
+  table: CutOffTable,
+  statements: Readonly<Record<string, string>>,
+  used: ReadingId[] = [],
+): { result: ClassResult; triggers: readonly Trigger[] } {
+  const candidates = candidatesOf(context, hazardClass, table);
+  const reached = candidates.filter(candidate => candidate.reached).sort(bySeverity);
+  const floor = floorOf(table);
+  const worst = reached[0];
+  if (!worst) {
+    const because = becauseOfCandidates(context, 'ingredients below their cut-off', table, candidates);
+    return { result: { class: hazardClass, outcome: 'not-classified', because, readings: used, floor }, triggers: [] };
+  }
+  const triggers = reached.filter(({ result }) => result === worst.result);
+  const hazard = plainHazard(hazardClass, worst.result, [statements[worst.result]!]);
+  const because = becauseOfCandidates(context, 'ingredient at or above its cut-off', table, triggers);
+  return { result: { class: hazardClass, outcome: 'classified', hazard, because, readings: used, floor }, triggers };
+}

@@ -1,0 +1,37 @@
+import { compare } from '../../quantity/sum.ts';
+import { type ClassResult, type Context, citeHealth } from '../context.ts';
+import type { ReadingId } from '../readings.ts';
+import { byIngredient } from './by-ingredient.ts';
+
+/** Carcinogenicity: A.6.3.1 with Table A.6.1; CLP 3.6.3.1.1 with Table 3.6.2; UN 3.6.3.3. */
+export function carcinogenicity(context: Context): ClassResult[] {
+  const { basis } = context;
+  const table = basis.byIngredient['Carc.']!;
+  const used: ReadingId[] = table.labelOptionalBelow ? ['carcinogen-2-label'] : [];
+  const { result, triggers } = byIngredient(context, 'Carc.', table, { '1A': 'H350', '1B': 'H350', '2': 'H351' }, used);
+  if (result.outcome !== 'classified') return [{ ...result, readings: [] }];
+  // CLP Annex III: H350i only where every Category 1 ingredient that triggers is classified by inhalation.
+  const byInhalation =
+    basis.id === 'eu-clp' && triggers.every(({ statement }) => statement === 'H350i') ? ['H350i'] : result.hazard.statements;
+  const optional = table.labelOptionalBelow;
+  const belowLabel =
+    optional !== undefined &&
+    result.hazard.category === optional.category &&
+    triggers.every(({ ingredient }) => compare(ingredient.percent, optional.percent) < 0);
+  return [
+    {
+      ...result,
+      hazard: { ...result.hazard, statements: byInhalation },
+      readings: belowLabel ? used : [],
+      warnings: belowLabel
+        ? [
+            {
+              id: 'carcinogen-label-optional',
+              text: `${triggers.map(({ ingredient }) => ingredient.name).join(', ')}: Carc. 2 below ${optional.percent} %: the data sheet must say so, the label warning is optional`,
+              cite: citeHealth(basis, optional.cite),
+            },
+          ]
+        : [],
+    },
+  ];
+}

@@ -1,0 +1,103 @@
+import { reaches } from '../../quantity/sum.ts';
+import type { CutOffTable } from '../../reference/thresholds.ts';
+import { type ClassResult, type Context, plainHazard } from '../context.ts';
+import { hazardsOf, type Ingredient, limitsOf } from '../ingredient.ts';
+import { figure } from '../sums.ts';
+import { becauseOfCandidates, byIngredient, floorOf, overLow, type Trigger } from './by-ingredient.ts';
+
+type Effect = 'F' | 'D' | 'plain';
+
+/** One effect of one ingredient: fertility, development or unspecified, with the category it has for that effect. */
+interface EffectClass {
+  readonly effect: Effect;
+  /** `1A`, `1B` or `2`. */
+  readonly category: string;
+}
+
+/** Effects by the letters after H360 and H361 (CLP Annex VI 1.1.2.1.2): capitals Category 1, small letters Category 2. */
+export function effectsOf(statement: string | null, category: string): EffectClass[] {
+  const letters = statement?.slice(4) ?? '';
+  if (letters === '') return [{ effect: 'plain', category }];
+  return [...letters].map(letter => ({
+    effect: letter.toUpperCase() as Effect,
+    category: letter === letter.toUpperCase() ? category : '2',
+  }));
+}
+
+interface EffectTrigger extends Trigger {
+  readonly effect: Effect;
+}
+
+/** Effects that reach their own limit: a specific limit for the effect, else the table's for its category. */
+function triggersOf(context: Context, ingredient: Ingredient, table: CutOffTable): (EffectTrigger & { reached: boolean })[] {
+  const found: (EffectTrigger & { reached: boolean })[] = [];
+  const hazards = hazardsOf(ingredient, 'Repr.');
+  const limits = context.applyLimits ? limitsOf(ingredient, 'Repr.').filter(({ low }) => low !== null) : [];
+  const limited = limits.flatMap(limit =>
+    effectsOf(limit.statement, limit.category).map(({ effect, category }) => ({ effect, category, limit })),
+  );
+  for (const { effect, category, limit } of limited)
+    found.push({
+      ingredient,
+      own: category,
+      result: category,
+      limit: limit.low!,
+      specific: true,
+      statement: limit.statement,
+      effect,
+      reached: overLow(ingredient.percent, limit),
+    });
+  for (const hazard of hazards)
+    for (const { effect, category } of effectsOf(hazard.statement, hazard.category)) {
+      if (limited.some(entry => entry.effect === effect || entry.effect === 'plain' || effect === 'plain')) continue;
+      const row = table.rows.find(({ ingredient: own }) => own === category);
+      if (!row) continue;
+      found.push({
+        ingredient,
+        own: category,
+        result: row.result,
+        limit: figure(row.from),
+        specific: false,
+        statement: hazard.statement,
+        effect,
+        reached: reaches(ingredient.percent, row.from),
+      });
+    }
+  return found;
+}
+
+/** H360 or H361 with the letters of the effects that trigger; plain beside a plain trigger. */
+function statementOf(context: Context, triggers: readonly EffectTrigger[], category: string): string {
+  const base = category === '2' ? 'H361' : 'H360';
+  if (context.basis.id !== 'eu-clp' || triggers.some(({ effect }) => effect === 'plain')) return base;
+  const letter = (effect: 'F' | 'D'): string => {
+    const own = triggers.filter(trigger => trigger.effect === effect);
+    if (own.length === 0) return '';
+    return category !== '2' && own.some(({ result }) => result !== '2') ? effect : effect.toLowerCase();
+  };
+  const f = letter('F');
+  const d = letter('D');
+  return base + (f === 'f' && d === 'D' ? 'Df' : f + d);
+}
+
+/**
+ * Reproductive toxicity and effects via lactation: A.7.3.1.1, A.7.3.1.2 with Table A.7.1; CLP 3.7.3.1 with Table 3.7.2.
+ * Not additive; fertility and development are judged apart.
+ */
+export function reproductiveToxicity(context: Context): ClassResult[] {
+  const table = context.basis.byIngredient['Repr.']!;
+  const all = context.mixture.ingredients.flatMap(ingredient => triggersOf(context, ingredient, table));
+  const reached = all.filter(({ reached }) => reached).sort((a, b) => (a.result < b.result ? -1 : a.result > b.result ? 1 : 0));
+  const readings = context.basis.id === 'eu-clp' && all.length > 0 ? (['reproductive-effects'] as const) : [];
+  const floor = floorOf(table);
+  const worst = reached[0]?.result;
+  const lactation = byIngredient(context, 'Lact.', context.basis.byIngredient['Lact.']!, { '': 'H362' }).result;
+  if (worst === undefined) {
+    const because = becauseOfCandidates(context, 'ingredients below their cut-off', table, all);
+    return [{ class: 'Repr.', outcome: 'not-classified', because, readings, floor }, lactation];
+  }
+  const deciding = reached.filter(({ result }) => result === worst);
+  const hazard = plainHazard('Repr.', worst, [statementOf(context, reached, worst)]);
+  const because = becauseOfCandidates(context, 'ingredient at or above its cut-off', table, deciding);
+  return [{ class: 'Repr.', outcome: 'classified', hazard, because, readings, floor }, lactation];
+}

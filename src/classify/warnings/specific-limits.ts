@@ -1,0 +1,22 @@
+import type { Warning } from '../classification.ts';
+import type { ClassResult } from '../context.ts';
+import { isMoreSevere } from '../corners.ts';
+
+/**
+ * Where a harmonised specific limit, which the US rule does not use by itself, would make the result more severe
+ * (A.0.4.3.2; reading `us-specific-limits`).
+ * @param without results as classified; @param within the same classes with specific limits applied.
+ */
+export const limitsWouldMatter = (without: readonly ClassResult[], within: readonly ClassResult[], cite: string): Warning[] =>
+  without.flatMap((result, i) => {
+    const other = within[i]!;
+    if (!isMoreSevere(other, result) || other.outcome !== 'classified') return [];
+    const now = result.outcome === 'classified' ? result.hazard.code : result.outcome.replace('-', ' ');
+    return [
+      {
+        id: 'us-specific-limits',
+        text: `${result.class}: with the specific concentration limits of EU law the mixture would be ${other.hazard.code} instead of ${now} (${other.because.working}); choose reading us-specific-limits to use them`,
+        cite,
+      },
+    ];
+  });

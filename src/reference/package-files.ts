@@ -1,0 +1,24 @@
+import { existsSync, readFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+let root: string | null = null;
+
+/** The folder of this package, from the source tree as from the bundle. */
+export function packageRoot(): string {
+  if (root) return root;
+  let folder = dirname(fileURLToPath(import.meta.url));
+  while (!existsSync(join(folder, 'hazard-data', 'units.json'))) {
+    const parent = dirname(folder);
+    if (parent === folder) throw new Error('the hazard-data folder of the package is missing');
+    folder = parent;
+  }
+  root = folder;
+  return folder;
+}
+
+/** The path of a file that ships with the package, for example `hazard-data/substances/harmonised.tsv`. */
+export const packagePath = (...parts: readonly string[]): string => join(packageRoot(), ...parts);
+
+/** The bytes of a file that ships with the package. */
+export const readPackageFile = (...parts: readonly string[]): Buffer => readFileSync(packagePath(...parts));

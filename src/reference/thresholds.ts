@@ -1,0 +1,132 @@
+import type { InhalationForm } from '../notation/hazard.ts';
+import type { PhysicalForm } from '../record/product-record.ts';
+
+/** Routes and forms of acute toxicity that the law keeps apart; each has limits and a sum of its own. */
+export type AcuteKey = 'oral' | 'dermal' | InhalationForm;
+
+/** A figure of the law in percent with its paragraph. */
+export interface CitedPercent {
+  readonly percent: number;
+  readonly cite: string;
+}
+
+type ByCategory = Readonly<Record<string, number>>;
+type ByKey = Readonly<Record<AcuteKey, ByCategory>> & { readonly cite: string };
+
+export interface AcuteToxicityRules {
+  /** Upper bounds of the categories: mg/kg, mg/kg, ppmV, mg/L, mg/L. */
+  readonly categories: ByKey;
+  /** Point estimates for a category known without a value. */
+  readonly conversion: ByKey;
+  /** Highest estimate that still enters the sum. */
+  readonly countsUpTo: Readonly<Record<AcuteKey, number>> & { readonly cite: string };
+  /** Percent from which an ingredient of a category is relevant. */
+  readonly relevantFrom: Readonly<Record<string, number | string>> & { readonly cite: string };
+  readonly formula: { readonly cite: string };
+  readonly sameCategory: { readonly cite: string };
+  readonly unknown: { readonly relevantFrom: CitedPercent; readonly correctedAbove: CitedPercent };
+}
+
+export interface SkinRules {
+  readonly relevantFrom: CitedPercent;
+  readonly corrosive: CitedPercent;
+  readonly irritant: CitedPercent;
+  readonly corrosiveWeight: { readonly factor: number; readonly cite: string };
+  readonly subCategories: { readonly cite: string };
+  readonly notAdditive: { readonly corrosive: number; readonly irritant: number; readonly cite: string };
+  readonly extremePh: { readonly acid: number; readonly base: number; readonly cite: string };
+  /** Category 3 of the UN text, where the building block is on. */
+  readonly mild?: { readonly percent: number; readonly cite: string } | null;
+}
+
+export interface EyeRules {
+  readonly relevantFrom: CitedPercent;
+  readonly damage: CitedPercent;
+  readonly irritant: CitedPercent;
+  readonly damageWeight: { readonly factor: number; readonly cite: string };
+  readonly notAdditive: { readonly damage: number; readonly irritant: number; readonly cite: string };
+  readonly extremePh: { readonly acid: number; readonly base: number; readonly cite: string };
+  readonly fromSkin: { readonly cite: string };
+  /** How the basis writes the irritant category: 2 or 2A. */
+  readonly irritantCategory: '2' | '2A';
+  readonly mildIrritant: { readonly category: string; readonly cite: string } | null;
+}
+
+/** A row of a table "ingredient classified as … triggers classification of the mixture as …". */
+export interface CutOffRow {
+  readonly ingredient: string;
+  readonly result: string;
+  readonly from: number;
+  /** Percent by volume, where gases have a limit of their own. */
+  readonly fromGas?: number;
+}
+
+export interface CutOffTable {
+  readonly cite: string;
+  readonly rows: readonly CutOffRow[];
+  readonly labelOptionalBelow?: { readonly category: string; readonly percent: number; readonly cite: string };
+  /** Date from which mixtures are classified for the class, where it is not that of the instrument. */
+  readonly mixturesFrom?: string;
+}
+
+export interface AquaticRules {
+  readonly relevantFrom: { readonly category1: number; readonly other: number; readonly cite: string };
+  readonly sum: number;
+  readonly acute: { readonly categories: readonly string[]; readonly cite: string };
+  readonly chronic: { readonly categories: readonly string[]; readonly cite: string };
+  readonly mFactor: { readonly cite: string };
+  readonly unknown: { readonly cite: string };
+}
+
+/** The figures of one basis in force on a date. */
+export interface Thresholds {
+  readonly inForce: string;
+  readonly checkedOn: string;
+  readonly instrument: string;
+  readonly physicalInstrument: string;
+  readonly note: string;
+  readonly acuteToxicity: AcuteToxicityRules;
+  readonly skin: SkinRules;
+  readonly eye: EyeRules;
+  readonly byIngredient: Readonly<Record<string, CutOffTable>>;
+  readonly transientOrganEffects: { readonly relevantFrom: CitedPercent; readonly sum: CitedPercent };
+  readonly aspiration: {
+    readonly relevantFrom: CitedPercent;
+    readonly categories: readonly {
+      readonly category: string;
+      readonly sum: number;
+      readonly viscosity: number;
+      readonly cite: string;
+    }[];
+  };
+  readonly flammableLiquids: {
+    readonly cite: string;
+    readonly flashPoint: {
+      readonly extreme: number;
+      readonly flammable: number;
+      readonly combustible: number | null;
+    };
+    readonly boilingPoint: { readonly extreme: number };
+    readonly combustibleCategory: string | null;
+  };
+  readonly physicalClasses: readonly {
+    readonly class: string;
+    readonly cite: string;
+    readonly forms: readonly PhysicalForm[];
+  }[];
+  /** From this percent an ingredient without data leaves physical classes undecided. */
+  readonly physicalScreening: { readonly relevantFrom: CitedPercent };
+  readonly aquatic: AquaticRules | null;
+  readonly environmental: Readonly<Record<string, CutOffTable>>;
+  readonly specificLimits: { readonly apply: boolean; readonly cite: string };
+  readonly carcinogenLists: { readonly cite: string } | null;
+  readonly mixtureEvidence: { readonly caseByCase: readonly string[]; readonly cite: string };
+}
+
+/** One basis of classification: its figures on a date. */
+export interface Basis extends Thresholds {
+  readonly id: 'us-hcs' | 'eu-clp' | 'un-ghs';
+  readonly title: string;
+  /** Date worked for, YYYY-MM-DD. */
+  readonly asOf: string;
+}
