@@ -1,8 +1,11 @@
 import type { Millimetres, Points } from '../quantity/length.ts';
 import type { GlyphRun } from '../text/glyph-run.ts';
 
-/** Inks that a page may use; `die` is the spot colour of the cut line. */
-export type Ink = 'black' | 'red' | 'white' | 'die' | 'grey';
+/**
+ * Inks that a page may use; `die` is the spot colour of the cut line, `grey` a tint of black dark enough for text,
+ * `tint` one light enough for a ground behind text.
+ */
+export type Ink = 'black' | 'red' | 'white' | 'die' | 'grey' | 'tint';
 
 /** Layer on which an item lies: artwork, or the non-printing cut line. */
 export type LayerName = 'artwork' | 'die';

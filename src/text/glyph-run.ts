@@ -22,7 +22,7 @@ export interface Glyph {
   readonly text: string;
 }
 
-/** Measures of a face in thousandths of the em. */
+/** Measures of a face in thousandths of the em; the descent is negative. */
 export interface FaceMetrics {
   readonly ascent: number;
   readonly descent: number;
@@ -33,10 +33,12 @@ export interface FaceMetrics {
 /** Fonts loaded once, given to layout and writer as an argument. */
 export interface FontLibrary {
   /**
-   * Shapes with kerning and without ligatures.
+   * Shapes with kerning and without ligatures; the text is first made settable (see `settable`).
    * @throws MissingGlyphError where the face lacks a character: a missing glyph on a hazard label must stop the run.
    */
   shape(text: string, face: FaceName): GlyphRun;
+  /** The characters of a text that the face cannot show, each once, in order; empty where `shape` will succeed. */
+  missing(text: string, face: FaceName): readonly string[];
   metrics(face: FaceName): FaceMetrics;
   /** The font file of a face, for embedding. */
   bytes(face: FaceName): Uint8Array;

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { classify } from '../../src/classify/engine.ts';
 import type { Classification } from '../../src/classify/classification.ts';
+import { classify } from '../../src/classify/engine.ts';
 import { openReference } from '../../src/draft/open-reference.ts';
 import { expandFormula } from '../../src/formula/expand.ts';
 import { parseRecordValue } from '../../src/record/load.ts';
@@ -67,7 +67,8 @@ export const recordAround = (parts: Record<string, unknown>): Record<string, unk
 });
 
 const must = <T>(outcome: Outcome<T>): T => {
-  if (!outcome.ok) throw new Error(outcome.diagnostics.map(({ path, message }) => `${path}: ${message}`).join('\n'));
+  if (!outcome.ok)
+    throw new Error(outcome.diagnostics.map(({ path, message }) => `${path}: ${message}`).join('\n'));
   return outcome.value;
 };
 

@@ -54,7 +54,7 @@ export const labelDocument = (fonts: FontLibrary): PagedDocument => {
       segments: rectangle(0, 0, 60, 40),
     },
     { kind: 'path', tag: 'background', fill: 'tint', segments: rectangle(-2, 35, 64, 7) },
-    textItem(fonts, 'Kerbstone Patio Cleaner', { x: 4, y: 8, tag: heading, face: 'bold', size: 14 }),
+    textItem(fonts, 'Kerbstone Patio Cleaner', { x: 4, y: 8, tag: heading, face: 'bold', size: 10 }),
     {
       kind: 'path',
       tag: figure,

@@ -1,8 +1,12 @@
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
-import { type Canvas, createCanvas } from '@napi-rs/canvas';
+import { type Canvas, createCanvas, type SKRSContext2D } from '@napi-rs/canvas';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import type { PDFDocumentProxy } from 'pdfjs-dist/types/src/display/api.js';
+
+interface CanvasFactory {
+  create(width: number, height: number): { canvas: Canvas; context: SKRSContext2D };
+}
 
 const root = dirname(createRequire(import.meta.url).resolve('pdfjs-dist/package.json'));
 
@@ -26,15 +30,18 @@ export const renderPage = async (bytes: Uint8Array, page = 1, dpi = 150): Promis
   try {
     const proxy = await pdf.getPage(page);
     const viewport = proxy.getViewport({ scale: dpi / 72 });
-    const canvas = createCanvas(Math.ceil(viewport.width), Math.ceil(viewport.height));
+    const [width, height] = [Math.ceil(viewport.width), Math.ceil(viewport.height)];
+    // pdf.js draws on canvases of its own, perhaps of another version of the library: pixels are copied over.
+    const drawn = (pdf.canvasFactory as CanvasFactory).create(width, height);
+    drawn.context.fillStyle = '#ffffff';
+    drawn.context.fillRect(0, 0, width, height);
+    await proxy.render({ canvas: drawn.canvas as never, canvasContext: drawn.context as never, viewport })
+      .promise;
+    const canvas = createCanvas(width, height);
     const context = canvas.getContext('2d');
-    context.fillStyle = '#ffffff';
-    context.fillRect(0, 0, canvas.width, canvas.height);
-    await proxy.render({
-      canvas: canvas as never,
-      canvasContext: context as never,
-      viewport,
-    }).promise;
+    const pixels = context.createImageData(width, height);
+    pixels.data.set(drawn.context.getImageData(0, 0, width, height).data);
+    context.putImageData(pixels, 0, 0);
     return canvas;
   } finally {
     await pdf.loadingTask.destroy();
@@ -68,7 +75,7 @@ export const extractText = async (bytes: Uint8Array): Promise<string[]> => {
     const pages: string[] = [];
     for (let number = 1; number <= pdf.numPages; number += 1) {
       const page = await pdf.getPage(number);
-      const { items } = await page.getTextContent();
+      const { items } = await page.getTextContent({ disableNormalization: true });
       pages.push(items.map(item => ('str' in item ? item.str + (item.hasEOL ? '\n' : '') : '')).join(''));
     }
     return pages;

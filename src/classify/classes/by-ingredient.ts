@@ -1,6 +1,6 @@
 import type { SpecificLimit } from '../../notation/limit.ts';
 import type { Exact } from '../../quantity/exact.ts';
-import { compare, reaches, show } from '../../quantity/sum.ts';
+import { compare, compareValues, reaches, show } from '../../quantity/sum.ts';
 import type { CutOffTable } from '../../reference/thresholds.ts';
 import type { Because } from '../classification.ts';
 import { type ClassResult, type Context, citeHealth, plainHazard } from '../context.ts';
@@ -26,13 +26,12 @@ interface Candidate extends Trigger {
   readonly reached: boolean;
 }
 
-const inRange = (percent: Exact, { low, lowInclusive, high, highInclusive }: SpecificLimit): boolean =>
-  (!low || (lowInclusive ? percent.value >= low.value || percent.exact.gte(low.exact) : percent.exact.gt(low.exact))) &&
-  (!high || (highInclusive ? percent.exact.lte(high.exact) : percent.exact.lt(high.exact)));
-
-/** The lower bound alone: the upper end of a range gives way to the more severe category. */
-export const overLow = (percent: Exact, { low, lowInclusive }: SpecificLimit): boolean =>
-  low !== null && inRange(percent, { low, lowInclusive, high: null, highInclusive: false } as SpecificLimit);
+/** Whether the lower bound of a specific limit is passed: the upper end gives way to the more severe category. */
+export function overLow(percent: Exact, { low, lowInclusive }: SpecificLimit): boolean {
+  if (!low) return false;
+  const order = compare(percent, low.value);
+  return lowInclusive ? order >= 0 : order > 0;
+}
 
 /** Limits of every ingredient for one class: specific ones first, else the table's (A.0.4.3; CLP Article 10). */
 export function candidatesOf(context: Context, hazardClass: string, table: CutOffTable): Candidate[] {
@@ -104,7 +103,7 @@ export function becauseOfCandidates(
 
 /** Most severe first, then by how far over the limit. */
 export const bySeverity = (a: Candidate, b: Candidate): number =>
-  a.result < b.result ? -1 : a.result > b.result ? 1 : compare(b.ingredient.percent, a.ingredient.percent.value);
+  a.result < b.result ? -1 : a.result > b.result ? 1 : compareValues(b.ingredient.percent, a.ingredient.percent);
 
 /**
  * A class that one ingredient at its cut-off decides, without adding up: A.4.3.3, A.5.3.1, A.6.3.1, A.7.3.1, A.8.3.4.1,

@@ -1,0 +1,71 @@
+import { type Resolved, resolve } from '../../classify/resolve.ts';
+import type { Product } from '../../draft/open-product.ts';
+import { openReference } from '../../draft/open-reference.ts';
+import { show } from '../../quantity/sum.ts';
+import { renderText } from '../../report/render.ts';
+import { type CommandUsage, parseArguments } from '../arguments.ts';
+import { exit, type Io } from '../io.ts';
+import { open } from '../open.ts';
+
+const usage: CommandUsage = {
+  usage: 'check RECORD… [--json] [--as-of YYYY-MM-DD]',
+  options: { json: 'flag', 'as-of': 'date' },
+  positional: [1, Number.POSITIVE_INFINITY],
+};
+
+/** Reads, validates and expands records and reports unknowns; writes nothing. Returns the exit status. */
+export async function run(args: readonly string[], io: Io): Promise<number> {
+  const parsed = parseArguments(args, usage);
+  const reference = await openReference('us-hcs', parsed.text('as-of') ?? io.today);
+  if (!reference.ok) {
+    io.err(renderText(reference.diagnostics));
+    return exit.badInput;
+  }
+  let status: number = exit.done;
+  const documents: unknown[] = [];
+  for (const path of parsed.positional) {
+    const product = open(path, io);
+    if (!product) {
+      status = exit.badInput;
+      continue;
+    }
+    const resolved = product.formula.constituents.map(constituent => resolve(constituent, reference.value.lookup));
+    if (parsed.flag('json')) documents.push(asJson(product, resolved));
+    else io.out(asText(product, resolved));
+  }
+  if (parsed.flag('json')) io.out(`${JSON.stringify({ schema: 'labelwright/check/1', products: documents }, null, 2)}\n`);
+  return status;
+}
+
+const unknownOf = ({ data }: Resolved): string => (data.noData ? 'no data at all' : [...data.unknown].join(', '));
+
+function asText({ record, formula }: Product, resolved: readonly Resolved[]): string {
+  const rows = formula.constituents.map(({ name, cas, low, high, via }, i) => {
+    const percent = low.value === high.value ? show(high.value) : `${show(low.value)} to ${show(high.value)}`;
+    const unknown = unknownOf(resolved[i]!);
+    const from = via.length > 0 ? `  in ${via.join(' > ')}` : '';
+    return `  ${percent.padStart(18)} %  ${name}${cas ? ` (${cas})` : ''}${from}${unknown ? `  [unknown: ${unknown}]` : ''}`;
+  });
+  const unknown = resolved.filter(each => unknownOf(each) !== '').length;
+  const basis = record.form === 'gas' ? 'by volume' : 'by weight';
+  return [
+    `${record.name} (${record.code}): ${formula.constituents.length} constituents, 100 % ${basis}`,
+    ...rows,
+    unknown === 0 ? '  every constituent has data' : `  ${unknown} of ${resolved.length} constituents have unknown endpoints`,
+    '',
+  ].join('\n');
+}
+
+const asJson = ({ record, formula }: Product, resolved: readonly Resolved[]) => ({
+  product: { name: record.name, code: record.code },
+  constituents: formula.constituents.map(({ name, cas, low, high, via }, i) => ({
+    name,
+    cas,
+    percent: high.value,
+    ...(low.value === high.value ? {} : { percentRange: [low.value, high.value] }),
+    via,
+    source: resolved[i]!.data.source,
+    noData: resolved[i]!.data.noData,
+    unknown: [...resolved[i]!.data.unknown],
+  })),
+});

@@ -1,0 +1,133 @@
+import type { Because, Classification } from '../classify/classification.ts';
+import type { LabelElements } from '../labelling/label-elements.ts';
+import { show } from '../quantity/sum.ts';
+import type { ProductRecord } from '../record/product-record.ts';
+
+/** A work sheet as blocks of rows, before it becomes text or Markdown. */
+interface Block {
+  readonly title: string;
+  readonly head: readonly string[];
+  readonly rows: readonly (readonly string[])[];
+}
+
+const outcomes = {
+  'not-classified': 'not classified',
+  'insufficient-data': 'insufficient data',
+  'not-applicable': 'not applicable',
+} as const;
+
+const worked = ({ rule, working }: Because): string => `${rule}: ${working}`;
+
+function blocksOf(classification: Classification, elements: LabelElements): Block[] {
+  const { constituents, hazards, otherClasses, ateMix, unknownAcuteToxicity, readings, warnings } = classification;
+  const ate = Object.entries(ateMix).filter((entry): entry is [string, number] => entry[1] !== null);
+  const units: Readonly<Record<string, string>> = { oral: 'mg/kg', dermal: 'mg/kg', gas: 'ppmV', vapour: 'mg/L', mist: 'mg/L' };
+  const unknown = Object.entries(unknownAcuteToxicity).filter(([, percent]) => percent > 0);
+  return [
+    {
+      title: 'Constituents',
+      head: ['%', 'name', 'CAS', 'hazards', 'source'],
+      rows: constituents.map(({ name, cas, percent, percentRange, hazards: own, source, unknown: gaps }) => [
+        percentRange ? `${show(percentRange[0])} to ${show(percentRange[1])}` : show(percent),
+        name,
+        cas ?? '-',
+        [own.join(', '), gaps.length > 0 ? `unknown: ${gaps.join(', ')}` : ''].filter(Boolean).join('; ') || 'none',
+        source,
+      ]),
+    },
+    {
+      title: 'Hazards',
+      head: ['class', 'statement', 'worked', 'paragraph'],
+      rows: hazards.map(({ code, route, effect, statements, because, calculated }) => [
+        `${code}${route ? ` (${route})` : ''}${effect ? ` (${effect})` : ''}`,
+        statements.join(', '),
+        worked(because) + (calculated ? `; calculation would have said ${calculated.outcome} (${calculated.because.working})` : ''),
+        because.cite,
+      ]),
+    },
+    {
+      title: 'Other classes',
+      head: ['class', 'outcome', 'worked', 'paragraph'],
+      rows: otherClasses.map(({ class: name, route, outcome, because, calculated }) => [
+        `${name}${route ? ` (${route})` : ''}`,
+        outcomes[outcome],
+        worked(because) + (calculated ? `; calculation would have said ${calculated.outcome} (${calculated.because.working})` : ''),
+        because.cite,
+      ]),
+    },
+    {
+      title: 'Acute toxicity of the mixture',
+      head: ['route or form', 'ATEmix', 'unit'],
+      rows: ate.map(([key, value]) => [key, show(value), units[key]!]),
+    },
+    {
+      title: 'Unknown acute toxicity',
+      head: ['route', '% of the mixture'],
+      rows: unknown.map(([route, percent]) => [route, show(percent)]),
+    },
+    {
+      title: 'Label elements',
+      head: ['element', 'text'],
+      rows: [
+        ['signal word', elements.signalWord ?? 'none'],
+        ['pictograms', elements.pictograms.join(', ') || 'none'],
+        ...elements.hazardStatements.map(({ code, text }) => [code, text]),
+        ...elements.precautionaryStatements.map(({ code, text }) => [code, text]),
+        ...elements.supplemental.map(({ code, text }) => [code, text]),
+      ],
+    },
+    {
+      title: 'Left off the label',
+      head: ['element', 'why', 'paragraph'],
+      rows: elements.omitted.map(({ what, why, cite }) => [what, why, cite]),
+    },
+    {
+      title: 'Warnings for the reviewer',
+      head: ['warning', 'text', 'paragraph'],
+      rows: warnings.map(({ id, text, cite }) => [id, text, cite ?? '']),
+    },
+    {
+      title: 'Readings of the law on which this rests',
+      head: ['reading', 'taken', 'paragraph'],
+      rows: readings.map(({ id, taken, cite }) => [id, taken, cite]),
+    },
+  ].filter(({ rows }) => rows.length > 0);
+}
+
+const heading = ({ name, code }: ProductRecord, { basis }: Classification): [string, string] => [
+  `${name} (${code})`,
+  `${basis.title}, as of ${basis.asOf}. Draft for qualified review; local codes and licensed practice decide.`,
+];
+
+/** The classification as a person would work it on paper, for a terminal. */
+export function workSheetText(record: ProductRecord, classification: Classification, elements: LabelElements): string {
+  const [title, note] = heading(record, classification);
+  const blocks = blocksOf(classification, elements).map(({ title: name, rows }) => {
+    const width = Math.min(34, Math.max(...rows.map(([first]) => first!.length)));
+    const lines = rows.map(([first, ...rest]) => {
+      const [second, ...more] = rest.filter(Boolean);
+      const lead = `  ${first!.padEnd(width)}  ${second ?? ''}`;
+      return [lead, ...more.map(text => `  ${' '.repeat(width)}  ${text}`)].join('\n');
+    });
+    return `${name}\n${lines.join('\n')}`;
+  });
+  return `${[title, note, '', blocks.join('\n\n')].join('\n')}\n`;
+}
+
+const cell = (text: string): string => text.replaceAll('|', '\\|').replaceAll('\n', ' ');
+
+/** The same as a Markdown work sheet for the packet. */
+export function workSheetMarkdown(record: ProductRecord, classification: Classification, elements: LabelElements): string {
+  const [title, note] = heading(record, classification);
+  const blocks = blocksOf(classification, elements).map(({ title: name, head, rows }) =>
+    [
+      `## ${name}`,
+      '',
+      `| ${head.join(' | ')} |`,
+      `|${head.map(() => '---').join('|')}|`,
+      ...rows.map(row => `| ${row.map(cell).join(' | ')} |`),
+    ].join('\n'),
+  );
+  const review = '\n## Review\n\n| | |\n|---|---|\n| Reviewed by | |\n| Qualification | |\n| Date | |\n| Changes asked for | |\n';
+  return `# Work sheet: ${title}\n\n${note}\n\n${blocks.join('\n\n')}\n${review}`;
+}

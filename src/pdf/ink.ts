@@ -1,0 +1,60 @@
+import { type PDFContext, PDFName, type PDFRef } from 'pdf-lib';
+import type { Ink } from '../layout/frame.ts';
+import { DEFAULT_DIE, type PdfProfile } from './profile.ts';
+
+/** Operators that set an ink for filling and for stroking. */
+interface InkOperators {
+  readonly fill: string;
+  readonly stroke: string;
+}
+
+const process = (components: string, fill: string): InkOperators => ({
+  fill: `${components} ${fill}`,
+  stroke: `${components} ${fill.toUpperCase()}`,
+});
+
+// Press: black alone for text and bars, red as a build of two inks, white as bare ground.
+const PRESS: Readonly<Record<Exclude<Ink, 'die'>, InkOperators>> = {
+  black: process('0 0 0 1', 'k'),
+  grey: process('0 0 0 0.6', 'k'),
+  tint: process('0 0 0 0.1', 'k'),
+  white: process('0 0 0 0', 'k'),
+  red: process('0 1 1 0', 'k'),
+};
+
+const SCREEN: Readonly<Record<Exclude<Ink, 'die'>, InkOperators>> = {
+  black: process('0', 'g'),
+  grey: process('0.4', 'g'),
+  tint: process('0.9', 'g'),
+  white: process('1', 'g'),
+  red: process('1 0 0', 'rg'),
+};
+
+export const DIE_SPACE = 'CSdie';
+const DIE: InkOperators = { fill: `/${DIE_SPACE} cs 1 scn`, stroke: `/${DIE_SPACE} CS 1 SCN` };
+
+/** The operators of an ink. @throws Error for the cut-line ink on a data sheet */
+export const inkOperators = (kind: PdfProfile['kind'], ink: Ink): InkOperators => {
+  if (ink !== 'die') return (kind === 'label' ? PRESS : SCREEN)[ink];
+  if (kind === 'sheet') throw new Error('a data sheet has no cut line');
+  return DIE;
+};
+
+/** Registers the spot ink of the cut line: one Separation with one tint transform for the whole file. */
+export const registerDieInk = (context: PDFContext, ink: string = DEFAULT_DIE.ink): PDFRef => {
+  const tint = context.register(
+    context.obj({ FunctionType: 2, Domain: [0, 1], C0: [0, 0, 0, 0], C1: [0, 1, 0, 0], N: 1 }),
+  );
+  return context.register(
+    context.obj([PDFName.of('Separation'), PDFName.of(ink), PDFName.of('DeviceCMYK'), tint]),
+  );
+};
+
+export const OVERPRINT_STATE = 'GSover';
+export const KNOCKOUT_STATE = 'GSknock';
+
+/** Graphics states: overprinting, where zero components leave the ground alone (OPM 1), and knocking out. */
+export const overprintStates = (context: PDFContext): Readonly<Record<string, PDFRef>> => ({
+  [OVERPRINT_STATE]: context.register(context.obj({ Type: 'ExtGState', OP: true, op: true, OPM: 1 })),
+  [KNOCKOUT_STATE]: context.register(context.obj({ Type: 'ExtGState', OP: false, op: false, OPM: 0 })),
+});

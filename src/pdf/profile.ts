@@ -1,0 +1,70 @@
+import type { Millimetres, Points } from '../quantity/length.ts';
+
+/** An ICC output profile and the name of the printing condition that it describes, for example `FOGRA39`. */
+export interface OutputProfile {
+  readonly bytes: Uint8Array;
+  readonly condition: string;
+}
+
+/** The cut line as the converter wants it: name of its ink and what the cut does (ISO 19593-1). */
+export interface DieProfile {
+  /** Name of the spot ink, default `CutContour`. */
+  readonly ink?: string;
+  /** `Cutting` goes through the liner, `PartialCutting` is a kiss cut on the roll; default `Cutting`. */
+  readonly step?: 'Cutting' | 'PartialCutting';
+  /** Name of the layer as a viewer shows it, default `Cut line`. */
+  readonly layer?: string;
+}
+
+/** Sizes up to which black overprints; above them it knocks out what lies below. */
+export interface OverprintLimits {
+  readonly text: Points;
+  readonly stroke: Millimetres;
+}
+
+/** A label for the press: DeviceCMYK and the spot ink of the cut line only. */
+export interface LabelProfile {
+  readonly kind: 'label';
+  /** Version of the program, written as its producer. */
+  readonly version: string;
+  readonly die?: DieProfile;
+  readonly overprint?: OverprintLimits;
+  /** With it the file is built to PDF/X-4 and says so; without it no such claim is made. */
+  readonly iccProfile?: OutputProfile;
+}
+
+/** A data sheet for screen and office printer: DeviceGray and DeviceRGB. */
+export interface SheetProfile {
+  readonly kind: 'sheet';
+  readonly version: string;
+}
+
+export type PdfProfile = LabelProfile | SheetProfile;
+
+/** Common practice of label printers: type of 12 pt and smaller overprints, and so do thin rules. */
+export const DEFAULT_OVERPRINT: OverprintLimits = { text: 12, stroke: 0.5 };
+
+export const DEFAULT_DIE: Required<DieProfile> = { ink: 'CutContour', step: 'Cutting', layer: 'Cut line' };
+
+// ISO 19593-1 6.3.3 (second-hand): a cut line must not carry the name of a process ink or of all inks.
+const RESERVED_INKS = ['All', 'None', 'Cyan', 'Magenta', 'Yellow', 'Black'];
+
+const ascii = (bytes: Uint8Array, start: number): string =>
+  String.fromCharCode(...bytes.subarray(start, start + 4));
+
+/** What stands against a profile, in words for its user; empty where `writePdf` will take it. */
+export const profileFaults = (profile: PdfProfile): string[] => {
+  if (profile.kind === 'sheet') return [];
+  const faults: string[] = [];
+  const ink = profile.die?.ink ?? DEFAULT_DIE.ink;
+  if (ink === '' || RESERVED_INKS.includes(ink)) faults.push(`"${ink}" cannot be the ink of a cut line`);
+  const icc = profile.iccProfile?.bytes;
+  // ICC.1:2022 7.2: signature at 36, device class at 12, colour space at 16.
+  if (icc && (icc.length < 128 || ascii(icc, 36) !== 'acsp')) faults.push('not an ICC profile');
+  else if (icc && ascii(icc, 12) !== 'prtr') faults.push('not the profile of an output device');
+  else if (icc && ascii(icc, 16) !== 'CMYK') faults.push('not a profile for CMYK');
+  const condition = profile.iccProfile?.condition;
+  if (condition !== undefined && !/^[A-Za-z0-9][A-Za-z0-9 ._+-]*$/u.test(condition))
+    faults.push(`"${condition}" is not the name of a printing condition`);
+  return faults;
+};

@@ -1,0 +1,159 @@
+import {
+  type PDFArray,
+  PDFContext,
+  type PDFDict,
+  PDFHexString,
+  PDFName,
+  type PDFRef,
+  PDFStreamWriter,
+  PDFString,
+  PDFWriter,
+} from 'pdf-lib';
+import type { Frame, PagedDocument } from '../layout/frame.ts';
+import { toPoints } from '../quantity/length.ts';
+import type { FontLibrary } from '../text/glyph-run.ts';
+import { snapped } from './_number.ts';
+import { attach } from './attach.ts';
+import { pdfua1Faults } from './conformance/pdfua1.ts';
+import { pageContent } from './content.ts';
+import { EmbeddedFonts } from './font.ts';
+import { DIE_SPACE, overprintStates, registerDieInk } from './ink.ts';
+import { DIE_LAYER, dieLayer } from './layer.ts';
+import { contentId, type Metadata, pdfDate, writeInfo, writeXmp } from './metadata.ts';
+import { writeOutline } from './outline.ts';
+import { writeOutputIntent } from './output-intent.ts';
+import { type LabelProfile, type PdfProfile, profileFaults } from './profile.ts';
+import { writeStructure } from './tag.ts';
+
+/** Boxes of a page, lower left and upper right corner: media outside, then bleed, then trim. */
+const setBoxes = (page: PDFDict, frame: Frame, kind: PdfProfile['kind']): void => {
+  const { width, height, bleed, slug } = frame;
+  const [fullWidth, fullHeight] = [width, height].map(side => toPoints(side + 2 * (bleed + slug))) as [
+    number,
+    number,
+  ];
+  const inset = (millimetres: number): PDFArray => {
+    const edge = toPoints(millimetres);
+    return page.context.obj([edge, edge, fullWidth - edge, fullHeight - edge].map(snapped));
+  };
+  page.set(PDFName.of('MediaBox'), inset(0));
+  if (kind === 'sheet') return;
+  page.set(PDFName.of('BleedBox'), inset(slug));
+  page.set(PDFName.of('TrimBox'), inset(slug + bleed));
+};
+
+/** Resources that only the press needs: overprint, the spot ink and the layer of the cut line. */
+const addPressResources = (
+  context: PDFContext,
+  catalog: PDFDict,
+  resources: PDFDict,
+  profile: LabelProfile,
+  withDie: boolean,
+): void => {
+  resources.set(PDFName.of('ExtGState'), context.obj(overprintStates(context)));
+  if (profile.iccProfile)
+    catalog.set(PDFName.of('OutputIntents'), context.obj([writeOutputIntent(context, profile.iccProfile)]));
+  if (!withDie) return;
+  const { group, properties } = dieLayer(context, profile.die);
+  resources.set(
+    PDFName.of('ColorSpace'),
+    context.obj({ [DIE_SPACE]: registerDieInk(context, profile.die?.ink) }),
+  );
+  resources.set(PDFName.of('Properties'), context.obj({ [DIE_LAYER]: group }));
+  catalog.set(PDFName.of('OCProperties'), properties);
+};
+
+const serialize = async (context: PDFContext, kind: PdfProfile['kind']): Promise<Uint8Array> => {
+  if (kind === 'sheet')
+    return PDFStreamWriter.forContext(context, Number.POSITIVE_INFINITY).serializeToBuffer();
+  const bytes = await PDFWriter.forContext(context, Number.POSITIVE_INFINITY).serializeToBuffer();
+  // PDF/X-4 builds on PDF 1.6; the library always writes 1.7, of the same length.
+  bytes.set(new TextEncoder().encode('%PDF-1.6'));
+  return bytes;
+};
+
+/**
+ * Writes a document as PDF: a label for the press (DeviceCMYK, cut line on its own layer, boxes) or a tagged data
+ * sheet. All fonts are embedded as subsets; the same input gives the same bytes. PDF/X-4 is claimed only with an ICC
+ * profile, PDF/UA-1 only for a sheet without `pdfua1Faults`.
+ * @throws Error for a profile with `profileFaults`, for content that a label or sheet may not have, and for tags
+ * outside the structure tree; RangeError for a date that is none
+ */
+export const writePdf = async (
+  document: PagedDocument,
+  fonts: FontLibrary,
+  profile: PdfProfile,
+): Promise<Uint8Array> => {
+  const faults = profileFaults(profile);
+  if (faults.length > 0) throw new Error(faults.join('; '));
+  const { frames, root, title, subject, language } = document;
+  const embedded = new EmbeddedFonts(fonts);
+  const contents = frames.map((frame, page) => pageContent(frame, page, profile, embedded));
+  const marks = contents.flatMap(content => content.marks);
+  const { iccProfile, ...settings } = { iccProfile: undefined, ...profile };
+  const metadata: Metadata = {
+    title,
+    subject,
+    language,
+    producer: `labelwright ${profile.version}`,
+    date: new Date(document.date),
+    id: contentId(
+      document,
+      contents.map(({ operators }) => operators),
+      JSON.stringify([settings, iccProfile?.condition]),
+    ),
+    claims: {
+      pdfx4: iccProfile !== undefined,
+      pdfua1: profile.kind === 'sheet' && pdfua1Faults(document).length === 0,
+    },
+  };
+
+  const context = PDFContext.create();
+  const catalogRef = context.nextRef();
+  const treeRef = context.nextRef();
+  const pageRefs = frames.map(() => context.nextRef());
+  const catalog = context.obj({ Type: 'Catalog', Pages: treeRef });
+  const resources = context.obj({ Font: Object.fromEntries(embedded.embed(context)) });
+  const withDie = frames.some(({ items }) => items.some(({ layer }) => layer === 'die'));
+  if (profile.kind === 'label') addPressResources(context, catalog, resources, profile, withDie);
+  const resourcesRef = context.register(resources);
+  for (const [index, frame] of frames.entries()) {
+    const page = context.obj({
+      Type: 'Page',
+      Parent: treeRef,
+      Resources: resourcesRef,
+      Contents: context.register(context.flateStream(contents[index]!.operators)),
+      StructParents: index,
+      Tabs: 'S',
+    });
+    setBoxes(page, frame, profile.kind);
+    context.assign(pageRefs[index]!, page);
+  }
+  context.assign(treeRef, context.obj({ Type: 'Pages', Kids: pageRefs, Count: pageRefs.length }));
+
+  const structure = writeStructure(context, root, marks, pageRefs);
+  const entries: Record<string, PDFDict | PDFArray | PDFRef | PDFString | PDFName> = {
+    Lang: PDFString.of(language),
+    MarkInfo: context.obj({ Marked: true }),
+    StructTreeRoot: structure.root,
+    ViewerPreferences: context.obj({ DisplayDocTitle: true }),
+    Metadata: writeXmp(context, metadata),
+  };
+  const outline =
+    profile.kind === 'sheet' ? writeOutline(context, root, marks, pageRefs, structure) : undefined;
+  if (outline) Object.assign(entries, { Outlines: outline, PageMode: PDFName.of('UseOutlines') });
+  const files = attach(context, document.attachments, pdfDate(metadata.date));
+  if (files.length > 0) {
+    entries.AF = context.obj(files.map(([, specification]) => specification));
+    entries.Names = context.obj({ EmbeddedFiles: { Names: files.flat() } });
+  }
+  for (const [key, value] of Object.entries(entries)) catalog.set(PDFName.of(key), value);
+  context.assign(catalogRef, catalog);
+  const id = PDFHexString.of(metadata.id.toUpperCase());
+  context.trailerInfo = {
+    Root: catalogRef,
+    Info: writeInfo(context, metadata),
+    ID: context.obj([id, id]),
+  };
+  return serialize(context, profile.kind);
+};

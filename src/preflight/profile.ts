@@ -1,0 +1,8 @@
+/** What a finished file is meant to be. */
+export type PreflightProfile =
+  | {
+      readonly kind: 'label';
+      /** Name of the spot ink of the cut line; undefined where the page has none (a panel to drop into artwork). */
+      readonly dieInk?: string;
+    }
+  | { readonly kind: 'sheet' };

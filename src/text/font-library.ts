@@ -1,0 +1,106 @@
+import { readFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import type { Font } from 'fontkit';
+import type { FaceMetrics, FaceName, FontLibrary, Glyph, GlyphRun } from './glyph-run.ts';
+import { MissingGlyphError } from './missing-glyph.ts';
+import { settable } from './settable.ts';
+
+const PACKAGE = '@expo-google-fonts/roboto-condensed';
+const FILES: Readonly<Record<FaceName, string>> = {
+  regular: '400Regular/RobotoCondensed_400Regular.ttf',
+  bold: '700Bold/RobotoCondensed_700Bold.ttf',
+  italic: '400Regular_Italic/RobotoCondensed_400Regular_Italic.ttf',
+};
+
+/** Font files by face; complete static TrueType fonts, not WOFF2. */
+export type FontFiles = Readonly<Record<FaceName, Uint8Array>>;
+
+// Codes such as "P302+P352" must come back from the file character by character: no ligature, no fraction.
+const FEATURES = { liga: false, clig: false, dlig: false, frac: false, numr: false, dnom: false };
+
+const readFontFiles = async (): Promise<FontFiles> => {
+  const { resolve } = createRequire(import.meta.url);
+  const read = (face: FaceName) => readFile(resolve(`${PACKAGE}/${FILES[face]}`));
+  const [regular, bold, italic] = await Promise.all([read('regular'), read('bold'), read('italic')]);
+  return { regular, bold, italic };
+};
+
+class Face {
+  readonly name: FaceName;
+  readonly bytes: Uint8Array;
+  readonly metrics: FaceMetrics;
+  readonly #font: Font;
+  readonly #perMille: number;
+  readonly #runs = new Map<string, GlyphRun>();
+
+  constructor(name: FaceName, bytes: Uint8Array, font: Font) {
+    this.name = name;
+    this.bytes = bytes;
+    this.#font = font;
+    this.#perMille = 1000 / font.unitsPerEm;
+    this.metrics = {
+      ascent: font.ascent * this.#perMille,
+      descent: font.descent * this.#perMille,
+      capHeight: font.capHeight * this.#perMille,
+      xHeight: font.xHeight * this.#perMille,
+    };
+  }
+
+  missing(text: string): readonly string[] {
+    const lacking = (character: string) => !this.#font.hasGlyphForCodePoint(character.codePointAt(0) ?? 0);
+    return [...new Set(settable(text))].filter(lacking);
+  }
+
+  shape(text: string): GlyphRun {
+    const known = this.#runs.get(text);
+    if (known) return known;
+    const run = this.#shape(settable(text));
+    this.#runs.set(text, run);
+    return run;
+  }
+
+  #shape(text: string): GlyphRun {
+    const missing = this.missing(text);
+    if (missing.length > 0) throw new MissingGlyphError(missing, text, this.name);
+    const { glyphs, positions } = this.#font.layout(text, FEATURES);
+    const shaped = glyphs.map(
+      ({ id, advanceWidth, codePoints }, index): Glyph => ({
+        id,
+        advance: (positions[index]?.xAdvance ?? advanceWidth) * this.#perMille,
+        width: advanceWidth * this.#perMille,
+        text: String.fromCodePoint(...codePoints),
+      }),
+    );
+    return {
+      face: this.name,
+      text,
+      glyphs: shaped,
+      advance: shaped.reduce((sum, { advance }) => sum + advance, 0),
+    };
+  }
+}
+
+/**
+ * Loads the three faces, by default those of Roboto Condensed (SIL Open Font License).
+ * @throws Error where a file cannot be read or is not a single TrueType font.
+ */
+export const loadFonts = async (files?: FontFiles): Promise<FontLibrary> => {
+  const [{ create }, sources] = await Promise.all([import('fontkit'), files ?? readFontFiles()]);
+  const load = (name: FaceName): Face => {
+    const font = create(sources[name] as Buffer);
+    if (!('layout' in font) || font.type !== 'TTF')
+      throw new Error(`the ${name} face is not a TrueType font`);
+    return new Face(name, sources[name], font);
+  };
+  const faces: Readonly<Record<FaceName, Face>> = {
+    regular: load('regular'),
+    bold: load('bold'),
+    italic: load('italic'),
+  };
+  return {
+    shape: (text, face) => faces[face].shape(text),
+    missing: (text, face) => faces[face].missing(text),
+    metrics: face => faces[face].metrics,
+    bytes: face => faces[face].bytes,
+  };
+};

@@ -1,0 +1,69 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { create, type Font } from 'fontkit';
+import { describe, expect, it } from 'vitest';
+import { loadFonts } from '../../src/text/font-library.ts';
+import { type FaceName, runWidth } from '../../src/text/glyph-run.ts';
+import { MissingGlyphError } from '../../src/text/missing-glyph.ts';
+
+const fonts = await loadFonts();
+const open = (path: string) => {
+  const file = createRequire(import.meta.url).resolve(`@expo-google-fonts/roboto-condensed/${path}`);
+  return create(readFileSync(file)) as Font;
+};
+const oracle: Record<FaceName, Font> = {
+  regular: open('400Regular/RobotoCondensed_400Regular.ttf'),
+  bold: open('700Bold/RobotoCondensed_700Bold.ttf'),
+  italic: open('400Regular_Italic/RobotoCondensed_400Regular_Italic.ttf'),
+};
+const FACES = ['regular', 'bold', 'italic'] as const;
+
+describe('loadFonts', () => {
+  it.each(FACES)('kerns the %s face as fontkit does', face => {
+    for (const text of ['AVATAR To', 'WARNING', 'LT. 7', 'P305+P351']) {
+      const kerned = oracle[face].layout(text, { liga: false }).advanceWidth;
+      expect(fonts.shape(text, face).advance).toBeCloseTo((kerned * 1000) / 2048, 6);
+    }
+    const unkerned = fonts.shape('AVATAR', face).glyphs.reduce((sum, { width }) => sum + width, 0);
+    expect(fonts.shape('AVATAR', face).advance).toBeLessThan(unkerned);
+  });
+
+  it.each(FACES)('sets %s without ligatures, one glyph a character', face => {
+    const { glyphs } = fonts.shape('office fflow 1/2', face);
+    expect(glyphs.map(({ text }) => text).join('')).toBe('office fflow 1/2');
+    expect(glyphs).toHaveLength(16);
+  });
+
+  it('takes its measures from the font tables', () => {
+    const os2 = oracle.regular['OS/2'];
+    expect(fonts.metrics('regular').xHeight).toBeCloseTo((os2.xHeight * 1000) / 2048, 9);
+    expect(fonts.metrics('regular').capHeight).toBeCloseTo((os2.capHeight * 1000) / 2048, 9);
+    expect(fonts.metrics('regular').descent).toBeLessThan(0);
+  });
+
+  it('measures in millimetres: an em of 72 pt is an inch', () => {
+    expect(runWidth({ ...fonts.shape('x', 'regular'), advance: 1000 }, 72)).toBeCloseTo(25.4, 9);
+  });
+
+  it('names every character that the face lacks', () => {
+    const shape = () => fonts.shape('pH ✓ 木 ✓', 'bold');
+    expect(shape).toThrow(MissingGlyphError);
+    expect(shape).toThrow(/U\+2713 \(✓\), U\+6728 \(木\)/);
+    expect(fonts.missing('pH ✓ 木 ✓', 'bold')).toEqual(['✓', '木']);
+    expect(fonts.missing('≤ ≥ µ ₂ °C – ™ Ω é ß Ж', 'regular')).toEqual([]);
+  });
+
+  it('sets no-break spaces and hyphens as plain ones, composes accents, drops break hints', () => {
+    expect(fonts.shape('5\u00A0%\u202FA\u2011B', 'regular').text).toBe('5 % A-B');
+    expect(fonts.shape('cafe\u0301 so\u00ADdium\u200B', 'regular').text).toBe('café sodium');
+  });
+
+  it('shapes the same text once', () => {
+    expect(fonts.shape('Danger', 'bold')).toBe(fonts.shape('Danger', 'bold'));
+  });
+
+  it('refuses what is not a TrueType font', async () => {
+    const junk = new Uint8Array(64);
+    await expect(loadFonts({ regular: junk, bold: junk, italic: junk })).rejects.toThrow();
+  });
+});
