@@ -1,14 +1,16 @@
 import type { HarmonisedLookup } from '../classify/resolve.ts';
 import { type BasisId, loadBasis } from '../reference/basis.ts';
 import { type HarmonisedTable, openHarmonised } from '../reference/harmonised/open-harmonised.ts';
+import { type LabelData, loadLabelData } from '../reference/label-data/load-label-data.ts';
 import { readPackageFile } from '../reference/package-files.ts';
 import type { Basis } from '../reference/thresholds.ts';
 import { type Outcome, succeed } from '../report/diagnostic.ts';
 
-/** What classification looks up: the figures of a basis and the harmonised entries, on one date. */
+/** What classification and labelling look up on one date: figures, harmonised entries, statements. */
 export interface Reference {
   readonly basis: Basis;
   readonly lookup: HarmonisedLookup;
+  readonly labelData: LabelData;
 }
 
 let table: HarmonisedTable | null = null;
@@ -24,7 +26,11 @@ export function harmonisedTable(): HarmonisedTable {
  * @returns an error where no text of the basis was in force on that date.
  */
 export async function openReference(id: BasisId, asOf: string): Promise<Outcome<Reference>> {
-  const basis = await loadBasis(id, asOf);
+  const [basis, labelData] = await Promise.all([loadBasis(id, asOf), loadLabelData(id)]);
   if (!basis.ok) return basis;
-  return succeed({ basis: basis.value, lookup: (cas, percent) => harmonisedTable().byCas(cas, asOf, percent) });
+  return succeed({
+    basis: basis.value,
+    labelData,
+    lookup: (cas, percent) => harmonisedTable().byCas(cas, asOf, percent),
+  });
 }

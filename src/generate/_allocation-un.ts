@@ -17,6 +17,9 @@ export interface UnCorrections {
   readonly aliases: Readonly<Record<string, string>>;
   readonly corrections: readonly Correction[];
   readonly copied: Readonly<Record<string, { readonly from: string; readonly signalWord: 'Danger' | 'Warning' }>>;
+  /** Conditions of codes that are new since Rev. 7. */
+  readonly conditions: Readonly<Record<string, string>>;
+  readonly when: Readonly<Record<string, readonly string[]>>;
   /** H-code, words of the category column and, where the class decides, of the class column. */
   readonly keys: Readonly<Record<string, readonly [string, string, string?]>>;
   readonly statements: {
@@ -87,7 +90,7 @@ export function unAllocation(
     rows.push({ ...original, hazard, signalWord, confidence: 'from-memory', notes: [`row of ${from}; not in the file`] });
   }
   const { instrument, cite, checkedOn, aliases } = corrections;
-  return { instrument, cite, checkedOn, conditions: known.conditions, aliases, rows };
+  return { instrument, cite, checkedOn, conditions: { ...known.conditions, ...corrections.conditions }, aliases, rows };
 }
 
 function hazardKeys(classes: HazardClasses): { hazard: string; code: string; category: string }[] {
@@ -118,7 +121,7 @@ const hasCategory = (cell: string, category: string): boolean =>
 function toRow(
   hazard: string,
   row: SourceRow,
-  { corrections }: UnCorrections,
+  { corrections, when: added }: UnCorrections,
   groupOf: (code: string) => AllocatedGroup,
   known: AllocationFile,
 ): AllocationRow {
@@ -130,8 +133,8 @@ function toRow(
   const statement = (code: string): AllocatedStatement => {
     const same = other ? allocatedGroups.flatMap(group => other.precautions[group]) : [];
     const like = same.find(each => each.code === code);
-    const when = like?.when?.filter(id => !/^unless P3/.test(id));
-    return { code, ...(when?.length && { when }), ...(like?.fields && { fields: like.fields }) };
+    const when = added[code] ?? like?.when;
+    return { code, ...(when && { when }), ...(like?.fields && { fields: like.fields }) };
   };
   const of = (group: AllocatedGroup) => codes.filter(code => groupOf(code) === group).map(statement);
   return {

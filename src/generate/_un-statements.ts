@@ -3,7 +3,7 @@ import type { UnCorrections } from './_allocation-un.ts';
 interface Entry {
   readonly text: string;
   readonly group?: string;
-  readonly fields?: unknown;
+  readonly fields?: Readonly<Record<string, { readonly named?: string; readonly note?: string }>>;
   readonly fieldsOf?: string;
   readonly source?: string;
 }
@@ -20,18 +20,25 @@ interface StatementFile {
  */
 export function unStatements(corrections: UnCorrections, us: StatementFile, eu: StatementFile, tsv: string) {
   const spelled = (text: string) => text.replaceAll('vapor', 'vapour').replaceAll('Vapor', 'Vapour');
+  // Brackets around the organs are of the US rule alone.
+  const unnamed = ({ fields }: Entry) =>
+    fields && {
+      fields: Object.fromEntries(
+        Object.entries(fields).map(([name, { named: _, note: __, ...field }]) => [name, field]),
+      ),
+    };
   const printed = Object.fromEntries(
     tsv
       .split('\n')
       .map(line => line.split('\t'))
-      .filter(([code, text]) => /^H(30[35]|31[36]|333|30\d\+H\d|4\d\d)/.test(code ?? '') && !!text)
+      .filter(([code, text]) => /^H(350i|36[01][FDfd]+|30[35]|31[36]|333|30\d\+H\d|4\d\d)/.test(code ?? '') && !!text)
       .map(([code = '', text = '']) => [code, { text: text.trim().replace(/\.$/, ''), source: 'rev11-file' }] as const),
   );
   const hazard = {
     ...Object.fromEntries(
       Object.entries(us.hazard)
         .filter(([code]) => /^H\d/.test(code))
-        .map(([code, entry]) => [code, { ...entry, text: spelled(entry.text) }]),
+        .map(([code, entry]) => [code, { ...entry, text: spelled(entry.text), ...unnamed(entry) }]),
     ),
     ...corrections.statements.hazard,
     ...printed,

@@ -15,13 +15,19 @@ export function gs1CheckDigit(body: string): number {
 export function readGtin(written: string): Reading<string> {
   const text = written.trim();
   if (/^[\d\s-]+$/.test(text) && /[\s-]/.test(text))
-    return misreads(`GTIN \`${written}\` has spaces or hyphens`, `write the digits alone: "${text.replace(/[\s-]/g, '')}"`);
+    return misreads(
+      `GTIN \`${written}\` has spaces or hyphens`,
+      `write the digits alone: "${text.replace(/[\s-]/g, '')}"`,
+    );
   if (!/^\d+$/.test(text)) return misreads(`\`${written}\` is not a GTIN`, 'a GTIN has digits alone');
   if (![8, 12, 13, 14].includes(text.length))
     return misreads(`GTIN \`${text}\` has ${text.length} digits`, 'a GTIN has 8, 12, 13 or 14 digits');
   const body = text.slice(0, -1);
   const right = gs1CheckDigit(body);
   if (right !== Number(text.at(-1)))
-    return misreads(`GTIN \`${text}\` has a wrong check digit`, `with these digits it would end in ${right}: "${body}${right}"`);
+    return misreads(
+      `GTIN \`${text}\` has a wrong check digit`,
+      `compare every digit; if the others are right, it would end in ${right}: "${body}${right}"`,
+    );
   return reads(text);
 }

@@ -34,19 +34,29 @@ export function splitMeasure(text: string): { readonly number: string; readonly 
 export function readMeasure(written: string, ...kinds: readonly [UnitKind, ...UnitKind[]]): Reading<Measure> {
   const example = examples[kinds[0]];
   const parts = splitMeasure(written);
-  if (!parts) return misreads(`\`${written}\` does not begin with a number`, `write a number and a unit, such as \`40 ${example}\``);
+  if (!parts)
+    return misreads(
+      `\`${written}\` does not begin with a number`,
+      `write a number and a unit, such as \`40 ${example}\``,
+    );
   const number = readNumber(parts.number);
-  if (!number.ok) return { ...number, hint: number.hint && parts.unit ? withUnit(number.hint, parts.unit) : number.hint };
-  if (parts.unit === '') return misreads(`\`${written}\` has no unit`, `write for example \`${parts.number} ${example}\``);
+  if (!number.ok)
+    return { ...number, hint: number.hint && parts.unit ? withUnit(number.hint, parts.unit) : number.hint };
+  if (parts.unit === '')
+    return misreads(`\`${written}\` has no unit`, `write for example \`${parts.number} ${example}\``);
   for (const kind of kinds) {
     const unit = findUnit(kind, parts.unit);
     if (!unit) continue;
     const shifted = unit.offset ? number.value.exact.add(unit.offset) : number.value.exact;
-    const base = unit.offset === null && unit.factor.equals(1) ? number.value : Exact.fraction(shifted.mul(unit.factor));
+    const base =
+      unit.offset === null && unit.factor.equals(1) ? number.value : Exact.fraction(shifted.mul(unit.factor));
     return reads({ kind, base, number: number.value, unit: unit.symbol, written: written.trim() });
   }
   const symbols = kinds.flatMap(unitSymbols).join(', ');
-  return misreads(`\`${written}\` has the unit \`${parts.unit}\`, which is not known here`, `use one of ${symbols}`);
+  return misreads(
+    `\`${written}\` has the unit \`${parts.unit}\`, which is not known here`,
+    `use one of ${symbols}`,
+  );
 }
 
 const withUnit = (hint: string, unit: string): string => hint.replace(/`([-+\d.]+)`/g, `\`$1 ${unit}\``);

@@ -13,14 +13,17 @@ export function readNumber(written: string): Reading<Exact> {
   if (text === '') return misreads('a number is missing');
   if (/^[-+]?\d{1,3}(,\d{3})+(\.\d+)?$/.test(text)) {
     const plain = text.replaceAll(',', '');
-    const asDecimal = /^[-+]?\d+,\d{3}$/.test(text) ? `, or \`${text.replace(',', '.')}\` if the comma is a decimal comma` : '';
+    const asDecimal = /^[-+]?\d+,\d{3}$/.test(text)
+      ? `, or \`${text.replace(',', '.')}\` if the comma is a decimal comma`
+      : '';
     return misreads(`\`${written}\` has a comma in the number`, `write \`${plain}\`${asDecimal}`);
   }
   if (/^[-+]?\d*,\d+$/.test(text))
     return misreads(`\`${written}\` has a decimal comma`, `write \`${text.replace(',', '.')}\``);
   if (/^[-+]?[\d.]+\s*(-|–|to)\s*[\d.]+$/.test(text))
     return misreads(`\`${written}\` is a range, where one number is needed`);
-  if (/^[<>≤≥~≈]/.test(text)) return misreads(`\`${written}\` is not one number`, 'give the number alone, without < or >');
+  if (/^[<>≤≥~≈]/.test(text))
+    return misreads(`\`${written}\` is not one number`, 'give the number alone, without < or >');
   if (decimal.test(text)) return misreads(`\`${text.slice(0, 20)}…\` has too many digits`);
   return misreads(`\`${written}\` is not a number`, 'write digits with a decimal point, such as 4.1');
 }

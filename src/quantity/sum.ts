@@ -18,6 +18,22 @@ export function sumOf(parts: readonly Part[]): number {
   return sum;
 }
 
+/** Told of every comparison that a rule makes: the terms of the sum and the limit that it is held against. */
+export type ComparisonObserver = (parts: readonly Part[], limit: number) => void;
+
+let observer: ComparisonObserver | null = null;
+
+/** Runs something and tells of every comparison made in it, in order. Every rule compares through this file. */
+export function observeComparisons<T>(observe: ComparisonObserver, run: () => T): T {
+  const before = observer;
+  observer = observe;
+  try {
+    return run();
+  } finally {
+    observer = before;
+  }
+}
+
 // Relative rounding error of a sum of some hundred doubles stays far below this.
 const CLEAR = 1e-9;
 
@@ -26,6 +42,7 @@ const CLEAR = 1e-9;
  * worked in rational numbers, so that 4.9 + 0.1 meets 5.
  */
 export function compareSum(parts: readonly Part[], limit: number): number {
+  if (observer !== null) observer(parts, limit);
   const sum = sumOf(parts);
   if (Math.abs(sum - limit) > CLEAR * (Math.abs(sum) + Math.abs(limit))) return sum - limit;
   return exactSum(parts).compare(new Fraction(Exact.decimal(limit).exact));
@@ -46,8 +63,24 @@ export function exactSum(parts: readonly Part[]): Fraction {
 
 /** Compares one value with a limit, exactly. */
 export function compare(value: Exact, limit: number): number {
-  if (Math.abs(value.value - limit) > CLEAR * (Math.abs(value.value) + Math.abs(limit))) return value.value - limit;
+  if (observer !== null) observer([{ amount: value, weight: 1 }], limit);
+  if (Math.abs(value.value - limit) > CLEAR * (Math.abs(value.value) + Math.abs(limit)))
+    return value.value - limit;
   return value.exact.compare(Exact.decimal(limit).exact);
+}
+
+/** Compares two values, exactly; for sorting. */
+export function compareValues(a: Exact, b: Exact): number {
+  if (observer !== null)
+    observer(
+      [
+        { amount: a, weight: 1 },
+        { amount: b, weight: -1 },
+      ],
+      0,
+    );
+  if (Math.abs(a.value - b.value) > CLEAR * (Math.abs(a.value) + Math.abs(b.value))) return a.value - b.value;
+  return a.exact.compare(b.exact);
 }
 
 /** Whether a value reaches a limit. */

@@ -57,4 +57,5 @@ export function findUnit(kind: UnitKind, text: string): Unit | null {
 }
 
 /** Symbols of a kind in the order of the data. */
-export const unitSymbols = (kind: UnitKind): readonly string[] => data.kinds[kind].units.map(({ unit }) => unit);
+export const unitSymbols = (kind: UnitKind): readonly string[] =>
+  data.kinds[kind].units.map(({ unit }) => unit);

@@ -3,6 +3,7 @@ import type { Exact } from '../quantity/exact.ts';
 import type { Millimetres } from '../quantity/length.ts';
 import type { Position } from '../report/diagnostic.ts';
 import type { GivenData } from './given-data.ts';
+import type { SheetKey } from './sheet-keys.ts';
 
 export type PhysicalForm = 'liquid' | 'solid' | 'gas' | 'aerosol';
 
@@ -48,6 +49,8 @@ interface LineBase {
   readonly at: Position;
   /** `formula[2]` */
   readonly path: string;
+  /** The line of the file that `at` points to, for findings. */
+  readonly excerpt?: string;
 }
 
 /** A substance weighed or metered into the batch. */
@@ -66,6 +69,11 @@ export interface RawMaterialLine extends LineBase {
 
 export type FormulaLine = SubstanceLine | RawMaterialLine;
 
+/** Size of a whole batch; amounts are divided by it where the record gives one. */
+export type BatchSize =
+  | { readonly kind: 'mass'; readonly grams: Exact; readonly written: string }
+  | { readonly kind: 'volume'; readonly millilitres: Exact; readonly written: string };
+
 /** What comes in a drum: a name and its composition, itself lines of substances or further raw materials. */
 export interface RawMaterial {
   readonly file: string;
@@ -74,6 +82,7 @@ export interface RawMaterial {
   /** g/mL */
   readonly density: Exact | null;
   readonly source: string | null;
+  readonly batch: BatchSize | null;
   readonly formula: readonly FormulaLine[];
 }
 
@@ -145,6 +154,8 @@ export interface Pack {
     readonly gtin: string | null;
     readonly tareKilograms: Exact | null;
   } | null;
+  /** Space on the label that the coder prints lot and date into. */
+  readonly lotWindow: { readonly width: Millimetres; readonly height: Millimetres } | null;
   readonly at: Position;
 }
 
@@ -154,6 +165,12 @@ export interface Copy {
   readonly directions: readonly string[];
 }
 
+/**
+ * The maker's texts for sections of the data sheet that no calculation gives, by the key of the record; a group
+ * has dots in its keys: `spill`, `ppe.hands`, `fire.suitable-media`.
+ */
+export type SheetTexts = Readonly<Partial<Record<SheetKey, string>>>;
+
 /** A product record, read, validated and in fixed units. */
 export interface ProductRecord {
   readonly file: string;
@@ -162,14 +179,23 @@ export interface ProductRecord {
   readonly use: string;
   readonly advisedAgainst: readonly string[];
   readonly form: PhysicalForm;
-  readonly appearance: { readonly color: string | null; readonly odor: string | null };
+  readonly appearance: {
+    readonly color: string | null;
+    readonly odor: string | null;
+    readonly physicalState: string | null;
+  };
   readonly maker: Maker;
   readonly properties: Properties;
   readonly formula: readonly FormulaLine[];
+  readonly batch: BatchSize | null;
   readonly evidence: readonly Evidence[];
   readonly choices: readonly Choice[];
   readonly packs: readonly Pack[];
   readonly copy: Copy;
+  readonly sheet: SheetTexts;
+  readonly revision: string | null;
+  /** Year-month-day. */
+  readonly revised: string | null;
   /** The record as parsed, for attaching to documents. */
   readonly raw: unknown;
 }

@@ -1,0 +1,69 @@
+import type Fraction from 'fraction.js';
+import { Exact } from '../quantity/exact.ts';
+import type { ProductRecord } from '../record/product-record.ts';
+import { type Diagnostic, fail, type Outcome, succeed } from '../report/diagnostic.ts';
+import { basisOf } from './_amounts.ts';
+import { identitiesOf } from './_constituents.ts';
+import { boundsOf, cornersOf, MAX_FULL_RANGES, percentsAt } from './_corners.ts';
+import { planOf } from './_plan.ts';
+import type { Constituent, Formula } from './constituent.ts';
+
+/**
+ * Expands a formula to its constituents in percent by weight, by volume where the form is gas. Exact throughout.
+ * Weights and volumes are shares of their total, of `batch` where the record gives one, or of what percentages
+ * leave. Constituents of one CAS number, or without one of one name, are one.
+ * @returns findings where the lines do not determine 100 % within 0.01, or contradict each other.
+ */
+export function expandFormula(record: ProductRecord): Outcome<Formula> {
+  const findings: Diagnostic[] = [];
+  const { plan, ranges } = planOf(record, basisOf(record.form), findings);
+  const identities = identitiesOf(plan, findings);
+  if (findings.length > 0) return fail(...findings);
+
+  const corners = cornersOf(ranges).map(corner => percentsAt(plan, corner));
+  const full = ranges.length <= MAX_FULL_RANGES;
+  const low = full ? extreme(corners, (a, b) => a.lt(b)) : boundsOf(plan, 'low');
+  const high = full ? extreme(corners, (a, b) => a.gt(b)) : boundsOf(plan, 'high');
+
+  const keys = [...identities.keys()].filter(key => high.get(key)!.gt(0));
+  keys.sort((a, b) => high.get(b)!.compare(high.get(a)!));
+  const constituents = keys.map((key): Constituent => {
+    const { name, cas, given, via, water } = identities.get(key)!;
+    return {
+      name,
+      cas,
+      low: Exact.fraction(low.get(key)!),
+      high: Exact.fraction(high.get(key)!),
+      given,
+      via,
+      water,
+    };
+  });
+  return succeed(
+    {
+      constituents,
+      corners: corners.map(percents => keys.map(key => Exact.fraction(percents.get(key)!))),
+    },
+    full ? [] : [manyRanges(record, ranges.length)],
+  );
+}
+
+function extreme(
+  corners: readonly ReadonlyMap<string, Fraction>[],
+  beats: (a: Fraction, b: Fraction) => boolean,
+): ReadonlyMap<string, Fraction> {
+  if (corners.length === 1) return corners[0]!;
+  const found = new Map(corners[0]!);
+  for (const corner of corners)
+    for (const [key, percent] of corner) if (beats(percent, found.get(key)!)) found.set(key, percent);
+  return found;
+}
+
+const manyRanges = (record: ProductRecord, count: number): Diagnostic => ({
+  code: 'many-ranges',
+  severity: 'warning',
+  message: `the formula has ${count} ranges; not all combinations of their ends are computed, only each end by itself`,
+  hint: `give at most ${MAX_FULL_RANGES} ranges, or single percentages where they are known`,
+  at: record.formula[0]?.at ?? { file: record.file },
+  path: 'formula',
+});

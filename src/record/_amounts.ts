@@ -1,0 +1,97 @@
+import * as z from 'zod';
+import type { Exact } from '../quantity/exact.ts';
+import { type Measure, readMeasure } from '../quantity/measure.ts';
+import { readNumber } from '../quantity/number.ts';
+import { misreads, type Reading, reads } from '../quantity/reading.ts';
+import { leaf, list, told } from './_leaf.ts';
+
+function readPercent(text: string): Reading<Exact> {
+  const number = readNumber(text.trim().replace(/\s*%$/, ''));
+  if (!number.ok) {
+    const range = /^\s*([\d.]+)\s*%?\s*(?:-|–|to)\s*([\d.]+)\s*%?\s*$/.exec(text);
+    return range ? { ...number, hint: `write a range as [${range[1]}, ${range[2]}]` } : number;
+  }
+  const { value } = number.value;
+  if (value < 0 || value > 100) return misreads(`\`${text}\` is not between 0 and 100 %`);
+  return number;
+}
+
+const percentLeaf = leaf(
+  readPercent,
+  'a number, or a range [low, high]',
+  '1.5',
+  'Percent by weight (by volume for a gas)',
+);
+
+/** Low and high, equal where no range is given. */
+export const percent = z
+  .union(
+    [
+      percentLeaf.transform(value => [value, value]),
+      list(percentLeaf, '[1, 2]', 'A range: low and high percent').superRefine((range, context) => {
+        const complain = (message: string, hint?: string) =>
+          context.issues.push({ code: 'custom', message, input: range, params: { hint } });
+        if (range.length !== 2) complain('a range has two numbers', 'write for example [1, 2]');
+        else if (range[0]!.exact.gt(range[1]!.exact))
+          complain('the range begins with its higher end', 'write the lower number first');
+      }),
+    ],
+    { error: told({ what: 'a number, or a range [low, high]', example: '1.5' }) },
+  )
+  .meta({ description: 'Percent by weight (by volume for a gas): a number, or a range [low, high]' });
+
+function readAmount(text: string): Reading<Measure | 'balance'> {
+  if (text.trim() === 'balance') return reads('balance');
+  if (/^\s*[\d.,]+\s*%\s*$/.test(text))
+    return misreads(
+      `\`${text}\` is a percentage`,
+      `write \`percent: ${text.replace(/\s*%/, '').trim()}\` instead of \`amount\``,
+    );
+  const measure = readMeasure(text, 'mass', 'volume');
+  if (!measure.ok)
+    return /^\s*[a-z. ]+$/i.test(text)
+      ? misreads(`\`${text}\` is not an amount`, 'write a number and a unit, such as `40 kg`, or `balance`')
+      : measure;
+  if (measure.value.base.value < 0) return misreads(`\`${text}\` is less than nothing`);
+  return measure;
+}
+
+/** What is weighed or metered in, or the rest of the batch. */
+export const amount = leaf(
+  readAmount,
+  'an amount',
+  '40 kg',
+  'Amount weighed or metered in: kg, g, lb, oz, L, mL, gal, fl oz (US); or balance',
+);
+
+/** g/mL, above 0. */
+export const densityLeaf = leaf(
+  text => {
+    const measure = readMeasure(text, 'density');
+    if (!measure.ok) return measure;
+    const { value } = measure.value.base;
+    // No liquid or solid is denser than osmium, 22.6 g/mL.
+    if (value <= 0 || value > 23)
+      return misreads(
+        `\`${text}\` is not a density that a product can have`,
+        'check the unit: water has 1 g/mL, 1000 kg/m3, 8.3 lb/gal',
+      );
+    return measure;
+  },
+  'a number with its unit',
+  '1.09 g/mL',
+  'Density at 20 C or room temperature: g/mL, kg/L, kg/m3, lb/gal',
+);
+
+/** The size of a batch. */
+export const batchLeaf = leaf(
+  text => {
+    const measure = readMeasure(text, 'mass', 'volume');
+    return measure.ok && measure.value.base.value <= 0
+      ? misreads(`\`${text}\` is not a batch size`)
+      : measure;
+  },
+  'an amount',
+  '945 kg',
+  'Size of the whole batch; needed where weights stand beside a balance',
+);

@@ -1,0 +1,88 @@
+import type { Diagnostic } from '../report/diagnostic.ts';
+import { findingsOf } from './_issues.ts';
+import { rawMaterial } from './_lines.ts';
+import { readRecordFile, resolvePath } from './_read-file.ts';
+import type { RecordEnv } from './files.ts';
+import { rawMaterialSchema } from './formula-schema.ts';
+import type { Path, Places } from './places.ts';
+import type { RawMaterial } from './product-record.ts';
+
+/** A product has some dozens of raw materials; more files than this is a mistake. */
+const MAX_FILES = 500;
+
+/** Reads the raw materials that records name; each file once, chains that close on themselves are findings. */
+export class Materials {
+  readonly #env: RecordEnv;
+  readonly #findings: Diagnostic[];
+  readonly #read = new Map<string, RawMaterial | null>();
+  readonly #chain: string[] = [];
+
+  constructor(env: RecordEnv, findings: Diagnostic[], root: string) {
+    this.#env = env;
+    this.#findings = findings;
+    this.#chain.push(root);
+  }
+
+  /** The raw material that a `use:` names; null where a finding says why there is none. */
+  find(named: string, from: Places, path: Path): RawMaterial | null {
+    const file = resolvePath(named, from.file);
+    const complain = (code: string, message: string, hint?: string): null => {
+      this.#findings.push(from.finding(path, code, message, hint));
+      return null;
+    };
+    if (file === null)
+      return complain(
+        'not-relative',
+        `\`${named}\` is not a relative path`,
+        'name the file as seen from this one, such as drums/base.yaml',
+      );
+    const from0 = this.#chain.indexOf(file);
+    if (from0 >= 0) {
+      const circle = [...this.#chain.slice(from0), file].join(' uses ');
+      return complain(
+        'circular-use',
+        `a record contains itself: ${circle}`,
+        'take one of these `use` lines out',
+      );
+    }
+    const known = this.#read.get(file);
+    if (known !== undefined) return known;
+    if (this.#read.size >= MAX_FILES)
+      return complain('too-many-files', `the record names more than ${MAX_FILES} raw-material files`);
+    this.#chain.push(file);
+    const material = this.#load(file, from, path);
+    this.#chain.pop();
+    this.#read.set(file, material);
+    return material;
+  }
+
+  /** Follows every `use:` of a formula as parsed, so that problems in files show beside those of the record. */
+  follow(formula: unknown, places: Places, base: Path): void {
+    if (!Array.isArray(formula)) return;
+    formula.forEach((line: unknown, index) => {
+      if (typeof line !== 'object' || line === null || !('use' in line)) return;
+      const path = [...base, index, 'use'];
+      if (typeof line.use === 'string') this.find(line.use, places, path);
+      else if (typeof line.use === 'object' && line.use !== null && 'formula' in line.use)
+        this.follow(line.use.formula, places, [...path, 'formula']);
+    });
+  }
+
+  #load(file: string, from: Places, path: Path): RawMaterial | null {
+    const at = from.at(path);
+    const parsed = readRecordFile(file, 'raw-material', this.#env, at);
+    if (!parsed.ok) {
+      // The file is missing: show the line that names it.
+      for (const finding of parsed.diagnostics)
+        this.#findings.push(finding.at === at ? { ...finding, excerpt: from.excerpt(at) } : finding);
+      return null;
+    }
+    const { value, places } = parsed.value;
+    const checked = rawMaterialSchema.safeParse(value);
+    const before = this.#findings.length;
+    if (!checked.success) this.#findings.push(...findingsOf(checked.error.issues, value, places));
+    this.follow((value as { formula?: unknown }).formula, places, ['formula']);
+    if (!checked.success || this.#findings.length > before) return null;
+    return rawMaterial(checked.data, places, [], this);
+  }
+}

@@ -1,0 +1,125 @@
+import * as z from 'zod';
+import type { Exact } from '../quantity/exact.ts';
+import type { Measure } from '../quantity/measure.ts';
+import { amount, batchLeaf, densityLeaf, percent } from './_amounts.ts';
+import { readCas } from './_cas.ts';
+import { across, type Partly } from './_cross.ts';
+import { leaf, line, mapping, told } from './_leaf.ts';
+import { type GivenInput, givenShape } from './given-schema.ts';
+
+const substanceKeys = ['name', 'cas', ...Object.keys(givenShape)];
+
+const wholeLine = (
+  value: Partly,
+  complain: (path: string[], message: string, hint?: string) => void,
+): void => {
+  const { use, name, percent, amount, hazards, source } = value;
+  if (use !== undefined) {
+    for (const key of substanceKeys)
+      if (value[key] !== undefined)
+        complain(
+          [key],
+          `\`${key}\` stands beside \`use\``,
+          key === 'name' || key === 'cas'
+            ? 'a line is a raw material (`use`) or a substance (`name`), not both'
+            : `give \`${key}\` in the raw material's own record`,
+        );
+  } else if (name === undefined)
+    complain([], 'the line has no `name`', 'add `name: …` for a substance, or `use: …` for a raw material');
+  if (percent !== undefined && amount !== undefined)
+    complain(['amount'], '`amount` stands beside `percent`', 'keep one of the two');
+  if (percent === undefined && amount === undefined)
+    complain(
+      [],
+      'the line does not say how much',
+      'add `percent: …` or `amount: …` (`amount: balance` for the rest)',
+    );
+  if (Array.isArray(hazards) && hazards.length === 0 && source === undefined)
+    complain(
+      ['hazards'],
+      '`hazards: []` says that the constituent is known to have no hazards, but not from where',
+      'add `source: …`, or remove `hazards` if nothing is known',
+    );
+};
+
+/** A line of a formula: a substance, or a raw material by file or written out. */
+export const formulaLine = across(
+  mapping(
+    {
+      name: line(
+        'sodium hydroxide',
+        'Name of the substance, as the data sheet shall print it',
+        200,
+      ).optional(),
+      cas: leaf(readCas, 'a CAS number', '1310-73-2', 'CAS number').optional(),
+      get use() {
+        return z
+          .union(
+            [
+              line('drums/hypochlorite-12.yaml', 'Path of a raw-material record, relative to this file'),
+              rawMaterialSchema,
+            ],
+            {
+              error: told({
+                what: 'the path of a raw-material record, or the raw material written out',
+                example: 'drums/base.yaml',
+              }),
+            },
+          )
+          .optional();
+      },
+      percent: percent.optional(),
+      amount: amount.optional(),
+      density: densityLeaf.optional(),
+      ...givenShape,
+    },
+    'A line of the formula: a substance (name, cas) or a raw material (use), with percent or amount',
+    'a line with keys such as `name` and `percent`',
+  ),
+  wholeLine,
+);
+
+/** The lines of a formula. */
+export const formulaSchema: z.ZodType<readonly LineInput[]> = z
+  .array(formulaLine, {
+    error: told({ what: 'a list of lines', example: '[{name: water, amount: balance}]' }),
+  })
+  .min(1, { error: told({ what: 'a list with at least one line' }) })
+  .meta({ id: 'formula', description: 'What is weighed or metered into the batch' });
+
+/** A raw material as validated, before files are resolved. */
+export interface RawMaterialInput {
+  readonly name: string;
+  readonly supplier?: string;
+  readonly density?: Measure;
+  readonly source?: string;
+  readonly batch?: Measure;
+  readonly formula: readonly LineInput[];
+}
+
+/** A formula line as validated. */
+export interface LineInput extends GivenInput {
+  readonly name?: string;
+  readonly cas?: string;
+  readonly use?: string | RawMaterialInput;
+  readonly percent?: readonly Exact[];
+  readonly amount?: Measure | 'balance';
+  readonly density?: Measure;
+}
+
+/** A raw material: what comes in a drum, with its composition. */
+export const rawMaterialSchema: z.ZodType<RawMaterialInput> = mapping(
+  {
+    labelwright: z.literal('raw-material/1').optional().meta({ description: 'Kind of record' }),
+    name: line('sodium hypochlorite solution 12 %', 'Name of the raw material', 200),
+    supplier: line('Fictional Chemical Supply', 'Supplier').optional(),
+    density: densityLeaf.optional(),
+    source: line('supplier SDS, revision 3, 2026-02-11', 'Where the composition is from').optional(),
+    batch: batchLeaf.optional(),
+    get formula() {
+      return formulaSchema;
+    },
+  },
+  'A raw material with its composition',
+  'a path of a raw-material record',
+);

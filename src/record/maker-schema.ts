@@ -1,0 +1,47 @@
+import * as z from 'zod';
+import { line, list, mapping, told } from './_leaf.ts';
+
+const telephone = (example: string, description: string) => line(example, description, 60);
+
+/** The maker of the product: name, address and telephones of label and data sheet. */
+export const makerSchema = mapping(
+  {
+    labelwright: z.literal('maker/1').optional().meta({ description: 'Kind of record' }),
+    name: line('Kerbstone Products LLC', 'Name of the maker or responsible party', 200),
+    address: z
+      .union(
+        [
+          line('12 Quarry Lane, Springfield, OH 45500', 'Postal address in one line').transform(text => [
+            text,
+          ]),
+          list(
+            line('12 Quarry Lane', 'A line of the address'),
+            '[12 Quarry Lane, Springfield OH 45500]',
+            'Postal address, a line each',
+          ).min(1),
+        ],
+        {
+          error: told({
+            what: 'a text, or a list of lines',
+            example: '[12 Quarry Lane, Springfield OH 45500]',
+          }),
+        },
+      )
+      .meta({ description: 'Postal address: one line, or a list of lines' }),
+    telephone: telephone('+1 555 0100', 'Telephone'),
+    emergency: mapping(
+      {
+        telephone: telephone('+1 555 0199', 'Emergency telephone'),
+        hours: line('24 hours', 'Hours at which it is answered', 200),
+      },
+      'Emergency telephone and its hours',
+      'a group with `telephone` and `hours`',
+    ),
+    email: line('sds@kerbstone.example', 'Electronic mail', 200).optional(),
+    website: line('kerbstone.example', 'Website', 200).optional(),
+  },
+  'The maker of the product',
+  'the path of a maker record, or the maker written out',
+);
+
+export type MakerInput = z.output<typeof makerSchema>;

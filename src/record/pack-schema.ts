@@ -1,0 +1,132 @@
+import { readGtin } from '../quantity/check-digit.ts';
+import { readMeasure } from '../quantity/measure.ts';
+import { readNumber } from '../quantity/number.ts';
+import { misreads, reads } from '../quantity/reading.ts';
+import { leaf, mapping, millimetres, oneOf, truth } from './_leaf.ts';
+
+/** A name that may become part of a file name. */
+export const fileNamePart = (what: string, example: string, description: string) =>
+  leaf(
+    text => {
+      const name = text.trim();
+      if (name.length > 64) return misreads(`${what} has ${name.length} characters; 64 are possible`);
+      if (!/^[\p{L}\p{N}](?:[\p{L}\p{N}._ -]*[\p{L}\p{N}])?$/u.test(name))
+        return misreads(
+          `${what} \`${name}\` cannot be part of a file name`,
+          'use letters, digits, hyphen, point, underscore and space; begin and end with a letter or digit',
+        );
+      return reads(name);
+    },
+    'a text',
+    example,
+    description,
+  );
+
+const gtin = (description: string) =>
+  leaf(readGtin, 'a GTIN in quotes', '"0614141000418"', description).optional();
+
+const positiveMass = leaf(
+  text => {
+    const mass = readMeasure(text, 'mass');
+    return mass.ok && mass.value.base.value < 0 ? misreads(`\`${text}\` is less than nothing`) : mass;
+  },
+  'a weight',
+  '0.9 kg',
+  'Weight of the empty case',
+);
+
+const count = leaf(
+  text => {
+    const number = readNumber(text);
+    if (!number.ok) return number;
+    const { value } = number.value;
+    return Number.isInteger(value) && value >= 1 && value <= 100_000
+      ? reads(value)
+      : misreads(`\`${text}\` is not a count`, 'write a whole number from 1');
+  },
+  'a whole number',
+  '20',
+  'Packs in a case',
+);
+
+const cornerRadius = leaf(
+  text => {
+    const length = text.trim() === '0' ? readMeasure('0 mm', 'length') : readMeasure(text, 'length');
+    if (!length.ok) return length;
+    return length.value.base.value < 0
+      ? misreads(`\`${text}\` is not a length`)
+      : reads(length.value.base.value);
+  },
+  'a length with its unit',
+  '3 mm',
+  'Corner radius of the die',
+);
+
+/** One pack in which the product is sold. */
+export const packSchema = mapping(
+  {
+    id: fileNamePart('pack', 'bottle-946', 'Short name of the pack, for the command line and file names'),
+    contents: leaf(
+      text => {
+        const contents = readMeasure(text, 'volume', 'mass');
+        return contents.ok && contents.value.base.value <= 0
+          ? misreads(`\`${text}\` is not an amount`)
+          : contents;
+      },
+      'an amount with its unit',
+      '946 mL',
+      'Net contents',
+    ),
+    gtin: gtin('GTIN of the pack'),
+    container: mapping(
+      {
+        shape: oneOf(['cylinder', 'rectangular', 'other'], 'Shape of the container'),
+        diameter: millimetres('88 mm', 'Diameter of a cylinder').optional(),
+        'label-panel-height': millimetres(
+          '150 mm',
+          'Height of the straight part that takes a label',
+        ).optional(),
+        'child-resistant': truth('Whether the closure is child-resistant').optional(),
+      },
+      'The container',
+    ).optional(),
+    label: mapping(
+      {
+        width: millimetres('130 mm', 'Width of the label'),
+        height: millimetres('120 mm', 'Height of the label'),
+        'corner-radius': cornerRadius.optional(),
+      },
+      'The die of the label',
+    ).optional(),
+    roll: mapping(
+      {
+        core: millimetres('76 mm', 'Inner diameter of the core'),
+        'max-diameter': millimetres('250 mm', 'Largest outer diameter that the labeler takes'),
+        gap: millimetres('3 mm', 'Gap between labels'),
+        'liner-and-face': millimetres('0.15 mm', 'Thickness of liner and face together'),
+        unwind: leaf(
+          text =>
+            /^[1-8]$/.test(text.trim())
+              ? reads(text.trim())
+              : misreads(`\`${text}\` is not an unwind direction`, 'write a number from 1 to 8'),
+          'a number from 1 to 8',
+          '4',
+          'Unwind direction',
+        ),
+      },
+      'The roll of labels',
+    ).optional(),
+    'lot-window': mapping(
+      {
+        width: millimetres('30 mm', 'Width of the window for the lot code'),
+        height: millimetres('8 mm', 'Height of the window for the lot code'),
+      },
+      'Space on the label that the coder prints lot and date into',
+    ).optional(),
+    case: mapping(
+      { count, gtin: gtin('GTIN of the case'), tare: positiveMass.optional() },
+      'The shipping case',
+    ).optional(),
+  },
+  'A pack in which the product is sold',
+);

@@ -1,0 +1,103 @@
+import * as z from 'zod';
+import { misreads, reads } from '../quantity/reading.ts';
+import { batchLeaf } from './_amounts.ts';
+import { across } from './_cross.ts';
+import { leaf, line, list, mapping, oneOf, prose, told } from './_leaf.ts';
+import { choicesSchema, evidenceSchema } from './evidence-schema.ts';
+import { formulaSchema } from './formula-schema.ts';
+import { makerSchema } from './maker-schema.ts';
+import { fileNamePart, packSchema } from './pack-schema.ts';
+import { propertiesSchema } from './properties-schema.ts';
+import { sheetSchema } from './sheet-schema.ts';
+
+const date = leaf(
+  text => {
+    const match = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text.trim());
+    const day = match && new Date(`${text.trim()}T00:00:00Z`);
+    if (!match || !day || Number.isNaN(day.valueOf()) || day.getUTCDate() !== Number(match[3]))
+      return misreads(`\`${text}\` is not a date`, 'write year-month-day, such as 2026-11-25');
+    return reads(text.trim());
+  },
+  'a date',
+  '2026-11-25',
+  'Date of the revision, year-month-day',
+);
+
+/** A product record. */
+export const productSchema = across(
+  mapping(
+    {
+      labelwright: z.literal('product/1').meta({ description: 'Kind of record' }),
+      name: line('Kerbstone Patio Cleaner', 'Product identifier, the same on label and data sheet', 200),
+      code: fileNamePart('code', 'KP-946', 'Product code; names the output folder'),
+      use: line('Cleaner for outdoor stone and concrete', 'Recommended use'),
+      'advised-against': list(
+        line('Do not use on aluminum', 'A use advised against'),
+        '[Do not use on aluminum]',
+        'Uses advised against',
+      ).optional(),
+      form: oneOf(
+        ['liquid', 'solid', 'gas', 'aerosol'],
+        'Physical form; percentages are by volume where it is gas',
+      ),
+      appearance: mapping(
+        {
+          color: line('pale yellow', 'Color').optional(),
+          odor: line('chlorine', 'Odor').optional(),
+          'physical-state': line(
+            'clear liquid',
+            'Physical state, where it says more than the form',
+          ).optional(),
+        },
+        'Appearance',
+      ).optional(),
+      maker: z
+        .union([line('maker.yaml', 'Path of a maker record, relative to this file'), makerSchema], {
+          error: told({
+            what: 'the path of a maker record, or the maker written out',
+            example: 'maker.yaml',
+          }),
+        })
+        .meta({ description: 'The maker: path of a maker record, or the maker written out' }),
+      properties: propertiesSchema.optional(),
+      formula: formulaSchema,
+      batch: batchLeaf.optional(),
+      evidence: evidenceSchema.optional(),
+      choices: choicesSchema.optional(),
+      packs: list(
+        packSchema,
+        '[{id: bottle-946, contents: 946 mL}]',
+        'Packs in which the product is sold',
+      ).optional(),
+      copy: mapping(
+        {
+          tagline: line('Lifts algae and traffic film from stone', 'A line of the maker').optional(),
+          directions: list(
+            prose('Wet the surface.', 'A step of the directions'),
+            '[Wet the surface., Rinse well.]',
+            'Directions for use',
+          ).optional(),
+        },
+        "The maker's own words for the label; screened, never rewritten",
+      ).optional(),
+      revision: line('3', 'Revision of the record', 60).optional(),
+      revised: date.optional(),
+      sds: sheetSchema.optional(),
+    },
+    'A product record',
+    'a product record',
+  ),
+  ({ packs }, complain) => {
+    if (!Array.isArray(packs)) return;
+    const seen = new Map<unknown, number>();
+    packs.forEach((pack: { id?: unknown } | null, index) => {
+      const id = pack?.id;
+      if (typeof id !== 'string') return;
+      if (seen.has(id))
+        complain(['packs', index, 'id'], `two packs are called \`${id}\``, 'give each pack an id of its own');
+      else seen.set(id, index);
+    });
+  },
+);
+
+export type ProductInput = z.output<typeof productSchema>;
