@@ -18,7 +18,7 @@ await build({
   platform: 'node',
   target: 'node20',
   chunkNames: 'chunks/[name]-[hash]',
-  external: ['pdf-lib', 'fontkit', 'bwip-js', 'handlebars', '@expo-google-fonts/*'],
+  external: ['pdf-lib', 'fontkit', 'yaml', 'bwip-js', 'handlebars', '@expo-google-fonts/*'],
   sourcemap: true,
   logLevel: 'warning',
 });

@@ -161,6 +161,40 @@ export const readings = {
     'May a test on the mixture replace the cut-offs for CMR?',
     { 'with-reason': 'only where the record gives a reason; under eu-clp only upwards' },
   ),
+  'euh-entry-limit': entry(
+    'euh-entry-limit',
+    'CLP Annex II 1.2.1 to 1.2.3',
+    'From what percent does EUH029, EUH031 or EUH032 of an entry without a limit pass to the mixture?',
+    {
+      'lowest-listed': 'from 1 %, the lowest limit that Annex VI lists for EUH031 and EUH032',
+      ask: 'never by itself; a warning asks for evidence',
+    },
+  ),
+  'euh066-share': entry('euh066-share', 'CLP Annex II 1.2.4', 'How much of substances with EUH066 gives it to the mixture?', {
+    'one-fifth': 'from 20 % together (common practice); from 1 % a warning asks for evidence',
+    ask: 'no share by itself; a warning asks for evidence',
+  }),
+  'elicitation-specific-limit': entry(
+    'elicitation-specific-limit',
+    'CLP Table 3.4.6 Note 1, Annex II 2.10',
+    'From what percent may a sensitizer with a specific limit provoke a reaction?',
+    { 'one-tenth': 'from one tenth of its specific limit, be it above or below the generic one' },
+  ),
+  'euh208-other-kind': entry(
+    'euh208-other-kind',
+    'CLP Annex II 2.8',
+    'Does a mixture classified for one kind of sensitization bear EUH208 for the other?',
+    { 'either-kind': 'no; the sensitizers are named on its label instead' },
+  ),
+  'euh210-scope': entry('euh210-scope', 'CLP Annex II 2.10', 'Which mixtures are not classified as hazardous?', {
+    'all-classes': 'those without any class, physical ones included, unless the record says they are sold to the general public',
+  }),
+  'titanium-dioxide': entry(
+    'titanium-dioxide',
+    'CLP Annex II 2.12; judgments T-279/20, C-71/23 P',
+    'Do EUH211 and EUH212 outlive the annulled classification of titanium dioxide?',
+    { annulled: 'no; a warning names the statement', apply: 'yes' },
+  ),
 } as const satisfies Record<string, ReadingEntry>;
 
 export type ReadingId = keyof typeof readings;

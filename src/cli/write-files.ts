@@ -1,5 +1,6 @@
 import { mkdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
+import { exit, type Io } from './io.ts';
 
 /** A file to be written, its name relative to the output folder. */
 export interface OutputFile {
@@ -32,4 +33,17 @@ export function writeFiles(folder: string, files: readonly OutputFile[]): string
     throw new OutputError(`cannot write to ${folder}: ${(error as NodeJS.ErrnoException).message}`);
   }
   return staged.map(({ path }) => path);
+}
+
+/** Writes files and prints where they are, as text or as JSON. Returns the exit status. */
+export function writeOutput(folder: string, files: readonly OutputFile[], json: boolean, io: Io): number {
+  try {
+    const written = writeFiles(folder, files);
+    io.out(json ? `${JSON.stringify({ schema: 'labelwright/files/1', files: written }, null, 2)}\n` : `${written.join('\n')}\n`);
+    return exit.done;
+  } catch (error) {
+    if (!(error instanceof OutputError)) throw error;
+    io.err(`${error.message}\n`);
+    return exit.badInput;
+  }
 }

@@ -1,6 +1,7 @@
 import Fraction from 'fraction.js';
 import type { BatchSize, FormulaLine } from '../record/product-record.ts';
-import type { Diagnostic, Position } from '../report/diagnostic.ts';
+import { type Diagnostic, hasErrors, type Position } from '../report/diagnostic.ts';
+import { readMeasure, splitMeasure } from '../quantity/measure.ts';
 import { type Basis, batchAmount, lineAmount, percentText } from './_amounts.ts';
 import { lineError, lineName } from './_findings.ts';
 
@@ -38,6 +39,7 @@ export function sharesOf(
   const balances = lines.filter(({ amount }) => amount.kind === 'balance');
   const weighed = lines.filter(({ amount }) => amount.kind === 'mass' || amount.kind === 'volume');
   const before = findings.length;
+  const failed = () => hasErrors(findings.slice(before));
   for (const line of balances.slice(1))
     findings.push(
       lineError(
@@ -54,12 +56,16 @@ export function sharesOf(
     if (amount instanceof Fraction) amounts.set(line, amount);
     else findings.push(amount);
   }
-  const size = batch && weighed.length > 0 ? batchAmount(batch, composition.density, basis) : null;
+  let size = batch && weighed.length > 0 ? batchAmount(batch, composition.density, basis) : null;
   if (batch && weighed.length > 0 && size === null)
     findings.push(batchWithoutDensity(composition, batch, basis));
-  if (weighed.length > 0 && balances.length > 0 && !batch)
-    findings.push(balanceWithoutBatch(composition, weighed, balances[0]!));
-  if (findings.length > before) return null;
+  if (weighed.length > 0 && balances.length > 0 && !batch) {
+    size = basis === 'weight' ? hundredOfUnit(lines, weighed) : null;
+    findings.push(
+      size ? perHundred(composition, weighed[0]!) : balanceWithoutBatch(composition, weighed, balances[0]!),
+    );
+  }
+  if (failed()) return null;
 
   const total = [...amounts.values()].reduce((sum, amount) => sum.add(amount), new Fraction(0));
   if (weighed.length > 0 && size === null && total.equals(0)) {
@@ -80,7 +86,7 @@ export function sharesOf(
     return { kind: 'rest', part: mass.div(total) };
   });
   checkSum(composition, shares, findings);
-  return findings.length > before ? null : shares;
+  return failed() ? null : shares;
 }
 
 function checkSum(composition: Composition, shares: readonly Share[], findings: Diagnostic[]): void {
@@ -152,6 +158,34 @@ function batchWithoutDensity(
         message: `${name}: the batch is \`${batch.written}\`, a volume, and the density of the whole is not given`,
         hint: 'add its density, or give the batch as a weight',
       };
+}
+
+/**
+ * Percentages are parts of 100, so weights that stand beside them and a balance are read per 100 of their unit.
+ * Grams of that batch, or null where no line is in percent or the weights are not all in one unit.
+ */
+function hundredOfUnit(lines: readonly FormulaLine[], weighed: readonly FormulaLine[]): Fraction | null {
+  if (!lines.some(({ amount }) => amount.kind === 'percent')) return null;
+  const units = new Set(weighed.map(({ amount }) => (amount.kind === 'mass' ? unitOf(amount.written) : null)));
+  const [unit] = units;
+  if (units.size !== 1 || !unit) return null;
+  const size = readMeasure(`100 ${unit}`, 'mass');
+  return size.ok ? size.value.base.exact : null;
+}
+
+const unitOf = (written: string): string => splitMeasure(written)?.unit ?? '';
+
+function perHundred({ name }: Composition, line: FormulaLine): Diagnostic {
+  const written = 'written' in line.amount ? line.amount.written : '';
+  return {
+    ...lineError(
+      line,
+      'batch-size-assumed',
+      `${name}: \`${written}\` is read per 100 ${unitOf(written)} of batch, because percentages stand beside it and no batch size is given`,
+      'add the batch size to the record, such as `batch: 945 kg`, if the weights are of another batch',
+    ),
+    severity: 'warning',
+  };
 }
 
 function balanceWithoutBatch(

@@ -1,7 +1,7 @@
 import type Fraction from 'fraction.js';
 import { Exact } from '../quantity/exact.ts';
 import type { ProductRecord } from '../record/product-record.ts';
-import { type Diagnostic, fail, type Outcome, succeed } from '../report/diagnostic.ts';
+import { type Diagnostic, fail, hasErrors, type Outcome, succeed } from '../report/diagnostic.ts';
 import { basisOf } from './_amounts.ts';
 import { identitiesOf } from './_constituents.ts';
 import { boundsOf, cornersOf, MAX_FULL_RANGES, percentsAt } from './_corners.ts';
@@ -18,7 +18,7 @@ export function expandFormula(record: ProductRecord): Outcome<Formula> {
   const findings: Diagnostic[] = [];
   const { plan, ranges } = planOf(record, basisOf(record.form), findings);
   const identities = identitiesOf(plan, findings);
-  if (findings.length > 0) return fail(...findings);
+  if (hasErrors(findings)) return fail(...findings);
 
   const corners = cornersOf(ranges).map(corner => percentsAt(plan, corner));
   const full = ranges.length <= MAX_FULL_RANGES;
@@ -44,7 +44,7 @@ export function expandFormula(record: ProductRecord): Outcome<Formula> {
       constituents,
       corners: corners.map(percents => keys.map(key => Exact.fraction(percents.get(key)!))),
     },
-    full ? [] : [manyRanges(record, ranges.length)],
+    full ? findings : [...findings, manyRanges(record, ranges.length)],
   );
 }
 

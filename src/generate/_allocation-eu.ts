@@ -24,7 +24,9 @@ export function euAllocation(
     .map((plain): AllocationRow => {
       const hazard = differences.renamed[plain.hazard] ?? plain.hazard;
       const statement = (code: string) => {
-        const fixed = decisions.fields.find(each => each.code === code && each.hazards.includes(plain.hazard));
+        const fixed = decisions.fields.find(
+          each => each.code === code && each.hazards.includes(plain.hazard),
+        );
         const when = plain.when[code];
         const fields = fixed?.fields ?? plain.fields[code];
         return { code, ...(when && { when }), ...(fields && { fields }) };
@@ -49,5 +51,12 @@ export function euAllocation(
       };
     });
   const { instrument, cite, checkedOn, aliases } = differences;
-  return { instrument, cite, checkedOn, conditions: decisions.conditions, aliases, rows: [...rows, ...differences.rows] };
+  return {
+    instrument,
+    cite,
+    checkedOn,
+    conditions: decisions.conditions,
+    aliases,
+    rows: [...rows, ...differences.rows],
+  };
 }

@@ -25,7 +25,13 @@ export function mergeRow(first: PlainRow, second: PlainRow, decisions: Decisions
     if (!decision)
       throw new Error(`no decision on ${field} ${code ?? ''} of ${hazard}: ${JSON.stringify([one, two])}`);
     const { take, why } = decision;
-    disagreements.push({ field: code ? `${field} of ${code}` : field, first: one ?? null, second: two ?? null, taken: take, why });
+    disagreements.push({
+      field: code ? `${field} of ${code}` : field,
+      first: one ?? null,
+      second: two ?? null,
+      taken: take,
+      why,
+    });
     return take === 'first' ? one : two;
   };
   const same = <K extends 'statements' | 'signalWord' | 'pictograms'>(key: K): PlainRow[K] => {

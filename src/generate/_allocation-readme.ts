@@ -1,6 +1,7 @@
 import type { AllocationFile, AllocationRow } from '../reference/label-data/allocation.ts';
 
-const count = (rows: readonly AllocationRow[], keep: (row: AllocationRow) => boolean) => rows.filter(keep).length;
+const count = (rows: readonly AllocationRow[], keep: (row: AllocationRow) => boolean) =>
+  rows.filter(keep).length;
 
 /** README.md of the readings: how many rows agree, and which are open. */
 export function allocationReadme({ rows, checkedOn }: AllocationFile): string {
@@ -11,7 +12,9 @@ export function allocationReadme({ rows, checkedOn }: AllocationFile): string {
   const byConfidence = ['text-read', 'mapped', 'inferred', 'from-memory'].map(
     level => `| ${level} | ${count(rows, ({ confidence }) => confidence === level)} |`,
   );
-  const open = rows.filter(({ confidence, sources }) => confidence === 'from-memory' || sources.some(({ agrees }) => !agrees));
+  const open = rows.filter(
+    ({ confidence, sources }) => confidence === 'from-memory' || sources.some(({ agrees }) => !agrees),
+  );
   return `# Precautionary statements of 29 CFR 1910.1200 Appendix C, C.4
 
 Generated from first-reading.json, second-reading.json and decisions.json. Do not edit.
@@ -38,7 +41,10 @@ ${onCodes
     ({ hazard, disagreements }) =>
       `- ${hazard}: ${disagreements!
         .filter(({ field }) => !field.includes(' of '))
-        .map(({ field, first, second, taken, why }) => `${field} ${JSON.stringify(first)} or ${JSON.stringify(second)}; ${taken} taken. ${why}`)
+        .map(
+          ({ field, first, second, taken, why }) =>
+            `${field} ${JSON.stringify(first)} or ${JSON.stringify(second)}; ${taken} taken. ${why}`,
+        )
         .join(' ')}`,
   )
   .join('\n')}

@@ -1,4 +1,8 @@
-import type { AllocatedStatement, AllocationFile, AllocationRow } from '../reference/label-data/allocation.ts';
+import type {
+  AllocatedStatement,
+  AllocationFile,
+  AllocationRow,
+} from '../reference/label-data/allocation.ts';
 import { type AllocatedGroup, allocatedGroups } from '../reference/label-data/allocation.ts';
 
 interface Correction {
@@ -16,7 +20,9 @@ export interface UnCorrections {
   readonly checkedOn: string;
   readonly aliases: Readonly<Record<string, string>>;
   readonly corrections: readonly Correction[];
-  readonly copied: Readonly<Record<string, { readonly from: string; readonly signalWord: 'Danger' | 'Warning' }>>;
+  readonly copied: Readonly<
+    Record<string, { readonly from: string; readonly signalWord: 'Danger' | 'Warning' }>
+  >;
   /** Conditions of codes that are new since Rev. 7. */
   readonly conditions: Readonly<Record<string, string>>;
   readonly when: Readonly<Record<string, readonly string[]>>;
@@ -57,14 +63,16 @@ export const sourceRows = (tsv: string): SourceRow[] =>
     .split('\n')
     .map(line => line.split('\t'))
     .filter(cells => /^H\d{3}[A-Za-z]*$/.test(cells[0] ?? '') && !cells[1]?.startsWith('(Deleted)'))
-    .map(([code = '', , hazardClass = '', category = '', , pictograms = '', signalWord = '', codes = '']) => ({
-      code,
-      hazardClass,
-      category,
-      pictograms: comma(pictograms),
-      signalWord,
-      precautions: comma(codes.trim()),
-    }));
+    .map(
+      ([code = '', , hazardClass = '', category = '', , pictograms = '', signalWord = '', codes = '']) => ({
+        code,
+        hazardClass,
+        category,
+        pictograms: comma(pictograms),
+        signalWord,
+        precautions: comma(codes.trim()),
+      }),
+    );
 
 /** Allocation of GHS Rev. 11 for every hazard of the notation that the statement file has. */
 export function unAllocation(
@@ -87,10 +95,23 @@ export function unAllocation(
   });
   for (const [hazard, { from, signalWord }] of Object.entries(corrections.copied)) {
     const original = rows.find(row => row.hazard === from)!;
-    rows.push({ ...original, hazard, signalWord, confidence: 'from-memory', notes: [`row of ${from}; not in the file`] });
+    rows.push({
+      ...original,
+      hazard,
+      signalWord,
+      confidence: 'from-memory',
+      notes: [`row of ${from}; not in the file`],
+    });
   }
   const { instrument, cite, checkedOn, aliases } = corrections;
-  return { instrument, cite, checkedOn, conditions: { ...known.conditions, ...corrections.conditions }, aliases, rows };
+  return {
+    instrument,
+    cite,
+    checkedOn,
+    conditions: { ...known.conditions, ...corrections.conditions },
+    aliases,
+    rows,
+  };
 }
 
 function hazardKeys(classes: HazardClasses): { hazard: string; code: string; category: string }[] {
@@ -98,14 +119,19 @@ function hazardKeys(classes: HazardClasses): { hazard: string; code: string; cat
     entry.categories.flatMap(({ category, statements, byRoute }) => {
       const name = category === '' ? entry.class : `${entry.class} ${category}`;
       if (byRoute)
-        return Object.entries(byRoute).map(([route, code]) => ({ hazard: `${name} (${route})`, code, category }));
+        return Object.entries(byRoute).map(([route, code]) => ({
+          hazard: `${name} (${route})`,
+          code,
+          category,
+        }));
       if (entry.class === 'STOT SE' && category === '3')
         return ['respiratory irritation', 'narcotic effects'].map(effect => ({
           hazard: `${name} (${effect})`,
           code: '',
           category,
         }));
-      if (entry.class === 'Press. Gas') return [{ hazard: `${entry.class} (${category})`, code: '', category }];
+      if (entry.class === 'Press. Gas')
+        return [{ hazard: `${entry.class} (${category})`, code: '', category }];
       return [{ hazard: name, code: statements[0] ?? '', category }];
     }),
   );
@@ -142,10 +168,17 @@ function toRow(
     statements: own.find(({ statements }) => statements)?.statements ?? [row.code],
     signalWord: row.signalWord === 'Danger' || row.signalWord === 'Warning' ? row.signalWord : null,
     pictograms: row.pictograms,
-    precautions: { prevention: of('prevention'), response: of('response'), storage: of('storage'), disposal: of('disposal') },
+    precautions: {
+      prevention: of('prevention'),
+      response: of('response'),
+      storage: of('storage'),
+      disposal: of('disposal'),
+    },
     sources: [
       { source: 'GHS Rev. 11 statement file', agrees: own.length === 0 },
-      ...(other ? [{ source: 'conditions and alternatives as in the row of the US rule (Rev. 7)', agrees: true }] : []),
+      ...(other
+        ? [{ source: 'conditions and alternatives as in the row of the US rule (Rev. 7)', agrees: true }]
+        : []),
     ],
     confidence: 'mapped',
     ...(own.length > 0 && { notes: own.map(({ why }) => why) }),

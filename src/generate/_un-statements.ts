@@ -31,8 +31,14 @@ export function unStatements(corrections: UnCorrections, us: StatementFile, eu: 
     tsv
       .split('\n')
       .map(line => line.split('\t'))
-      .filter(([code, text]) => /^H(350i|36[01][FDfd]+|30[35]|31[36]|333|30\d\+H\d|4\d\d)/.test(code ?? '') && !!text)
-      .map(([code = '', text = '']) => [code, { text: text.trim().replace(/\.$/, ''), source: 'rev11-file' }] as const),
+      .filter(
+        ([code, text]) =>
+          /^H(350i|36[01][FDfd]+|30[35]|31[36]|333|30\d\+H\d|4\d\d)/.test(code ?? '') && !!text,
+      )
+      .map(
+        ([code = '', text = '']) =>
+          [code, { text: text.trim().replace(/\.$/, ''), source: 'rev11-file' }] as const,
+      ),
   );
   const hazard = {
     ...Object.fromEntries(
@@ -43,7 +49,9 @@ export function unStatements(corrections: UnCorrections, us: StatementFile, eu: 
     ...corrections.statements.hazard,
     ...printed,
   };
-  const old = Object.entries(eu.precautionary).filter(([code]) => !corrections.statements.dropped.includes(code));
+  const old = Object.entries(eu.precautionary).filter(
+    ([code]) => !corrections.statements.dropped.includes(code),
+  );
   const added = Object.entries(corrections.statements.new as Record<string, Entry>).map(([code, entry]) => {
     const { fieldsOf, ...rest } = entry;
     return [
@@ -56,7 +64,10 @@ export function unStatements(corrections: UnCorrections, us: StatementFile, eu: 
     retrieved: corrections.checkedOn,
     sources: {
       'rev11-file': { title: 'GHS classification data file of PubChem, slips corrected', read: true },
-      others: { title: 'sources of the same names in us-hcs/statements.json and eu-clp/statements.json', read: true },
+      others: {
+        title: 'sources of the same names in us-hcs/statements.json and eu-clp/statements.json',
+        read: true,
+      },
     },
     filling: us.filling,
     hazard,

@@ -1,10 +1,10 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { AllocatedGroup, AllocationFile } from '../reference/label-data/allocation.ts';
-import { euAllocation, type EuDifferences } from './_allocation-eu.ts';
+import { type EuDifferences, euAllocation } from './_allocation-eu.ts';
 import { mergeRow } from './_allocation-merge.ts';
-import { allocationReadme } from './_allocation-readme.ts';
 import { type Decisions, plainRow, type ReadingRow, type StatementFields } from './_allocation-readings.ts';
+import { allocationReadme } from './_allocation-readme.ts';
 import { type UnCorrections, unAllocation } from './_allocation-un.ts';
 import { unStatements } from './_un-statements.ts';
 
@@ -42,7 +42,12 @@ export function compileAllocations(hazardData: string): AllocationFiles {
   const eu = euAllocation(second, read<EuDifferences>('eu-clp/allocation-differences.json'), decisions);
   const corrections = read<UnCorrections>('un-ghs/allocation-corrections.json');
   const tsv = readFileSync(join(hazardData, 'un-ghs/ghs-statements-rev11.tsv'), 'utf8');
-  const texts = unStatements(corrections, read('us-hcs/statements.json'), read('eu-clp/statements.json'), tsv);
+  const texts = unStatements(
+    corrections,
+    read('us-hcs/statements.json'),
+    read('eu-clp/statements.json'),
+    tsv,
+  );
   const groupOf = (code: string): AllocatedGroup => {
     const group = texts.precautionary[code]?.group;
     if (!group) throw new Error(`un-ghs/statements.json has no ${code}`);

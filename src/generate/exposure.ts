@@ -5,7 +5,7 @@ import { carcinogenColumns, joinCells, limitColumns } from '../reference/exposur
 
 type Row = Readonly<Record<string, string>>;
 
-/** Text of exposure-limits.tsv: the names of the columns, then a line for each CAS number of each row. */
+/** Text of osha-pel.tsv: the names of the columns, then a line for each CAS number of each row. */
 export function compileLimits(csv: string, standardsRead: readonly string[]): string {
   const rows = parse(csv, { columns: true }) as Row[];
   const lines = rows.flatMap(row =>
@@ -27,7 +27,7 @@ export function compileLimits(csv: string, standardsRead: readonly string[]): st
   return table(limitColumns, lines);
 }
 
-/** Text of carcinogens.tsv, of the same form. */
+/** Text of carcinogen-lists.tsv, of the same form. */
 export function compileCarcinogens(csv: string): string {
   const rows = parse(csv, { columns: true }) as Row[];
   const lines = rows.flatMap(row =>
@@ -64,15 +64,15 @@ function table(columns: readonly string[], lines: readonly string[]): string {
   return `${[columns.join('\t'), ...sorted.map(({ line }) => line)].join('\n')}\n`;
 }
 
-/** Writes exposure-limits.tsv and carcinogens.tsv beside their sources in `folder`. */
+/** Writes osha-pel.tsv and carcinogen-lists.tsv beside their sources in `folder`. */
 export function generateExposure(folder: string): void {
   const read = (name: string) => readFileSync(join(folder, name), 'utf8');
   const source = JSON.parse(read('osha-pel.source.json')) as {
     standardsRead: { sections: readonly string[] };
   };
   writeFileSync(
-    join(folder, 'exposure-limits.tsv'),
+    join(folder, 'osha-pel.tsv'),
     compileLimits(read('osha-pel.csv'), source.standardsRead.sections),
   );
-  writeFileSync(join(folder, 'carcinogens.tsv'), compileCarcinogens(read('carcinogen-lists.csv')));
+  writeFileSync(join(folder, 'carcinogen-lists.tsv'), compileCarcinogens(read('carcinogen-lists.csv')));
 }

@@ -23,6 +23,13 @@ export type PictogramCode =
   | 'GHS08'
   | 'GHS09';
 
+/** Something left off the label, with the reason and the paragraph. */
+export interface Omission {
+  readonly what: string;
+  readonly why: string;
+  readonly cite: string;
+}
+
 /** What the law puts on the label for a classification, in the order in which it is shown. */
 export interface LabelElements {
   readonly signalWord: SignalWord | null;
@@ -32,5 +39,7 @@ export interface LabelElements {
   /** EUH statements, unknown-toxicity statements and other supplemental text. */
   readonly supplemental: readonly Statement[];
   /** What was left off and why (precedence rules), for the reviewer. */
-  readonly omitted: readonly { readonly what: string; readonly why: string; readonly cite: string }[];
+  readonly omitted: readonly Omission[];
+  /** Statements that the law calls for and that lack words of the maker, and hazards without a row in the table. */
+  readonly missing: readonly Omission[];
 }

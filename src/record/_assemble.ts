@@ -22,7 +22,7 @@ import { type SheetKey, sheetKeys } from './sheet-keys.ts';
 export function productRecord(
   input: ProductInput,
   raw: unknown,
-  maker: Maker,
+  maker: Maker | null,
   places: Places,
   materials: Materials,
 ): ProductRecord {
@@ -30,7 +30,7 @@ export function productRecord(
     file: places.file,
     name: input.name,
     code: input.code,
-    use: input.use,
+    use: input.use ?? null,
     advisedAgainst: input['advised-against'] ?? [],
     form: input.form,
     appearance: {

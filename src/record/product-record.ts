@@ -176,7 +176,8 @@ export interface ProductRecord {
   readonly file: string;
   readonly name: string;
   readonly code: string;
-  readonly use: string;
+  /** Recommended use; null where the record gives none. */
+  readonly use: string | null;
   readonly advisedAgainst: readonly string[];
   readonly form: PhysicalForm;
   readonly appearance: {
@@ -184,7 +185,8 @@ export interface ProductRecord {
     readonly odor: string | null;
     readonly physicalState: string | null;
   };
-  readonly maker: Maker;
+  /** Null where the record names none: enough to classify, not to print a label or a data sheet. */
+  readonly maker: Maker | null;
   readonly properties: Properties;
   readonly formula: readonly FormulaLine[];
   readonly batch: BatchSize | null;
@@ -199,3 +201,6 @@ export interface ProductRecord {
   /** The record as parsed, for attaching to documents. */
   readonly raw: unknown;
 }
+
+/** A record with every fact that a label or a data sheet must print. */
+export type CompleteRecord = ProductRecord & { readonly maker: Maker; readonly use: string };

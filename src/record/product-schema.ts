@@ -30,7 +30,7 @@ export const productSchema = across(
       labelwright: z.literal('product/1').meta({ description: 'Kind of record' }),
       name: line('Kerbstone Patio Cleaner', 'Product identifier, the same on label and data sheet', 200),
       code: fileNamePart('code', 'KP-946', 'Product code; names the output folder'),
-      use: line('Cleaner for outdoor stone and concrete', 'Recommended use'),
+      use: line('Cleaner for outdoor stone and concrete', 'Recommended use; a label and a data sheet need it').optional(),
       'advised-against': list(
         line('Do not use on aluminum', 'A use advised against'),
         '[Do not use on aluminum]',
@@ -58,7 +58,8 @@ export const productSchema = across(
             example: 'maker.yaml',
           }),
         })
-        .meta({ description: 'The maker: path of a maker record, or the maker written out' }),
+        .meta({ description: 'The maker: path of a maker record, or the maker written out; a label and a data sheet need it' })
+        .optional(),
       properties: propertiesSchema.optional(),
       formula: formulaSchema,
       batch: batchLeaf.optional(),

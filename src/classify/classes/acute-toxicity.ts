@@ -62,16 +62,15 @@ function estimateOf(
 ): Estimate | null {
   const given = data.ate[key];
   if (given) return { value: given, category: categoryOf(given, rules.categories[key]), converted: false };
-  const inhaled = key !== 'oral' && key !== 'dermal';
-  if (inhaled && (data.ate.gas || data.ate.vapour || data.ate.mist)) return null;
-  for (const hazard of data.hazards) {
-    if (hazard.hazardClass !== 'Acute Tox.') continue;
-    const hazardKey = hazard.route === 'inhalation' ? (hazard.form ?? unnamedForm) : hazard.route;
-    if (hazardKey !== key) continue;
-    const point = rules.conversion[key][hazard.category];
-    if (point !== undefined) return { value: pointEstimate(point), category: hazard.category, converted: true };
+  // Reading `inhalation-forms-apart`: an estimate names the form that a category leaves open.
+  const open = data.ate.gas || data.ate.vapour || data.ate.mist ? null : unnamedForm;
+  let worst: string | null = null;
+  for (const { hazardClass, category, route, form } of data.hazards) {
+    if (hazardClass !== 'Acute Tox.' || (route === 'inhalation' ? (form ?? open) : route) !== key) continue;
+    if (rules.conversion[key][category] !== undefined && (worst === null || category < worst)) worst = category;
   }
-  return null;
+  if (worst === null) return null;
+  return { value: pointEstimate(rules.conversion[key][worst]!), category: worst, converted: true };
 }
 
 /** Toxic in one inhalation form is not unknown in another (reading `inhalation-forms-apart`). */
@@ -107,8 +106,10 @@ export function acuteSum({ mixture, basis, take }: Context, key: AcuteKey): Acut
   const used = new Set<ReadingId>();
   let shared: string | null | undefined;
   for (const ingredient of mixture.ingredients) {
-    const estimate = estimateOf(ingredient, key, rules, unnamedForm);
     const { percent, data } = ingredient;
+    // The lower end of a range may be nothing.
+    if (percent.value === 0) continue;
+    const estimate = estimateOf(ingredient, key, rules, unnamedForm);
     shared = shared === undefined || shared === estimate?.category ? (estimate?.category ?? null) : null;
     if (!estimate) {
       if (data.unknown.has(endpointOf(key)) && !knownInAnotherForm(ingredient, key)) {

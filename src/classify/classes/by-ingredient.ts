@@ -50,10 +50,11 @@ export function candidatesOf(context: Context, hazardClass: string, table: CutOf
         statement: limit.statement ?? hazards[0]?.statement ?? null,
         reached: overLow(ingredient.percent, limit),
       });
-    if (limits.length > 0) continue;
+    // A limit replaces the table's figures for its own result alone: STOT Category 1 has a second one, for Category 2.
+    const replaced = new Set(limits.map(({ category }) => resultFor(category, table)[0]));
     for (const hazard of hazards)
       for (const row of table.rows) {
-        if (row.ingredient !== hazard.category) continue;
+        if (row.ingredient !== hazard.category || replaced.has(row.result[0])) continue;
         const from = mixture.form === 'gas' && row.fromGas !== undefined ? row.fromGas : row.from;
         found.push({
           ingredient,
@@ -93,7 +94,7 @@ export function becauseOfCandidates(
   return {
     rule,
     cite: first.specific ? `${cite}; ${basis.specificLimits.cite}` : cite,
-    working: words.join('; '),
+    working: [...new Set(words)].join('; '),
     total: first.ingredient.percent.value,
     limit: first.limit.value,
     unit: '%',
@@ -115,17 +116,17 @@ export function byIngredient(
   table: CutOffTable,
   statements: Readonly<Record<string, string>>,
   used: ReadingId[] = [],
-): { result: ClassResult; triggers: readonly Trigger[] } {
+): { result: ClassResult; triggers: readonly Trigger[]; reached: readonly Trigger[] } {
   const candidates = candidatesOf(context, hazardClass, table);
   const reached = candidates.filter(candidate => candidate.reached).sort(bySeverity);
   const floor = floorOf(table);
   const worst = reached[0];
   if (!worst) {
     const because = becauseOfCandidates(context, 'ingredients below their cut-off', table, candidates);
-    return { result: { class: hazardClass, outcome: 'not-classified', because, readings: used, floor }, triggers: [] };
+    return { result: { class: hazardClass, outcome: 'not-classified', because, readings: used, floor }, triggers: [], reached };
   }
   const triggers = reached.filter(({ result }) => result === worst.result);
   const hazard = plainHazard(hazardClass, worst.result, [statements[worst.result]!]);
   const because = becauseOfCandidates(context, 'ingredient at or above its cut-off', table, triggers);
-  return { result: { class: hazardClass, outcome: 'classified', hazard, because, readings: used, floor }, triggers };
+  return { result: { class: hazardClass, outcome: 'classified', hazard, because, readings: used, floor }, triggers, reached };
 }

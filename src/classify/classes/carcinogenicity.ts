@@ -8,11 +8,14 @@ export function carcinogenicity(context: Context): ClassResult[] {
   const { basis } = context;
   const table = basis.byIngredient['Carc.']!;
   const used: ReadingId[] = table.labelOptionalBelow ? ['carcinogen-2-label'] : [];
-  const { result, triggers } = byIngredient(context, 'Carc.', table, { '1A': 'H350', '1B': 'H350', '2': 'H351' }, used);
+  const { result, triggers, reached } = byIngredient(context, 'Carc.', table, { '1A': 'H350', '1B': 'H350', '2': 'H351' }, used);
   if (result.outcome !== 'classified') return [{ ...result, readings: [] }];
   // CLP Annex III: H350i only where every Category 1 ingredient that triggers is classified by inhalation.
+  const one = reached.filter(trigger => trigger.result !== '2');
   const byInhalation =
-    basis.id === 'eu-clp' && triggers.every(({ statement }) => statement === 'H350i') ? ['H350i'] : result.hazard.statements;
+    basis.id === 'eu-clp' && one.length > 0 && one.every(({ statement }) => statement === 'H350i')
+      ? ['H350i']
+      : result.hazard.statements;
   const optional = table.labelOptionalBelow;
   const belowLabel =
     optional !== undefined &&

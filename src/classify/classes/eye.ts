@@ -1,3 +1,4 @@
+import type { Exact } from '../../quantity/exact.ts';
 import { reaches, show } from '../../quantity/sum.ts';
 import type { Because } from '../classification.ts';
 import { type ClassResult, type Context, citeHealth, plainHazard } from '../context.ts';
@@ -56,7 +57,7 @@ export function eye(context: Context, skinCorrosive: boolean): ClassResult[] {
   }
   const byPh = extremePh(context, basis, rules.extremePh, 'Eye Dam.', used);
   if (byPh) return damage(byPh);
-  const damagingAlone = byOne(context, alone, 'damage');
+  const damagingAlone = byOne(context, alone, 'damage', used);
   if (damagingAlone) return damage(damagingAlone);
   if (skinCorrosive) {
     used.add('corrosive-implies-eye');
@@ -85,7 +86,7 @@ export function eye(context: Context, skinCorrosive: boolean): ClassResult[] {
     return [{ class: CLASS, outcome: 'classified', hazard, because, readings: [...used], floor }];
   };
   if (reachesLimit(terms, rules.irritant.percent)) return irritation(sum);
-  const irritantAlone = byOne(context, alone, 'irritant');
+  const irritantAlone = byOne(context, alone, 'irritant', used);
   if (irritantAlone) return irritation(irritantAlone);
 
   const because =
@@ -123,18 +124,21 @@ function sortIngredients(context: Context, used: Set<ReadingId>): { additive: In
   return { additive, alone };
 }
 
-/** What an ingredient adds towards Category 1: its specific limit, else the table's 3 %. */
-function damageTerm(context: Context, ingredient: Ingredient, used: Set<ReadingId>): SumTerm | null {
+/** The specific limit for damage, else the upper end of a range for irritation alone (reading `eye-from-irritant-range`). */
+function ownDamageLimit(context: Context, ingredient: Ingredient, used: Set<ReadingId>): Exact | null {
   const { damage, irritation } = eyeLimits(context, ingredient);
   const own = lowestBound(damage);
+  if (own || !isDamaging(ingredient)) return own;
+  const upper = irritation.find(({ high }) => high !== null)?.high ?? null;
+  if (upper) used.add('eye-from-irritant-range');
+  return upper;
+}
+
+/** What an ingredient adds towards Category 1: its specific limit, else the table's 3 %. */
+function damageTerm(context: Context, ingredient: Ingredient, used: Set<ReadingId>): SumTerm | null {
+  const own = ownDamageLimit(context, ingredient, used);
   if (own) return specificTerm(ingredient, own);
-  if (!isDamaging(ingredient)) return null;
-  const upper = irritation.find(({ high }) => high !== null)?.high;
-  if (upper) {
-    used.add('eye-from-irritant-range');
-    return specificTerm(ingredient, upper);
-  }
-  return genericTerm(ingredient, context.basis.eye.damage.percent);
+  return isDamaging(ingredient) ? genericTerm(ingredient, context.basis.eye.damage.percent) : null;
 }
 
 /** What an ingredient adds towards Category 2: its specific limit, else 10 x for damaging and 1 x for irritating ones. */
@@ -152,25 +156,33 @@ function irritantTerm(context: Context, ingredient: Ingredient): SumTerm | null 
 }
 
 /** 2B when every relevant ingredient that is classified for the eye is 2B (Table A.3.3, Note b). */
-function irritantResult({ basis }: Context, relevant: readonly Ingredient[], used: Set<ReadingId>): string {
-  const { mildIrritant, irritantCategory } = basis.eye;
+function irritantResult({ basis }: Context, classified: readonly Ingredient[], used: Set<ReadingId>): string {
+  const { mildIrritant, irritantCategory, relevantFrom } = basis.eye;
   if (!mildIrritant) return irritantCategory;
   used.add('eye-2b');
-  const allMild = relevant.every(
+  const allMild = classified.every(
     ingredient =>
-      !isDamaging(ingredient) && irritantCategories(ingredient).every(category => category === mildIrritant.category),
+      !(ingredient.relevant || reaches(ingredient.percent, relevantFrom.percent)) ||
+      (!isDamaging(ingredient) && irritantCategories(ingredient).every(category => category === mildIrritant.category)),
   );
   return allMild ? mildIrritant.category : irritantCategory;
 }
 
 /** Table A.3.4; CLP Table 3.3.4: ingredients judged alone; a specific limit replaces the table's figure. */
-function byOne(context: Context, alone: readonly Ingredient[], kind: 'damage' | 'irritant'): Because | null {
+function byOne(
+  context: Context,
+  alone: readonly Ingredient[],
+  kind: 'damage' | 'irritant',
+  used: Set<ReadingId>,
+): Because | null {
   const { basis } = context;
   for (const ingredient of alone) {
     const { damage, irritation } = eyeLimits(context, ingredient);
-    const low = lowestBound(kind === 'damage' ? damage : irritation);
-    const concerned = low !== null || (kind === 'damage' ? isDamaging(ingredient) : irritantCategories(ingredient).length > 0);
-    const limit = low?.value ?? basis.eye.notAdditive[kind];
+    const low = kind === 'damage' ? ownDamageLimit(context, ingredient, used) : lowestBound(irritation);
+    const damaging = isDamaging(ingredient) || damage.length > 0;
+    const concerned = low !== null || damaging || (kind === 'irritant' && irritantCategories(ingredient).length > 0);
+    // Below a limit of its own for damage an ingredient still irritates from the table's figure, as in the sums.
+    const limit = low?.value ?? basis.eye.notAdditive[damaging ? 'damage' : 'irritant'];
     if (concerned && reaches(ingredient.percent, limit))
       return becauseOfOne(
         ingredient,

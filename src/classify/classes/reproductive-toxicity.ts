@@ -1,3 +1,5 @@
+import type { Hazard } from '../../notation/hazard.ts';
+import type { SpecificLimit } from '../../notation/limit.ts';
 import { reaches } from '../../quantity/sum.ts';
 import type { CutOffTable } from '../../reference/thresholds.ts';
 import { type ClassResult, type Context, plainHazard } from '../context.ts';
@@ -24,6 +26,19 @@ export function effectsOf(statement: string | null, category: string): EffectCla
   }));
 }
 
+const sameGroup = (a: { readonly category: string }, b: { readonly category: string }): boolean =>
+  a.category[0] === b.category[0];
+
+/** Effects that a limit speaks of: those of its H-code, else those of the entry in the limit's category group. */
+function limitedEffects(limit: SpecificLimit, hazards: readonly Hazard[]): EffectClass[] {
+  if (limit.statement) return effectsOf(limit.statement, limit.category);
+  const own = hazards
+    .flatMap(({ statement, category }) => effectsOf(statement, category))
+    .filter(effect => sameGroup(effect, limit))
+    .map(({ effect }) => ({ effect, category: limit.category }));
+  return own.length > 0 ? own : effectsOf(null, limit.category);
+}
+
 interface EffectTrigger extends Trigger {
   readonly effect: Effect;
 }
@@ -33,9 +48,7 @@ function triggersOf(context: Context, ingredient: Ingredient, table: CutOffTable
   const found: (EffectTrigger & { reached: boolean })[] = [];
   const hazards = hazardsOf(ingredient, 'Repr.');
   const limits = context.applyLimits ? limitsOf(ingredient, 'Repr.').filter(({ low }) => low !== null) : [];
-  const limited = limits.flatMap(limit =>
-    effectsOf(limit.statement, limit.category).map(({ effect, category }) => ({ effect, category, limit })),
-  );
+  const limited = limits.flatMap(limit => limitedEffects(limit, hazards).map(entry => ({ ...entry, limit })));
   for (const { effect, category, limit } of limited)
     found.push({
       ingredient,
@@ -49,7 +62,8 @@ function triggersOf(context: Context, ingredient: Ingredient, table: CutOffTable
     });
   for (const hazard of hazards)
     for (const { effect, category } of effectsOf(hazard.statement, hazard.category)) {
-      if (limited.some(entry => entry.effect === effect || entry.effect === 'plain' || effect === 'plain')) continue;
+      if (limited.some(entry => sameGroup(entry, { category }) && (entry.effect === effect || entry.effect === 'plain')))
+        continue;
       const row = table.rows.find(({ ingredient: own }) => own === category);
       if (!row) continue;
       found.push({

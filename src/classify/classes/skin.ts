@@ -193,8 +193,10 @@ function byOne(context: Context, alone: readonly Ingredient[], kind: 'corrosive'
   for (const ingredient of alone) {
     const limits = kind === 'corrosive' ? corrosionLimits(context, ingredient) : irritationLimits(context, ingredient);
     const low = lowestBound(limits);
-    const concerned = low !== null || (kind === 'corrosive' ? corrosiveCategory(ingredient) !== null : isIrritant(ingredient));
-    const limit = low?.value ?? basis.skin.notAdditive[kind];
+    const corrosive = corrosiveCategory(ingredient) !== null || corrosionLimits(context, ingredient).length > 0;
+    const concerned = low !== null || (kind === 'corrosive' ? corrosive : corrosive || isIrritant(ingredient));
+    // Below a corrosion limit of its own a corrosive still irritates from the table's figure, as in the sums.
+    const limit = low?.value ?? basis.skin.notAdditive[corrosive ? 'corrosive' : 'irritant'];
     if (concerned && reaches(ingredient.percent, limit))
       return becauseOfOne(
         ingredient,

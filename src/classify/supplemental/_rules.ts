@@ -1,0 +1,18 @@
+import file from '../../../hazard-data/eu-clp/supplemental.json' with { type: 'json' };
+
+/** A substance that a rule names by its CAS number. */
+export interface Member {
+  readonly cas: string;
+  readonly name: string;
+}
+
+/** The figures and lists of CLP Annex II on which statements rest, with their paragraphs. */
+export const rules = file;
+
+const cites = new Map<string, string>();
+/** Instrument and paragraph, as printed. */
+export function citeAnnex(paragraph: string): string {
+  let made = cites.get(paragraph);
+  if (!made) cites.set(paragraph, (made = `${file.instrument}, ${paragraph}`));
+  return made;
+}

@@ -1,0 +1,63 @@
+import groupFile from '../../../hazard-data/reactivity/groups.json' with { type: 'json' };
+import pairFile from '../../../hazard-data/reactivity/pairs.json' with { type: 'json' };
+import type { PhysicalForm } from '../../record/product-record.ts';
+import type { Ingredient } from '../ingredient.ts';
+
+/** A group of constituents that react alike: by CAS number, by hazard class, or water. */
+export interface ReactiveGroup {
+  readonly id: string;
+  readonly name: string;
+  readonly note?: string;
+  readonly members: readonly { readonly cas: string; readonly name: string }[];
+  readonly hazardClasses?: readonly string[];
+  readonly water?: boolean;
+}
+
+/** Groups that react with each other, and what they give. */
+export interface ReactivePair {
+  readonly id: string;
+  readonly a: readonly string[];
+  readonly b: readonly string[];
+  /** `toxic gas`, `fire or explosion`, `pressure`, `heat`, `new substance`. */
+  readonly danger: string;
+  readonly gives: string;
+  readonly text: string;
+  /** Physical forms in which the pair reacts in the pack; every form where absent. */
+  readonly forms?: readonly PhysicalForm[];
+  /** Percent from which a side counts, where not that of the file. */
+  readonly fromA?: number;
+  readonly fromB?: number;
+  /** From this measured pH the acid is present as its salt. */
+  readonly quietFromPh?: number;
+  /** What is left is no longer the two ingredients that a sum counts. */
+  readonly neutralizes?: boolean;
+  readonly excludeCas?: readonly string[];
+  readonly source: readonly string[];
+}
+
+export const reactiveGroups = groupFile.groups as readonly ReactiveGroup[];
+export const reactivePairs = pairFile.pairs as readonly ReactivePair[];
+/** Percent from which a constituent counts. */
+export const reactiveFrom: number = pairFile.from.percent;
+/** Where the laws say that summing may not hold for acids and bases. */
+export const additivityCite: string = pairFile.additivity;
+
+const severity = new Map(pairFile.order.map((danger, rank) => [danger, rank]));
+/** The worst danger first. */
+export const byDanger = (one: ReactivePair, other: ReactivePair): number =>
+  severity.get(one.danger)! - severity.get(other.danger)!;
+
+const byCas = new Map<string, Set<string>>();
+for (const { id, members } of reactiveGroups)
+  for (const { cas } of members) byCas.set(cas, (byCas.get(cas) ?? new Set()).add(id));
+
+/** Groups of a constituent. */
+export function groupsOf({ cas, water, data }: Ingredient): ReadonlySet<string> {
+  const found = new Set(cas ? byCas.get(cas) : undefined);
+  for (const group of reactiveGroups) {
+    if (water && group.water) found.add(group.id);
+    const classes = group.hazardClasses;
+    if (classes && data.hazards.some(({ hazardClass }) => classes.includes(hazardClass))) found.add(group.id);
+  }
+  return found;
+}

@@ -1,0 +1,71 @@
+import { reaches, show } from '../../quantity/sum.ts';
+import type { Warning } from '../classification.ts';
+import type { Ingredient, Mixture } from '../ingredient.ts';
+import {
+  additivityCite,
+  byDanger,
+  groupsOf,
+  type ReactivePair,
+  reactiveFrom,
+  reactivePairs,
+} from './_reactivity.ts';
+
+type Grouped = readonly { readonly ingredient: Ingredient; readonly groups: ReadonlySet<string> }[];
+
+/**
+ * Constituents that react with each other when mixed: toxic gas, fire, pressure or heat may come of it, and a
+ * calculation from the ingredients does not hold for what forms. The worst danger first, one warning for each pair
+ * of groups. Groups and pairs after EPA-600/2-80-076, 40 CFR 264 App. V and agency notes, each pair with its source.
+ * @param mixture at the concentrations to judge; the upper ends where ranges are given.
+ */
+export function reactiveConstituents(mixture: Mixture): Warning[] {
+  const grouped: Grouped = mixture.ingredients
+    .filter(({ percent }) => reaches(percent, reactiveFrom))
+    .map(ingredient => ({ ingredient, groups: groupsOf(ingredient) }))
+    .filter(({ groups }) => groups.size > 0);
+  if (grouped.length < 2) return [];
+  return reactivePairs
+    .filter(({ forms }) => !forms || forms.includes(mixture.form))
+    .toSorted(byDanger)
+    .flatMap(pair => warningOf(pair, grouped, mixture));
+}
+
+function warningOf(pair: ReactivePair, grouped: Grouped, mixture: Mixture): Warning[] {
+  const one = sideOf(pair, grouped, pair.a, pair.fromA);
+  const other = sideOf(pair, grouped, pair.b, pair.fromB);
+  const reacts = (x: Ingredient, y: Ingredient): boolean =>
+    x !== y && !(pair.neutralizes && !x.additive && !y.additive);
+  const left = one.filter(x => other.some(y => reacts(x, y)));
+  const right = other.filter(y => left.some(x => reacts(x, y)));
+  if (left.length === 0) return [];
+  const text = `${pair.danger}: ${list(left)} with ${list(right)}: ${pair.text} (gives ${pair.gives}); ${advice(pair, mixture)}`;
+  const sources = pair.neutralizes ? [additivityCite, ...pair.source] : pair.source;
+  return [{ id: 'reactive-constituents', text, cite: sources.join('; ') }];
+}
+
+const sideOf = (
+  pair: ReactivePair,
+  grouped: Grouped,
+  ids: readonly string[],
+  from = reactiveFrom,
+): Ingredient[] =>
+  grouped
+    .filter(
+      ({ ingredient, groups }) =>
+        ids.some(id => groups.has(id)) &&
+        reaches(ingredient.percent, from) &&
+        !(ingredient.cas && pair.excludeCas?.includes(ingredient.cas)),
+    )
+    .map(({ ingredient }) => ingredient);
+
+const list = (ingredients: readonly Ingredient[]): string =>
+  ingredients.map(({ name, percent }) => `${show(percent.value)} % ${name}`).join(', ');
+
+function advice({ neutralizes, quietFromPh }: ReactivePair, { properties: { pH } }: Mixture): string {
+  const measured = pH?.value;
+  if (neutralizes)
+    return `sums count both as if unreacted: mark them \`additive: false\` and ${measured ? `judge by the measured pH ${show(measured.value)}` : 'give the measured pH'}`;
+  if (quietFromPh !== undefined && measured && reaches(measured, quietFromPh))
+    return `at the measured pH ${show(measured.value)} the acid is present as its salt; the reaction comes with acidification`;
+  return 'a calculation from the ingredients does not hold for what forms; show that they do not react in the mixture';
+}

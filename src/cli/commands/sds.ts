@@ -1,0 +1,37 @@
+import { draftSheet } from '../../draft/draft-sheet.ts';
+import type { PaperName } from '../../layout/sheet/layout-sheet.ts';
+import type { BasisId } from '../../reference/basis.ts';
+import { loadFonts } from '../../text/font-library.ts';
+import { type CommandUsage, parseArguments } from '../arguments.ts';
+import { openClassified, outputFolder, report } from '../draft.ts';
+import { exit, type Io } from '../io.ts';
+import { writeOutput } from '../write-files.ts';
+
+/** Bases for which there is a template of the data sheet. */
+const sheetBases: readonly BasisId[] = ['us-hcs'];
+
+const usage: CommandUsage = {
+  usage: `sds RECORD [--basis ${sheetBases.join('|')}] [--paper letter|a4] [--out DIR] [--json] [--as-of YYYY-MM-DD]`,
+  options: { basis: sheetBases, paper: ['letter', 'a4'], out: 'text', json: 'flag', 'as-of': 'date' },
+  positional: [1, 1],
+};
+
+/** Drafts the safety data sheet as PDF, HTML and JSON. Returns the exit status. */
+export async function run(args: readonly string[], io: Io): Promise<number> {
+  const parsed = parseArguments(args, usage);
+  const date = parsed.text('as-of') ?? io.today;
+  const basis = (parsed.text('basis') ?? 'us-hcs') as BasisId;
+  const product = await openClassified(parsed.positional[0]!, basis, date, io);
+  if (!product) return exit.badInput;
+  const paper = (parsed.text('paper') ?? 'letter') as PaperName;
+  const sheet = await draftSheet(product, { date, paper }, await loadFonts());
+  report(sheet.diagnostics, io);
+  if (!sheet.ok) return exit.notMet;
+  const { pdf, html, json } = sheet.value;
+  const files = [
+    { name: 'sds.pdf', bytes: pdf },
+    { name: 'sds.html', bytes: html },
+    { name: 'sds.json', bytes: json },
+  ];
+  return writeOutput(outputFolder(product.record.code, parsed.text('out')), files, parsed.flag('json'), io);
+}

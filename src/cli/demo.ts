@@ -1,0 +1,46 @@
+import { relative } from 'node:path';
+import { classifyProduct } from '../draft/classified-product.ts';
+import { openProduct } from '../draft/open-product.ts';
+import { openReference } from '../draft/open-reference.ts';
+import { makePacket } from '../draft/packet.ts';
+import { packagePath } from '../reference/package-files.ts';
+import { hasErrors } from '../report/diagnostic.ts';
+import { renderText } from '../report/render.ts';
+import { loadFonts } from '../text/font-library.ts';
+import { nodeFiles } from './files.ts';
+import { writeFiles } from './write-files.ts';
+
+/** Makes the packets of the three demo products and says what a reviewer must look at. */
+async function demo(): Promise<number> {
+  const date = new Date().toISOString().slice(0, 10);
+  const fonts = await loadFonts();
+  let status = 0;
+  for (const name of ['patio-cleaner', 'descaler', 'degreaser']) {
+    const path = relative('.', packagePath('templates', 'demo', `${name}.yaml`));
+    const [opened, reference] = [openProduct(path, nodeFiles), await openReference('us-hcs', date)];
+    if (!opened.ok || !reference.ok) {
+      process.stderr.write(renderText([...opened.diagnostics, ...reference.diagnostics]));
+      status = 2;
+      continue;
+    }
+    const product = classifyProduct(opened.value, reference.value);
+    const packet = await makePacket(product, date, fonts);
+    const { name: title, code } = product.record;
+    process.stdout.write(`\n${title} (${code})\n`);
+    if (hasErrors(packet.diagnostics)) {
+      process.stderr.write(renderText(packet.diagnostics));
+      status = 1;
+      continue;
+    }
+    const hazards = product.classification.hazards.map(({ code: hazard, route }) => `${hazard}${route ? ` (${route})` : ''}`);
+    const written = writeFiles(`out/${code}`, packet.files);
+    process.stdout.write(`  ${product.elements.signalWord ?? 'no signal word'}: ${hazards.join(', ') || 'no hazard class given'}\n`);
+    for (const file of written) process.stdout.write(`  made  ${file}\n`);
+    for (const point of packet.review) process.stdout.write(`  look  ${point}\n`);
+    for (const { message } of packet.diagnostics) process.stdout.write(`  look  ${message}\n`);
+  }
+  process.stdout.write('\nDrafts for qualified review; local codes and licensed practice decide.\n');
+  return status;
+}
+
+process.exitCode = await demo();

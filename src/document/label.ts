@@ -1,0 +1,116 @@
+import type { LabelElements, PrecautionGroup } from '../labelling/label-elements.ts';
+import type { CompleteRecord, Maker, Pack } from '../record/product-record.ts';
+import { netContents } from './net-contents.ts';
+import type { Element } from './nodes.ts';
+import { pictogramTitle } from './pictogram-title.ts';
+import type { Template } from './template.ts';
+
+/** What a label is made of. */
+export interface LabelInput {
+  readonly record: Pick<CompleteRecord, 'name' | 'code' | 'maker' | 'copy'>;
+  readonly pack: Pack;
+  readonly elements: LabelElements;
+  /** No valid sign-off stands beside the record: the label says that it is a draft. */
+  readonly draft: boolean;
+  /** ISO 8601 instant. */
+  readonly date: string;
+  /** The regulated panel alone, to drop into artwork. */
+  readonly only?: 'precautions';
+}
+
+/** A label as a tree of nodes without coordinates, with the facts that its geometry needs. */
+export interface LabelModel {
+  readonly root: Element;
+  readonly title: string;
+  readonly subject: string;
+  readonly language: string;
+  readonly date: string;
+  /** GTIN with a right check digit, or null where the pack has none or the panel carries none. */
+  readonly gtin: string | null;
+  readonly container: Pack['container'];
+  /** Size of the window for lot and date that the coder needs, or null where the layout may choose. */
+  readonly lotWindow: Pack['lotWindow'];
+}
+
+/** Headings of the groups of precautionary statements (29 CFR 1910.1200 App. C, C.2.4.1). */
+const GROUPS: readonly (readonly [PrecautionGroup, string | null])[] = [
+  ['general', null],
+  ['prevention', 'Prevention'],
+  ['response', 'Response'],
+  ['storage', 'Storage'],
+  ['disposal', 'Disposal'],
+];
+
+/** Fills the label template; its sections keep the order and the wording that the template gives them. */
+export function labelDocument(input: LabelInput, template: Template): LabelModel {
+  const { record, pack, elements, draft, date, only } = input;
+  const whole = only !== 'precautions';
+  const gtin = whole ? pack.gtin : null;
+  const root = template.fill({
+    language: 'en-US',
+    draft,
+    whole,
+    name: record.name,
+    code: record.code,
+    tagline: record.copy.tagline,
+    directions: record.copy.directions,
+    maker: makerData(record.maker),
+    contents: netContents(pack.contents)?.text ?? pack.contents.written,
+    gtin,
+    ...hazardData(elements),
+  });
+  return {
+    root,
+    title: `${record.name}, label for ${pack.id}`,
+    subject: draft ? 'Draft label for qualified review' : 'Label',
+    language: root.attributes.lang ?? 'en-US',
+    date,
+    gtin,
+    container: pack.container,
+    lotWindow: pack.lotWindow,
+  };
+}
+
+/** A telephone number stays on one line. */
+const unbroken = (text: string): string => text.replaceAll(' ', '\u00a0');
+
+const makerData = ({ name, address, telephone, emergency }: Maker) => ({
+  name,
+  address,
+  telephone: unbroken(telephone),
+  emergency: { telephone: unbroken(emergency.telephone), hours: unbroken(emergency.hours) },
+});
+
+function hazardData({
+  signalWord,
+  pictograms,
+  hazardStatements,
+  precautionaryStatements,
+  supplemental,
+}: LabelElements) {
+  const precautions = GROUPS.map(([group, heading]) => ({
+    heading,
+    statements: precautionaryStatements
+      .filter(statement => statement.group === group)
+      .map(({ text }) => leadIn(text)),
+  })).filter(({ statements }) => statements.length > 0);
+  return {
+    hazard: Boolean(signalWord) || hazardStatements.length + pictograms.length + supplemental.length > 0,
+    signalWord,
+    pictograms: pictograms.map(code => ({ code, title: pictogramTitle(code) })),
+    hazardStatements,
+    supplemental,
+    precautions,
+  };
+}
+
+/** Longest lead-in that stays on one line. */
+const SHORT_LEAD = 14;
+
+const shortUnbroken = (lead: string): string => (lead.length <= SHORT_LEAD ? unbroken(lead) : lead);
+
+/** `IF IN EYES:` is set apart, so that the way of contact is found at a glance. */
+function leadIn(text: string): { readonly lead: string | null; readonly rest: string } {
+  const match = /^(IF [^:.]+:)\s*(.*)$/s.exec(text);
+  return match ? { lead: shortUnbroken(match[1]!), rest: match[2]! } : { lead: null, rest: text };
+}

@@ -1,0 +1,80 @@
+import { percentText, prescribedRange } from './concentration.ts';
+import { bodyOf, firstBody, type SectionBodies } from './content.ts';
+import { type Ingredient, ingredients } from './disclosure.ts';
+import { hazardTitle, isOfStandard } from './hazards.ts';
+import type { SheetInput } from './input.ts';
+import { figure, fill, phrases } from './phrases.ts';
+
+const words = phrases.composition;
+
+/** Section 3 (29 CFR 1910.1200 App. D, Table D.1, 3). */
+export function composition(input: SheetInput): SectionBodies {
+  const all = ingredients(input);
+  const listed = all.filter(ingredient => ingredient.listed);
+  const others = all.filter(ingredient => !ingredient.listed);
+  const withheld = input.withholdConcentrations === true;
+  const ranged = listed.some(
+    ({ constituent }) => constituent && constituent.low.value < constituent.high.value,
+  );
+  const columns = words.columns.map((column, at) =>
+    at === 2 && input.record.form === 'gas' ? words.gasColumn : column,
+  );
+  const rows = listed.map(ingredient => [
+    ingredient.classified.name,
+    ingredient.classified.cas ?? words.noCas,
+    concentration(ingredient, withheld),
+    ingredient.hazards
+      .filter(({ hazardClass }) => isOfStandard(hazardClass))
+      .map(hazardTitle)
+      .join('; '),
+  ]);
+  return {
+    ingredients: {
+      ...firstBody(words.noneListed, bodyOf('product record', { table: { columns, rows } })),
+      notes: summary(input, others),
+    },
+    synonyms: { text: [words.synonyms], source: 'none' },
+    impurities: { text: [words.impurities], source: 'none' },
+    concentrations: {
+      text: [withheld ? words.prescribed : ranged ? words.ranges : words.exact],
+      source: 'product record',
+    },
+    'trade-secret': { text: [withheld ? words.claim : words.noClaim], source: 'product record' },
+  };
+}
+
+function concentration({ classified, constituent }: Ingredient, withheld: boolean): string {
+  const [low, high] = constituent
+    ? [constituent.low.value, constituent.high.value]
+    : (classified.percentRange ?? [classified.percent, classified.percent]);
+  const range = withheld ? prescribedRange({ low, high }) : null;
+  if (range) return `${range.low} to ${range.high}`;
+  if (constituent) return percentText(constituent.low, constituent.high);
+  return low === high ? figure(low) : `${figure(low)} to ${figure(high)}`;
+}
+
+/** What is left of the mixture, in a sentence or two. */
+function summary(
+  { thresholds, classification }: SheetInput,
+  others: readonly Ingredient[],
+): readonly string[] {
+  const total = others.reduce((sum, { classified }) => sum + classified.percent, 0);
+  const below = others.filter(({ belowCutOff }) => belowCutOff).length;
+  const unknown = others
+    .filter(({ classified }) => classified.unknown.length > 0)
+    .reduce((sum, { classified }) => sum + classified.percent, 0);
+  const notes: string[] = [];
+  if (others.length > 0) {
+    const remainder = others.some(({ classified }) => classified.water)
+      ? words.remainderWater
+      : words.remainder;
+    const ranged = others.some(({ constituent }) => constituent && constituent.low.value < constituent.high.value);
+    const percent = fill(ranged ? words.upTo : words.percent, { percent: figure(Math.min(total, 100)) });
+    notes.push(fill(remainder, { percent }));
+  }
+  if (below > 0) notes.push(fill(words.belowCutOff, { count: below }));
+  const due = thresholds.acuteToxicity.unknown.relevantFrom.percent;
+  const stated = Object.values(classification.unknownAcuteToxicity).some(percent => percent >= due);
+  if (unknown > 0 && stated) notes.push(fill(words.unknownData, { percent: figure(unknown) }));
+  return notes;
+}

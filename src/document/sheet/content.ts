@@ -1,0 +1,70 @@
+import type { PictogramCode } from '../../labelling/label-elements.ts';
+
+/** Rows of texts; the first cell of a row names it. */
+export interface SheetTable {
+  readonly columns: readonly string[];
+  readonly rows: readonly (readonly string[])[];
+}
+
+/** What stands under one subheading, before layout. */
+export interface ItemBody {
+  readonly figures?: readonly { readonly code: PictogramCode; readonly title: string }[];
+  /** Paragraphs. */
+  readonly text?: readonly string[];
+  readonly list?: readonly string[];
+  /** Lists with a title each. */
+  readonly groups?: readonly { readonly title: string; readonly list: readonly string[] }[];
+  readonly table?: SheetTable | null;
+  /** Remarks on what is above, set smaller. */
+  readonly notes?: readonly string[];
+  readonly source: ItemSource;
+}
+
+/** Where the contents of an item are from. */
+export type ItemSource =
+  | 'product record'
+  | 'calculation'
+  | 'label elements'
+  | 'hazard classes'
+  | 'physical form'
+  | 'reference tables'
+  | 'law'
+  | 'draft'
+  | 'none';
+
+/** Bodies of a section by the key of the subheading. */
+export type SectionBodies = Readonly<Record<string, ItemBody>>;
+
+export interface SheetItem extends Required<ItemBody> {
+  readonly key: string;
+  /** Letter in Table D.1, as `(a)`; empty where it has none. */
+  readonly letter: string;
+  readonly heading: string;
+}
+
+export interface SheetSection {
+  readonly number: number;
+  readonly title: string;
+  /** Headings and texts beside each other in one table. */
+  readonly pairs: boolean;
+  readonly note: string | null;
+  readonly items: readonly SheetItem[];
+}
+
+const filled = (texts: readonly (string | null | undefined)[]): string[] =>
+  texts.filter((text): text is string => Boolean(text?.trim()));
+
+/** Paragraphs of a text of the record. */
+export const paragraphs = (text: string | null | undefined): string[] => filled(text?.split(/\n+/u) ?? []);
+
+/** A body of the parts that are there; null where there is none. */
+export function bodyOf(source: ItemSource, parts: Omit<ItemBody, 'source'>): ItemBody | null {
+  const text = filled(parts.text ?? []);
+  const list = filled(parts.list ?? []);
+  const some = text.length + list.length + (parts.figures?.length ?? 0) + (parts.table?.rows.length ?? 0) + (parts.groups?.length ?? 0) > 0;
+  return some ? { ...parts, text, list, source } : null;
+}
+
+/** The first body that is there, else the fallback text, which says that nothing is known. */
+export const firstBody = (fallback: string, ...bodies: readonly (ItemBody | null)[]): ItemBody =>
+  bodies.find(body => body !== null) ?? { text: [fallback], source: 'none' };

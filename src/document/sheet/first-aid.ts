@@ -1,0 +1,55 @@
+import type { SheetKey } from '../../record/sheet-keys.ts';
+import { bodyOf, firstBody, type ItemBody, paragraphs, type SectionBodies } from './content.ts';
+import { effectsOf } from './hazards.ts';
+import type { SheetInput } from './input.ts';
+import { capitalized, fill, phrases } from './phrases.ts';
+import { type StatementPlace, statementsFor } from './statements.ts';
+
+const words = phrases.measures;
+
+const ROUTES: readonly (readonly [StatementPlace, SheetKey])[] = [
+  ['inhalation', 'first-aid.inhalation'],
+  ['skin', 'first-aid.skin'],
+  ['eyes', 'first-aid.eyes'],
+  ['ingestion', 'first-aid.ingestion'],
+];
+
+/** Section 4 (29 CFR 1910.1200 App. D, Table D.1, 4). */
+export function firstAid(input: SheetInput): SectionBodies {
+  const { record, elements } = input;
+  const routes = ROUTES.map(([place, key]): [string, ItemBody] => [
+    place,
+    firstBody(
+      words.noMeasure,
+      bodyOf('product record', { text: paragraphs(record.sheet[key]), list: statementsFor(elements, place) }),
+      bodyOf('label elements', { list: statementsFor(elements, place) }),
+    ),
+  ]);
+  const physician = paragraphs(record.sheet['first-aid.physician']);
+  const attention = statementsFor(elements, 'medical-attention');
+  return {
+    ...Object.fromEntries(routes),
+    symptoms: symptoms(input, record.sheet['first-aid.symptoms']),
+    'medical-attention': firstBody(
+      words.noAttention,
+      bodyOf('product record', {
+        list: attention,
+        text: physician.map(text => fill(words.physician, { text })),
+        notes: physician.length > 0 ? [] : [words.noTreatment],
+      }),
+    ),
+  };
+}
+
+/** Symptoms from the record, else what the classes of the mixture mean. */
+export function symptoms({ classification }: SheetInput, own: string | undefined): ItemBody {
+  const joined = (kind: 'acute' | 'delayed') => {
+    const texts = effectsOf(classification.hazards, kind);
+    return texts.length > 0 ? [fill(words[kind], { texts: `${texts.join('; ')}.` })] : [];
+  };
+  return firstBody(
+    words.noSymptoms,
+    bodyOf('product record', { text: paragraphs(own) }),
+    bodyOf('hazard classes', { text: [...joined('acute'), ...joined('delayed')].map(capitalized) }),
+  );
+}

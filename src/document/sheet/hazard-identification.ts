@@ -1,0 +1,91 @@
+import type { PrecautionGroup } from '../../labelling/label-elements.ts';
+import type { Route } from '../../notation/hazard.ts';
+import { pictogramTitle } from '../pictogram-title.ts';
+import { bodyOf, firstBody, paragraphs, type SectionBodies } from './content.ts';
+import { classTitle, hazardTitle, isOfStandard } from './hazards.ts';
+import type { SheetInput } from './input.ts';
+import { capitalized, figure, fill, phrases } from './phrases.ts';
+import { withCode } from './statements.ts';
+
+const words = phrases.identification;
+
+/** Section 2 (29 CFR 1910.1200 App. D, Table D.1, 2). */
+export function hazardIdentification(input: SheetInput): SectionBodies {
+  const { classification, elements, record } = input;
+  const hazards = classification.hazards.filter(({ hazardClass }) => isOfStandard(hazardClass));
+  const undecided = classification.otherClasses.filter(
+    ({ outcome, class: name }) => outcome === 'insufficient-data' && isOfStandard(name),
+  );
+  const figures = elements.pictograms.map(code => ({ code, title: pictogramTitle(code) }));
+  const titles = figures.map(({ code, title }) => `${capitalized(title)} (${code})`);
+  const statements = elements.hazardStatements.map(withCode);
+  const supplemental = elements.supplemental.filter(({ text }) => !isUnknownStatement(text)).map(withCode);
+  const groups = (Object.keys(words.groups) as PrecautionGroup[]).flatMap(group => {
+    const list = elements.precautionaryStatements.filter(statement => statement.group === group).map(withCode);
+    return list.length > 0 ? [{ title: words.groups[group], list }] : [];
+  });
+  const reactions = reactionWarnings(input);
+  return {
+    classification: {
+      ...firstBody(
+        words.notClassified,
+        bodyOf('calculation', {
+          list: hazards.map(hazard => `${hazardTitle(hazard)} [${hazard.because.cite}]`),
+        }),
+      ),
+      source: 'calculation',
+      notes:
+        undecided.length > 0
+          ? [fill(words.insufficient, { titles: [...new Set(undecided.map(classTitle))].join('; ') })]
+          : [],
+    },
+    symbols: firstBody(
+      words.noSymbols,
+      bodyOf('label elements', { figures, text: titles.length > 0 ? [titles.join(', ')] : [] }),
+    ),
+    'signal-word': firstBody(
+      words.noSignalWord,
+      bodyOf('label elements', { text: elements.signalWord ? [elements.signalWord] : [] }),
+    ),
+    'hazard-statements': firstBody(
+      words.noHazardStatements,
+      bodyOf('label elements', { list: [...statements, ...supplemental] }),
+    ),
+    'precautionary-statements': firstBody(words.noPrecautions, bodyOf('label elements', { groups })),
+    'reaction-hazards': firstBody(
+      phrases.frame.none,
+      bodyOf('calculation', { text: reactions.length > 0 ? [words.reaction] : [], list: reactions }),
+    ),
+    'other-hazards': firstBody(
+      phrases.frame.none,
+      bodyOf('product record', { text: paragraphs(record.sheet['other-hazards']) }),
+    ),
+    'unknown-toxicity': firstBody(words.noUnknown, bodyOf('calculation', { text: unknownStatements(input) })),
+  };
+}
+
+const isUnknownStatement = (text: string): boolean => /unknown acute/iu.test(text);
+
+/** Statements on unknown acute toxicity as the label has them, else as App. C, C.3.3 words them. */
+export function unknownStatements({ classification, elements }: SheetInput): readonly string[] {
+  const labelled = elements.supplemental.map(({ text }) => text).filter(isUnknownStatement);
+  if (labelled.length > 0) return labelled;
+  return Object.entries(classification.unknownAcuteToxicity)
+    .filter(([, percent]) => percent > 0)
+    .map(([route, percent]) =>
+      fill(words.unknown, { percent: figure(percent), route: words.routes[route as Route] }),
+    );
+}
+
+/** Warnings about ingredients that react with each other, and supplemental statements that speak of reactions. */
+export function reactionWarnings({ classification, elements }: SheetInput): readonly string[] {
+  const warned = classification.warnings.filter(({ id }) => REACTION_WARNINGS.test(id)).map(({ text }) => text);
+  const stated = elements.supplemental.filter(({ code }) => REACTION_CODES.test(code)).map(withCode);
+  return [...new Set([...warned, ...stated])];
+}
+
+/** Identifiers of the warnings that speak of ingredients reacting with each other. */
+const REACTION_WARNINGS = /^(?:reactive|incompatible)/u;
+
+// Supplemental statements of CLP Annex II Part 1 on reactions with water, acids and air.
+const REACTION_CODES = /^EUH(?:014|018|019|029|031|032|044|206)$/u;

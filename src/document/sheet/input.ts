@@ -1,0 +1,29 @@
+import type { Classification } from '../../classify/classification.ts';
+import type { Formula } from '../../formula/constituent.ts';
+import type { LabelElements } from '../../labelling/label-elements.ts';
+import type { CompleteRecord } from '../../record/product-record.ts';
+import type { ExposureTable } from '../../reference/exposure/open-exposure.ts';
+import type { Thresholds } from '../../reference/thresholds.ts';
+
+/** What a safety data sheet is made of. */
+export interface SheetInput {
+  readonly record: CompleteRecord;
+  readonly formula: Formula;
+  readonly classification: Classification;
+  readonly elements: LabelElements;
+  /** Workplace limits and carcinogen lists. */
+  readonly exposure: ExposureTable;
+  /** Figures of the basis, for the cut-offs from which ingredients are named. */
+  readonly thresholds: Pick<
+    Thresholds,
+    'acuteToxicity' | 'skin' | 'eye' | 'byIngredient' | 'transientOrganEffects' | 'aspiration'
+  >;
+  /** ISO 8601 instant. */
+  readonly date: string;
+  /** Revision of the sheet; that of the record where null. */
+  readonly revision: string | null;
+  /** No valid sign-off stands beside the record. */
+  readonly draft: boolean;
+  /** The maker withholds exact concentrations as a trade secret: prescribed ranges are shown. */
+  readonly withholdConcentrations?: boolean;
+}

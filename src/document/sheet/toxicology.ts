@@ -1,0 +1,126 @@
+import { carcinogens } from './carcinogens.ts';
+import type { Because, OtherClass } from '../../classify/classification.ts';
+import { bodyOf, firstBody, type ItemBody, paragraphs, type SectionBodies } from './content.ts';
+import { symptoms } from './first-aid.ts';
+import { reactionWarnings } from './hazard-identification.ts';
+import { classTitle, effectsOf, hazardTitle, isHealth } from './hazards.ts';
+import type { SheetInput } from './input.ts';
+import { capitalized, figure, fill, phrases, typeset } from './phrases.ts';
+
+const words = phrases.toxicology;
+
+/** Section 11 (29 CFR 1910.1200 App. D, Table D.1, 11). */
+export function toxicology(input: SheetInput): SectionBodies {
+  const { record } = input;
+  const reactions = reactionWarnings(input);
+  return {
+    'health-effects': healthEffects(input),
+    routes: firstBody(
+      phrases.frame.none,
+      bodyOf('product record', { text: paragraphs(record.sheet['toxicology.exposure-routes']) }),
+      bodyOf('physical form', { text: [words.routesByForm[record.form]] }),
+    ),
+    'tox-symptoms': symptoms(
+      input,
+      record.sheet['toxicology.symptoms'] ?? record.sheet['first-aid.symptoms'],
+    ),
+    'delayed-effects': delayedEffects(input),
+    numerical: estimates(input),
+    interactive: firstBody(
+      phrases.frame.none,
+      bodyOf('calculation', { text: reactions.length > 0 ? [words.interactive] : [], list: reactions }),
+    ),
+    carcinogens: carcinogens(input),
+    'alternative-information': alternatives(input),
+  };
+}
+
+/** Every health class examined, with its result and the reason. */
+function healthEffects(input: SheetInput): ItemBody {
+  const { classification } = input;
+  const found = classification.hazards
+    .filter(({ hazardClass }) => isHealth(hazardClass))
+    .map(hazard => [
+      hazardTitle({ ...hazard, category: '' }),
+      hazard.category === ''
+        ? hazard.code
+        : fill(phrases.identification.categories, { class: '', category: hazard.category }).replace(
+            /^, /u,
+            '',
+          ),
+      reason([hazard.because], input),
+    ]);
+  const others = alike(classification.otherClasses.filter(({ class: name }) => isHealth(name))).map(group => [
+    group.map(classTitle).join('; '),
+    words.outcomes[group[0]!.outcome],
+    reason(
+      group.map(({ because }) => because),
+      input,
+    ),
+  ]);
+  return firstBody(
+    phrases.frame.none,
+    bodyOf('calculation', {
+      table: { columns: words.columns, rows: [...found, ...others] },
+      notes: [words.paragraphs],
+    }),
+  );
+}
+
+/** Classes with the same outcome for the same reason, in the order of the first of each. */
+function alike(classes: readonly OtherClass[]): readonly (readonly OtherClass[])[] {
+  const groups = new Map<string, OtherClass[]>();
+  for (const each of classes) {
+    const key = JSON.stringify([each.outcome, each.because.rule, each.because.working]);
+    groups.set(key, [...(groups.get(key) ?? []), each]);
+  }
+  return [...groups.values()];
+}
+
+/** Rule, arithmetic and paragraphs; no arithmetic where it would tell concentrations that are withheld. */
+function reason(reasons: readonly Because[], { withholdConcentrations }: SheetInput): string {
+  const { rule, working } = reasons[0]!;
+  const same = working.toLowerCase().startsWith(rule.toLowerCase());
+  const text = withholdConcentrations ? [rule] : same ? [working] : [rule, working];
+  const cites = new Set(reasons.map(({ cite }) => cite.replace(/^29 CFR 1910\.1200 (?:App\. [AB], )?/u, '')));
+  return typeset(`${text.map(capitalized).join('. ')} [${[...cites].join('; ')}]`);
+}
+
+function delayedEffects({ classification, record }: SheetInput): ItemBody {
+  const immediate = effectsOf(classification.hazards, 'acute');
+  const later = effectsOf(classification.hazards, 'delayed');
+  const sentence = (phrase: string, texts: readonly string[]) =>
+    texts.length > 0 ? [fill(phrase, { texts: `${texts.join('; ')}.` })] : [];
+  return firstBody(
+    phrases.measures.noSymptoms,
+    bodyOf('product record', { text: paragraphs(record.sheet['toxicology.delayed-effects']) }),
+    bodyOf('hazard classes', {
+      text: [...sentence(words.immediate, immediate), ...sentence(words.later, later)],
+    }),
+  );
+}
+
+function estimates({ classification }: SheetInput): ItemBody {
+  const rows = (Object.keys(words.ate) as (keyof typeof words.ate)[]).map(route => {
+    const [title, phrase] = words.ate[route] as [string, string];
+    const value = classification.ateMix[route];
+    return [title, value === null ? words.noAte : fill(phrase, { value: figure(value) })];
+  });
+  return {
+    table: { columns: words.ateColumns, rows },
+    notes: [words.ateNote],
+    source: 'calculation',
+  };
+}
+
+/** Where the data come from if not from tests of the mixture ((g) of Table D.1, 11). */
+function alternatives({ record, classification }: SheetInput): ItemBody {
+  const evidence = record.evidence.map(({ kind, method, source }) =>
+    fill({ test: words.tested, bridging: words.bridging, reserve: words.reserve }[kind], { method, source }),
+  );
+  const harmonised = classification.constituents.some(({ source }) => /1272\/2008|annex vi/iu.test(source));
+  return {
+    text: [words.calculated, ...evidence, ...(harmonised ? [words.harmonised] : []), words.noSar],
+    source: 'calculation',
+  };
+}

@@ -1,0 +1,98 @@
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import Handlebars from 'handlebars';
+import { parseHtmlSubset, TemplateError } from './html-subset.ts';
+import type { Element, Node } from './nodes.ts';
+
+export { TemplateError } from './html-subset.ts';
+
+/** A Handlebars template that gives the HTML subset, compiled once. */
+export interface Template {
+  /**
+   * Fills the template; every value is escaped.
+   * @throws TemplateError where the template names a field that the data lacks, or gives no valid tree.
+   */
+  fill(data: object): Element;
+}
+
+/** Functions that a template may call: `{{join list ', '}}`. */
+export type TemplateHelpers = Readonly<Record<string, (...values: never[]) => unknown>>;
+
+/** Helpers that every template has. */
+const COMMON: TemplateHelpers = {
+  /** The items of a list with a separator between them. */
+  join: (items: readonly unknown[], separator: string) => items.join(separator),
+  /** Whether two values are the same. */
+  is: (left: unknown, right: unknown) => left === right,
+  /** A count from one for `@index`. */
+  counted: (index: number) => index + 1,
+};
+
+/**
+ * Compiles a template and its partials (`{{> name}}`).
+ * A field that the data does not have is an error; a field that is null or an empty list is not.
+ */
+export function compileTemplate(
+  source: string,
+  partials: Readonly<Record<string, string>> = {},
+  helpers: TemplateHelpers = {},
+): Template {
+  const engine = Handlebars.create();
+  for (const [name, helper] of Object.entries({ ...COMMON, ...helpers })) {
+    engine.registerHelper(name, helper as Handlebars.HelperDelegate);
+  }
+  for (const [name, partial] of Object.entries(partials)) engine.registerPartial(name, partial);
+  const render = engine.compile(source, { strict: true, knownHelpersOnly: false });
+  return {
+    fill(data) {
+      let html: string;
+      try {
+        html = render(data);
+      } catch (cause) {
+        throw new TemplateError(cause instanceof Error ? cause.message : String(cause), { cause });
+      }
+      return parseHtmlSubset(html);
+    },
+  };
+}
+
+/** Reads and compiles a template file from the folder of templates, for example `labels/us-workplace.hbs`. */
+export async function loadTemplate(
+  folder: string,
+  name: string,
+  partialNames: readonly string[] = [],
+  helpers: TemplateHelpers = {},
+): Promise<Template> {
+  const partials: Record<string, string> = {};
+  for (const partial of partialNames) {
+    partials[partial] = await readFile(join(folder, 'partials', `${partial}.hbs`), 'utf8');
+  }
+  return compileTemplate(await readFile(join(folder, name), 'utf8'), partials, helpers);
+}
+
+/**
+ * Fills a template of a whole web page, for example `packet/index.hbs`; every value is escaped.
+ * @throws TemplateError where the template names a field that the data lacks
+ */
+export async function fillPage(folder: string, name: string, data: object): Promise<string> {
+  const engine = Handlebars.create();
+  const render = engine.compile(await readFile(join(folder, name), 'utf8'), { strict: true });
+  try {
+    return render(data);
+  } catch (cause) {
+    throw new TemplateError(cause instanceof Error ? cause.message : String(cause), { cause });
+  }
+}
+
+/** The text of a node without markup; a line break counts as a space. */
+export function textOf(node: Node): string {
+  if (typeof node === 'string') return node;
+  if (node.name === 'br') return ' ';
+  return node.children.map(textOf).join('');
+}
+
+/** The elements that a test accepts, in document order, not looking inside those found. */
+export function findAll(root: Element, accepts: (element: Element) => boolean): readonly Element[] {
+  if (accepts(root)) return [root];
+  return root.children.flatMap(child => (typeof child === 'string' ? [] : findAll(child, accepts)));
+}

@@ -1,0 +1,46 @@
+import type Fraction from 'fraction.js';
+import { answerOf, roomOf } from './answer.ts';
+import type { Breakpoint, Headroom } from './headroom.ts';
+import { exactText } from './percent-text.ts';
+
+/** Breakpoints of one constituent as one JSON document; every percent as a number, and exactly as text. */
+export function headroomJson(
+  headroom: Headroom,
+  product: { readonly name: string; readonly code: string },
+): Record<string, unknown> {
+  const { of, basis, others, current, domain, steps, breakpoints, notes } = headroom;
+  const { worse, better } = roomOf(headroom);
+  return {
+    schema: 'labelwright/headroom/1',
+    product,
+    basis: { id: basis.id, title: basis.title, asOf: basis.asOf },
+    of: { name: of.name, cas: of.cas },
+    others,
+    current: range(current),
+    domain: range(domain),
+    answer: answerOf(headroom),
+    nextWorse: worse && place(worse),
+    nextBetter: better && place(better),
+    steps: steps.map(({ from, to, fromInclusive, toInclusive, state }) => ({
+      ...range([from, to]),
+      fromInclusive,
+      toInclusive,
+      hazards: state.hazards,
+      ...(state.label && { signalWord: state.label.signalWord, pictograms: state.label.pictograms }),
+    })),
+    breakpoints: breakpoints.map(breakpoint => ({
+      ...place(breakpoint),
+      changes: breakpoint.changes,
+      workedAt: breakpoint.workedAt.valueOf(),
+    })),
+    notes,
+  };
+}
+
+const range = ([from, to]: readonly [Fraction, Fraction]) => ({
+  from: from.valueOf(),
+  to: to.valueOf(),
+  exact: [exactText(from), exactText(to)],
+});
+
+const place = ({ at, side }: Breakpoint) => ({ at: at.valueOf(), exact: exactText(at), side });

@@ -1,0 +1,124 @@
+import Fraction from 'fraction.js';
+import { type ClassifiedRecord, classify } from '../classify/engine.ts';
+import type { HarmonisedLookup } from '../classify/resolve.ts';
+import type { Constituent, Formula } from '../formula/constituent.ts';
+import { observeComparisons } from '../quantity/sum.ts';
+import { scopeOf } from '../reference/harmonised/concentration-scope.ts';
+import type { HarmonisedEntry } from '../reference/harmonised/entry.ts';
+import type { Basis } from '../reference/thresholds.ts';
+import { type Outcome, succeed } from '../report/diagnostic.ts';
+import { crossing, crossingOf } from './affine.ts';
+import { type Cell, divide, type Probe } from './cells.ts';
+import { type Change, changesBetween } from './changes.ts';
+import { notesOn } from './notes.ts';
+import { type LabelOf, type State, sameState, stateOf } from './state.ts';
+import { type Others, vary, type Variation } from './variation.ts';
+
+/** What a search for breakpoints needs besides the formula. */
+export interface HeadroomInput {
+  readonly record: ClassifiedRecord;
+  readonly formula: Formula;
+  readonly basis: Basis;
+  readonly lookup: HarmonisedLookup;
+  /** All harmonised entries of a CAS number, where more than one may apply, each within its concentrations. */
+  readonly entriesOf: (cas: string) => readonly HarmonisedEntry[];
+  /** Signal word and pictograms; null leaves them out. */
+  readonly labelOf: LabelOf | null;
+}
+
+/** A range of percent over which hazards, signal word and pictograms stay the same. */
+export interface Step {
+  readonly from: Fraction;
+  readonly to: Fraction;
+  readonly fromInclusive: boolean;
+  readonly toInclusive: boolean;
+  readonly state: State;
+}
+
+/** A percent at which something changes: on reaching it, or only above it. */
+export interface Breakpoint {
+  readonly at: Fraction;
+  readonly side: 'at' | 'above';
+  /** What changes going up. */
+  readonly changes: readonly Change[];
+  /** Percent for which the reasons of the changes are worked: `at` itself, or one above it. */
+  readonly workedAt: Fraction;
+}
+
+export interface Headroom {
+  readonly of: Constituent;
+  readonly basis: Basis;
+  readonly others: Others;
+  /** Percent in the record: both ends of its range, equal where there is none. */
+  readonly current: readonly [Fraction, Fraction];
+  readonly domain: readonly [Fraction, Fraction];
+  readonly steps: readonly Step[];
+  readonly breakpoints: readonly Breakpoint[];
+  /** What is held still while the constituent varies, for the reviewer. */
+  readonly notes: readonly string[];
+}
+
+/**
+ * The exact percents of one constituent at which any hazard, the signal word or a pictogram of the mixture changes.
+ * Solved from the rules themselves: each classification tells of the comparisons that it made, every sum among them
+ * moves in a straight line with the percent, and where one meets its limit is worked in rational numbers.
+ * @param index of the constituent in the formula.
+ * @returns a finding where nothing can give way for the constituent.
+ */
+export function headroom(input: HeadroomInput, index: number, others: Others): Outcome<Headroom> {
+  const variation = vary(input.formula, index, others);
+  if (!variation.ok) return variation;
+  const { constituent, domain } = variation.value;
+  const cells = divide(...domain, x => probe(input, variation.value, x));
+  const steps = stepsOf(cells);
+  const current = [constituent.low.exact, constituent.high.exact] as const;
+  return succeed({
+    of: constituent,
+    basis: input.basis,
+    others,
+    current,
+    domain,
+    steps,
+    breakpoints: breakpointsOf(cells),
+    notes: notesOn(input, constituent, cells.at(-1)!.found.classification),
+  });
+}
+
+function probe({ record, basis, lookup, entriesOf, labelOf }: HeadroomInput, variation: Variation, x: Fraction): Probe<State> {
+  const { formula, lines } = variation.at(x);
+  const turns: Fraction[] = [];
+  const note = (turn: Fraction | null) => turn && turns.push(turn);
+  const found = observeComparisons(
+    (parts, limit) => note(crossingOf(parts, limit, lines)),
+    () => stateOf(classify(record, formula, basis, lookup), labelOf),
+  );
+  // Where a number has several entries, the one that is looked up changes with the percent.
+  for (const { cas, water, high } of formula.constituents)
+    if (cas && !water)
+      for (const entry of entriesOf(cas)) {
+        const scope = scopeOf(entry);
+        if (scope) note(crossing(lines.get(high)!, new Fraction(scope.limit)));
+      }
+  return { found, turns };
+}
+
+/** Neighbouring cells of one state, joined. */
+function stepsOf(cells: readonly Cell<State>[]): Step[] {
+  const steps: Step[] = [];
+  for (const { from, to, found } of cells) {
+    const inclusive = from.equals(to);
+    const last = steps.at(-1);
+    if (last && sameState(last.state, found)) steps[steps.length - 1] = { ...last, to, toInclusive: inclusive };
+    else steps.push({ from, to, fromInclusive: inclusive, toInclusive: inclusive, state: found });
+  }
+  return steps;
+}
+
+function breakpointsOf(cells: readonly Cell<State>[]): Breakpoint[] {
+  return cells.slice(1).flatMap((cell, i): Breakpoint[] => {
+    const before = cells[i]!.found;
+    if (sameState(before, cell.found)) return [];
+    const side = cell.from.equals(cell.to) ? 'at' : 'above';
+    return [{ at: cell.from, side, changes: changesBetween(before, cell.found), workedAt: cell.probed }];
+  });
+}

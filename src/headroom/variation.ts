@@ -1,0 +1,111 @@
+import Fraction from 'fraction.js';
+import type { Constituent, Formula } from '../formula/constituent.ts';
+import { Exact } from '../quantity/exact.ts';
+import { type Diagnostic, fail, type Outcome, succeed } from '../report/diagnostic.ts';
+import { type Affine, valueAt } from './affine.ts';
+
+/** What gives way when one constituent takes more: the water alone, or all others in proportion. */
+export type Others = 'water' | 'scaled';
+
+/** A mixture at one percent of the varied constituent, with the line that each of its amounts moves on. */
+export interface Sample {
+  readonly formula: Formula;
+  readonly lines: ReadonlyMap<Exact, Affine>;
+}
+
+/** A formula with one constituent free to vary. */
+export interface Variation {
+  readonly constituent: Constituent;
+  readonly others: Others;
+  /** Least and greatest percent that the constituent can take. */
+  readonly domain: readonly [Fraction, Fraction];
+  /** The formula with x percent of the constituent; what has come to nothing is left out. */
+  at(x: Fraction): Sample;
+}
+
+const none = new Fraction(0);
+const hundred = new Fraction(100);
+const still = (percent: Fraction): Affine => ({ start: percent, slope: none });
+
+/** Lets one constituent of a formula vary; a finding where nothing can give way for it. */
+export function vary(formula: Formula, index: number, others: Others): Outcome<Variation> {
+  const constituent = formula.constituents[index]!;
+  const corners = formula.corners.map(corner => corner.map(({ exact }) => exact));
+  const water = formula.constituents.findIndex(each => each.water);
+  if (others === 'water' && water < 0)
+    return refuse('no-water', 'the formula holds no water that could give way', 'use `--others scaled`');
+  if (others === 'water' && water === index)
+    return refuse('water-for-water', `${constituent.name} cannot give way for itself`, 'use `--others scaled`');
+  const rests = corners.map(corner => sum(corner).sub(corner[index]!));
+  if (others === 'scaled' && rests.some(rest => rest.lte(0)))
+    return refuse(
+      'single-constituent',
+      `${constituent.name} is all there is: nothing else could give way`,
+      'the class of a single substance does not change with its amount',
+    );
+
+  const lines = corners.map((corner, c) =>
+    corner.map((percent, i): Affine => {
+      if (i === index) return { start: none, slope: new Fraction(1) };
+      if (others === 'water')
+        return i === water ? { start: percent.add(corner[index]!), slope: new Fraction(-1) } : still(percent);
+      const share = percent.div(rests[c]!);
+      return { start: share.mul(rests[c]!.add(corner[index]!)), slope: share.neg() };
+    }),
+  );
+  const ends = corners.map((corner, c) =>
+    others === 'water' ? corner[water]!.add(corner[index]!) : rests[c]!.add(corner[index]!),
+  );
+  const end = ends.reduce((least, each) => (each.lt(least) ? each : least), hundred);
+  return succeed({
+    constituent,
+    others,
+    domain: [none, end],
+    at: x => sampleAt(formula.constituents, distinct(lines, index), x),
+  });
+}
+
+// Corners that differed in the varied constituent alone have become one.
+function distinct(corners: readonly (readonly Affine[])[], index: number): readonly (readonly Affine[])[] {
+  const seen = new Set<string>();
+  return corners.filter(corner => {
+    const key = corner
+      .map(({ start, slope }, i) => (i === index ? '' : `${start.toFraction()},${slope.toFraction()}`))
+      .join(' ');
+    return !seen.has(key) && seen.add(key);
+  });
+}
+
+function sampleAt(
+  constituents: readonly Constituent[],
+  corners: readonly (readonly Affine[])[],
+  x: Fraction,
+): Sample {
+  const lines = new Map<Exact, Affine>();
+  const percents = corners.map(corner =>
+    corner.map(line => {
+      const percent = Exact.fraction(valueAt(line, x));
+      lines.set(percent, line);
+      return percent;
+    }),
+  );
+  const column = (i: number) => percents.map(corner => corner[i]!);
+  const highest = (i: number) => column(i).reduce((most, each) => (each.exact.gt(most.exact) ? each : most));
+  const lowest = (i: number) => column(i).reduce((least, each) => (each.exact.lt(least.exact) ? each : least));
+  const present = constituents.map((_, i) => i).filter(i => highest(i).exact.gt(0));
+  return {
+    lines,
+    formula: {
+      constituents: present.map(i => ({ ...constituents[i]!, low: lowest(i), high: highest(i) })),
+      corners: percents.map(corner => present.map(i => corner[i]!)),
+    },
+  };
+}
+
+const sum = (percents: readonly Fraction[]): Fraction =>
+  percents.reduce((total, percent) => total.add(percent), none);
+
+const refuse = (code: string, message: string, hint: string): Outcome<never> => {
+  const finding: Diagnostic = { code, severity: 'error', message, hint };
+  return fail(finding);
+};

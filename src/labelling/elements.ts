@@ -1,0 +1,48 @@
+import type { Classification } from '../classify/classification.ts';
+import type { LabelData } from '../reference/label-data/load-label-data.ts';
+import { distinct } from './_omissions.ts';
+import { hazardStatementsOf } from './hazard-statements.ts';
+import type { LabelElements } from './label-elements.ts';
+import type { LabelledProduct } from './labelled-product.ts';
+import { pictogramsOf } from './pictograms.ts';
+import { precautionsOf } from './precautions/precautions.ts';
+import { shownHazards } from './shown-hazards.ts';
+import { signalWordOf } from './signal-word.ts';
+import { supplementalOf } from './supplemental.ts';
+
+/**
+ * The label elements that the law prescribes for a classification (29 CFR 1910.1200 App. C; CLP Title III; UN GHS 1.4.10).
+ * @param labelData of the same basis as the classification
+ */
+export function labelElements(
+  classification: Classification,
+  labelData: LabelData,
+  product: LabelledProduct,
+): LabelElements {
+  const { shown, ...hidden } = shownHazards(classification, labelData, product);
+  const signal = signalWordOf(shown, labelData);
+  const pictograms = pictogramsOf(shown, labelData);
+  const hazards = hazardStatementsOf(shown, labelData, product.combineHazardStatements);
+  const precautions = precautionsOf(shown, labelData, product);
+  const supplemental = supplementalOf(classification, labelData, product);
+  return {
+    signalWord: signal.signalWord,
+    pictograms: pictograms.pictograms,
+    hazardStatements: hazards.hazardStatements,
+    precautionaryStatements: precautions.statements,
+    supplemental: supplemental.supplemental,
+    omitted: distinct([
+      ...hidden.omitted,
+      ...signal.omitted,
+      ...pictograms.omitted,
+      ...hazards.omitted,
+      ...precautions.omitted,
+    ]),
+    missing: distinct([
+      ...hidden.missing,
+      ...hazards.missing,
+      ...precautions.missing,
+      ...supplemental.missing,
+    ]),
+  };
+}

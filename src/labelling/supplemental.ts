@@ -1,0 +1,38 @@
+import type { Classification } from '../classify/classification.ts';
+import type { LabelData } from '../reference/label-data/load-label-data.ts';
+import type { Omission, Statement } from './label-elements.ts';
+import type { LabelledProduct } from './labelled-product.ts';
+import { fillStatement } from './statement-text.ts';
+
+/** Supplemental statements of the basis, then the share of unknown acute toxicity (C.3.3; CLP Annex I 3.1.3.6.2.2). */
+export function supplementalOf(
+  classification: Classification,
+  labelData: LabelData,
+  { supplementalCodes = [] }: LabelledProduct,
+): { readonly supplemental: readonly Statement[]; readonly missing: readonly Omission[] } {
+  const { statements, precautions } = labelData;
+  const missing: Omission[] = [];
+  const supplemental = supplementalCodes.flatMap(({ code, fields }): Statement[] => {
+    const text = statements.supplemental?.[code] ?? statements.hazard[code];
+    const filled = text && fillStatement(text, fields);
+    if (filled && 'text' in filled) return [{ code, text: filled.text }];
+    missing.push({ what: code, why: precautions.missing, cite: statements.instrument });
+    return [];
+  });
+  return { supplemental: [...supplemental, ...unknownToxicity(classification, labelData)], missing };
+}
+
+/** One statement a percentage; routes with the same percentage share one. */
+function unknownToxicity({ unknownAcuteToxicity }: Classification, { rules }: LabelData): Statement[] {
+  const { code, one, several, between } = rules.unknownAcuteToxicity;
+  const routes = new Map<number, string[]>();
+  for (const [route, percent] of Object.entries(unknownAcuteToxicity))
+    if (percent > 0) routes.set(percent, [...(routes.get(percent) ?? []), route]);
+  return [...routes].map(([percent, of]) => ({
+    code,
+    text: (of.length === 1 ? one : several)
+      .replace('{percent}', String(percent))
+      .replace('{route}', of[0]!)
+      .replace('{routes}', of.join(between)),
+  }));
+}

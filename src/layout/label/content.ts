@@ -1,0 +1,106 @@
+import type { LabelModel } from '../../document/label.ts';
+import type { Element, Node } from '../../document/nodes.ts';
+import type { TextSpan } from '../../text/break-lines.ts';
+import type { FaceName } from '../../text/glyph-run.ts';
+import type { Tag } from '../frame.ts';
+import type { StyleName } from './styles.ts';
+
+/** A paragraph to be set, with the tag that its text belongs to. */
+export interface Paragraph {
+  readonly style: StyleName;
+  readonly spans: readonly TextSpan[];
+  readonly tag: Tag;
+  /** Number or bullet of a list item, set in the indent. */
+  readonly marker: { readonly text: string; readonly tag: Tag } | null;
+}
+
+export interface PictogramFigure {
+  /** `GHS05` */
+  readonly code: string;
+  readonly tag: Tag;
+}
+
+/** One section of the label in the order of the template. */
+export interface Section {
+  readonly role: string;
+  readonly paragraphs: readonly Paragraph[];
+  readonly pictograms: readonly PictogramFigure[];
+  /** The figure that the bar code fills. */
+  readonly barCode: Tag | null;
+}
+
+/** The label as paragraphs and figures, with its structure tree in reading order. */
+export interface LabelContent {
+  readonly sections: readonly Section[];
+  readonly root: Tag;
+}
+
+const STYLES: Partial<Record<Element['name'], StyleName>> = { h1: 'name', h2: 'signal', h3: 'heading' };
+const TAGS: Partial<Record<Element['name'], Tag['type']>> = { h1: 'H1', h2: 'H2', h3: 'H3' };
+const CLASSES: readonly StyleName[] = ['tagline', 'statement', 'supplemental', 'quantity', 'code'];
+
+/** Reads the node tree of a label; every top element is a section with a role. */
+export function labelContent({ root, language }: LabelModel): LabelContent {
+  const document: Tag = { type: 'Document', children: [], lang: language };
+  const sections = root.children.flatMap(node =>
+    typeof node === 'string' ? [] : [readSection(node, document)],
+  );
+  return { sections, root: document };
+}
+
+function readSection(element: Element, parent: Tag): Section {
+  const role = element.attributes['data-role'] ?? 'other';
+  const tag = child(parent, 'Sect');
+  const paragraphs: Paragraph[] = [];
+  const pictograms: PictogramFigure[] = [];
+  let barCode: Tag | null = null;
+  for (const node of element.children) {
+    if (typeof node === 'string') continue;
+    if (node.name === 'figure') {
+      const figure = child(tag, 'Figure', node.attributes.alt);
+      if (node.attributes['data-symbol']) {
+        pictograms.push({ code: node.attributes['data-symbol'], tag: figure });
+      } else barCode = figure;
+    } else if (node.name === 'ol' || node.name === 'ul') {
+      paragraphs.push(...readList(node, tag));
+    } else {
+      paragraphs.push(readParagraph(node, child(tag, TAGS[node.name] ?? 'P'), role));
+    }
+  }
+  return { role, paragraphs, pictograms, barCode };
+}
+
+function readList(list: Element, parent: Tag): Paragraph[] {
+  const tag = child(parent, 'L');
+  const items = list.children.filter((node): node is Element => typeof node !== 'string');
+  return items.map((item, at) => {
+    const entry = child(tag, 'LI');
+    const label = child(entry, 'Lbl');
+    const body = child(entry, 'LBody');
+    const marker = { text: list.name === 'ol' ? `${at + 1}.` : '•', tag: label };
+    return { style: 'item', spans: spansOf(item, 'regular'), tag: body, marker };
+  });
+}
+
+function readParagraph(element: Element, tag: Tag, role: string): Paragraph {
+  const named = CLASSES.find(name => element.attributes.class === name);
+  const style =
+    STYLES[element.name] ?? named ?? (role === 'draft' ? 'draft' : role === 'lot' ? 'caption' : 'body');
+  return { style, spans: spansOf(element, 'regular'), tag, marker: null };
+}
+
+function spansOf(node: Node, face: FaceName): TextSpan[] {
+  if (typeof node === 'string') return [{ text: unbroken(node), face }];
+  if (node.name === 'br') return [{ text: '\n', face }];
+  const inner = node.name === 'strong' ? 'bold' : node.name === 'em' ? 'italic' : face;
+  return node.children.flatMap(part => spansOf(part, inner));
+}
+
+function child(parent: Tag, type: Tag['type'], alt?: string): Tag {
+  const tag: Tag = alt === undefined ? { type, children: [] } : { type, children: [], alt };
+  parent.children.push(tag);
+  return tag;
+}
+
+/** A compound stays on one line: readers of the file take a hyphen at the end of a line for a broken word. */
+const unbroken = (text: string): string => text.replace(/(?<=\p{L})-(?=\p{L})/gu, '\u2011');

@@ -1,0 +1,71 @@
+import type { LabelModel } from '../../document/label.ts';
+import type { Diagnostic } from '../../report/diagnostic.ts';
+import type { Stock } from '../stock.ts';
+import { leastFenceDiameter, orientations } from './bar-code-block.ts';
+import type { Fitted } from './fit.ts';
+import type { Parts } from './parts.ts';
+import { containerRoom } from './refusal.ts';
+
+/** What a reviewer should know of a layout. */
+export function findings(model: LabelModel, parts: Parts, stock: Stock, fitted: Fitted | null): Diagnostic[] {
+  return [
+    ...containerFindings(model, stock),
+    ...barCodeFindings(parts, fitted),
+    ...sizeFindings(stock, fitted),
+  ];
+}
+
+function containerFindings(model: LabelModel, { die }: Stock): Diagnostic[] {
+  const room = containerRoom(model);
+  const found: Diagnostic[] = [];
+  if (room.width !== null && die.width > room.width) {
+    found.push(
+      warning(
+        'label-wider-than-container',
+        `the label is ${die.width} mm wide, once round the container is ${room.width} mm`,
+      ),
+    );
+  }
+  if (room.height !== null && die.height > room.height) {
+    found.push(
+      warning(
+        'label-higher-than-panel',
+        `the label is ${die.height} mm high, the label panel ${room.height} mm`,
+      ),
+    );
+  }
+  return found;
+}
+
+function barCodeFindings({ barCode }: Parts, fitted: Fitted | null): Diagnostic[] {
+  if (!barCode || barCode.diameter === null) return [];
+  const ways = orientations(barCode, fitted?.measures.scale ?? 0);
+  if (ways.some(({ turn }) => turn === 'fence')) return [];
+  const least = Math.ceil(leastFenceDiameter(barCode));
+  return [
+    {
+      code: 'bar-code-turned',
+      severity: 'note',
+      message: `the container is ${barCode.diameter} mm in diameter, too small for upright bars (${least} mm at the smallest size): the bar code is turned a quarter`,
+      cite: 'GS1 General Specifications section 6 (from memory)',
+    },
+  ];
+}
+
+function sizeFindings({ profile }: Stock, fitted: Fitted | null): Diagnostic[] {
+  if (!fitted || fitted.measures.xHeight >= profile.xHeight.preferred - 1e-9) return [];
+  const size = fitted.measures.xHeight.toFixed(2);
+  return [
+    warning(
+      'small-type',
+      `running text has an x-height of ${size} mm, above the least of ${profile.xHeight.minimum} mm and below the preferred ${profile.xHeight.preferred} mm`,
+    ),
+  ];
+}
+
+const warning = (code: string, message: string): Diagnostic => ({
+  code,
+  severity: 'warning',
+  message,
+  path: 'label',
+});

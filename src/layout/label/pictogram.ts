@@ -1,0 +1,73 @@
+import symbols from '../../../templates/symbols/ghs-symbols.json' with { type: 'json' };
+import type { Millimetres } from '../../quantity/length.ts';
+import type { FrameItem, Segment } from '../frame.ts';
+import type { Box } from './box.ts';
+import type { PictogramFigure } from './content.ts';
+
+const VIEW_BOX = 1000;
+const PATHS = new Map(Object.values(symbols.symbols).map(({ code, path }) => [code, path]));
+const ARGUMENTS: Readonly<Record<string, number>> = { M: 2, L: 2, C: 6, Z: 0 };
+
+/** Reads an outline of absolute M, L, C and Z commands. @throws RangeError on any other command */
+export function readOutline(path: string): readonly Segment[] {
+  return [...path.matchAll(/([A-Za-z])([^A-Za-z]*)/g)].flatMap(([, command, rest]) => {
+    const count = ARGUMENTS[command!];
+    if (count === undefined) throw new RangeError(`outline command ${command}`);
+    const numbers = [...rest!.matchAll(/-?\d*\.?\d+/g)].map(([number]) => Number(number));
+    if (count === 0) return [['Z'] as const];
+    const segments: Segment[] = [];
+    for (let at = 0; at < numbers.length; at += count) {
+      const name = command === 'M' && at > 0 ? 'L' : command;
+      segments.push([name, ...numbers.slice(at, at + count)] as unknown as Segment);
+    }
+    return segments;
+  });
+}
+
+const outlines = new Map<string, readonly Segment[]>();
+
+function outline(code: string): readonly Segment[] {
+  const known = outlines.get(code);
+  if (known) return known;
+  const path = PATHS.get(code);
+  // An empty red square at a point is not a pictogram (29 CFR 1910.1200 App. C, C.2.3.1).
+  if (path === undefined) throw new RangeError(`no symbol for ${code}`);
+  const read = readOutline(path);
+  outlines.set(code, read);
+  return read;
+}
+
+const square = (centre: Millimetres, reach: Millimetres): readonly Segment[] => [
+  ['M', centre, centre - reach],
+  ['L', centre + reach, centre],
+  ['L', centre, centre + reach],
+  ['L', centre - reach, centre],
+  ['Z'],
+];
+
+/**
+ * A pictogram: a black symbol on white in a red square set at a point (29 CFR 1910.1200 App. C, C.2.3.1).
+ * @param size between opposite corners
+ * @param frame width of the frame as part of the size
+ * @throws RangeError where no symbol is known for the code
+ */
+export function pictogramBox({ code, tag }: PictogramFigure, size: Millimetres, frame: number): Box {
+  const half = size / 2;
+  const inner = half - frame * size * Math.SQRT2;
+  const factor = size / VIEW_BOX;
+  const symbol = outline(code).map(segment =>
+    segment.map(part => (typeof part === 'number' ? part * factor : part)),
+  ) as unknown as readonly Segment[];
+  const items: FrameItem[] = [
+    { kind: 'path', tag, segments: square(half, inner), fill: 'white' },
+    {
+      kind: 'path',
+      tag,
+      segments: [...square(half, half), ...square(half, inner)],
+      fill: 'red',
+      fillRule: 'evenodd',
+    },
+    { kind: 'path', tag, segments: symbol, fill: 'black', fillRule: 'evenodd' },
+  ];
+  return { width: size, height: size, items, areas: [] };
+}

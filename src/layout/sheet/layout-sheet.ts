@@ -1,0 +1,36 @@
+import type { SheetModel } from '../../document/sheet.ts';
+import type { FontLibrary } from '../../text/glyph-run.ts';
+import { paginate } from '../flow/paginate.ts';
+import { moved } from '../flow/strip.ts';
+import type { Attachment, Frame, PagedDocument, Tag } from '../frame.ts';
+import { snapFrame } from '../snap.ts';
+import { furniture } from './furniture.ts';
+import { type PaperName, pageMeasures } from './measures.ts';
+import { sheetStrips } from './sections.ts';
+import type { Setting } from './setting.ts';
+
+export type { PaperName } from './measures.ts';
+
+export interface SheetLayout {
+  readonly paper: PaperName;
+  /** Files to carry along, such as the record and the classification. */
+  readonly attachments?: readonly Attachment[];
+}
+
+/**
+ * Sets a data sheet on pages: text in one flow, head and foot on every page, structure tree for readers.
+ * @throws MissingGlyphError where the fonts lack a character of the record
+ */
+export function layoutSheet(model: SheetModel, fonts: FontLibrary, { paper, attachments = [] }: SheetLayout): PagedDocument {
+  const setting: Setting = { fonts, page: pageMeasures(paper) };
+  const { width, height, left, top, textHeight } = setting.page;
+  const root: Tag = { type: 'Document', children: [], lang: model.language };
+  const pages = paginate(sheetStrips(setting, model.root, root), textHeight);
+  const frames = pages.map((placed, at): Frame => {
+    const flow = placed.flatMap(({ strip, y }) => strip.items.map(item => moved(item, left, top + y)));
+    const items = [...furniture(setting, model, at + 1, pages.length), ...flow];
+    return snapFrame({ width, height, bleed: 0, slug: 0, items });
+  });
+  const { title, language, subject, date } = model;
+  return { frames, root, title, language, subject, date, attachments };
+}

@@ -1,0 +1,112 @@
+import type { Element } from '../../document/nodes.ts';
+import { textOf } from '../../document/template.ts';
+import { toMillimetres } from '../../quantity/length.ts';
+import { besides } from '../flow/paginate.ts';
+import { baseline, joined, moved, type Strip, spaced, strip } from '../flow/strip.ts';
+import type { Tag } from '../frame.ts';
+import { blockStrips, boxed } from './blocks.ts';
+import { RULE, SPACE, TYPE } from './measures.ts';
+import { bar, child, elementsOf, paragraph, type Setting, spansOf, textItem } from './setting.ts';
+
+/** The whole sheet as strips; every part is put into the structure tree under `root`. */
+export function sheetStrips(setting: Setting, article: Element, root: Tag): readonly Strip[] {
+  return elementsOf(article).flatMap(part => {
+    const role = part.attributes['data-role'];
+    if (role === 'title') return titleStrips(setting, part, root);
+    if (role === 'draft') return [draftBox(setting, part, child(root, 'Sect'))];
+    return sectionStrips(setting, part, child(root, 'Sect'));
+  });
+}
+
+function titleStrips(setting: Setting, header: Element, root: Tag): readonly Strip[] {
+  const column = { x: 0, width: setting.page.textWidth };
+  return elementsOf(header).flatMap(part => {
+    if (part.name === 'h1') {
+      return spaced(paragraph(setting, spansOf(part, 'bold'), column, TYPE.title, child(root, 'H1')), 0.2);
+    }
+    const style = part.attributes.class === 'kind' ? TYPE.kind : TYPE.body;
+    return spaced(paragraph(setting, spansOf(part, 'regular'), column, style, child(root, 'P')), 0.6);
+  });
+}
+
+function draftBox(setting: Setting, section: Element, tag: Tag): Strip {
+  const column = { x: 0, width: setting.page.textWidth };
+  const inner = { x: SPACE.box, width: column.width - 2 * SPACE.box };
+  const strips = elementsOf(section).flatMap((part, at) =>
+    spaced(
+      paragraph(
+        setting,
+        spansOf(part, 'regular'),
+        inner,
+        part.attributes.class === 'draft' ? TYPE.section : TYPE.body,
+        child(tag, 'P'),
+      ),
+      at === 0 ? 0 : SPACE.paragraph,
+    ),
+  );
+  return { ...boxed(strips, column, RULE.box), before: 4 };
+}
+
+function sectionStrips(setting: Setting, section: Element, tag: Tag): readonly Strip[] {
+  const { textWidth, bodyX, bodyWidth } = setting.page;
+  return elementsOf(section).flatMap(part => {
+    if (part.name === 'h2') return [sectionHead(setting, textOf(part), child(tag, 'H2'))];
+    if (part.name === 'p') {
+      const note = paragraph(setting, spansOf(part, 'italic'), { x: 0, width: textWidth }, TYPE.note, child(tag, 'P'));
+      const set = joined(note, { keep: true, before: SPACE.afterSection });
+      return [{ ...set, height: set.height + SPACE.afterSection }];
+    }
+    if (part.name === 'table') return pairStrips(setting, part, child(tag, 'Table'));
+    const [heading, ...blocks] = elementsOf(part);
+    const item = child(tag, 'Sect');
+    const side = sideHeading(setting, heading!, child(item, 'H3'));
+    const body = blockStrips(setting, blocks, { x: bodyX, width: bodyWidth }, item);
+    return ruled(setting, besides(side, body));
+  });
+}
+
+/** The head of a section: its number and title on a tinted bar. */
+function sectionHead({ fonts, page }: Setting, title: string, tag: Tag): Strip {
+  const { size } = TYPE.section;
+  const leading = toMillimetres(TYPE.section.leading) + 1.2;
+  const y = baseline({ fonts, size, leading });
+  return strip(
+    leading,
+    [
+      bar(0, 0, page.textWidth, leading, 'tint'),
+      bar(0, 0, RULE.block, leading, 'black'),
+      textItem(fonts, title, 'bold', size, RULE.block + 2, y, tag),
+    ],
+    { before: SPACE.section, keep: true },
+  );
+}
+
+const sideHeading = (setting: Setting, heading: Element, tag: Tag): Strip =>
+  joined(paragraph(setting, spansOf(heading, 'bold'), { x: 0, width: setting.page.side }, TYPE.heading, tag));
+
+/** Rows of a heading and its text, side by side, as one table of two columns. */
+function pairStrips(setting: Setting, table: Element, tag: Tag): readonly Strip[] {
+  const { bodyX, bodyWidth } = setting.page;
+  const body = child(tag, 'TBody');
+  return elementsOf(table)
+    .flatMap(elementsOf)
+    .flatMap(row => {
+      const rowTag = child(body, 'TR');
+      const [head, text] = elementsOf(row);
+      const side = sideHeading(setting, head!, child(rowTag, 'TH', { scope: 'Row' }));
+      const column = { x: bodyX, width: bodyWidth };
+      const lines = paragraph(setting, spansOf(text!, 'regular'), column, TYPE.body, child(rowTag, 'TD'));
+      return ruled(setting, besides(side, lines));
+    });
+}
+
+/** An item with a hairline above it and padding on both sides. */
+function ruled({ page }: Setting, strips: readonly Strip[]): readonly Strip[] {
+  return strips.map((part, at) => {
+    const above = at === 0 ? SPACE.padding : 0;
+    const below = at === strips.length - 1 ? SPACE.padding : 0;
+    const items = part.items.map(item => moved(item, 0, above));
+    const rule = at === 0 ? [bar(0, 0, page.textWidth, RULE.hair, 'grey')] : [];
+    return { ...part, height: part.height + above + below, items: [...rule, ...items] };
+  });
+}

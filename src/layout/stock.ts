@@ -1,0 +1,70 @@
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { z } from 'zod';
+import type { Millimetres } from '../quantity/length.ts';
+import { fail, type Outcome, succeed } from '../report/diagnostic.ts';
+
+const length = z.number().positive();
+const source = z.string().min(1);
+const size = z.strictObject({ width: length, height: length });
+
+const schema = z.strictObject({
+  $comment: z.string().optional(),
+  labelwright: z.literal('stock/1'),
+  name: z.string().min(1),
+  bleed: z.strictObject({ value: z.number().nonnegative(), source }),
+  safeZone: z.strictObject({ value: length, source }),
+  barWidthReduction: z.strictObject({ value: z.number().nonnegative(), source }),
+  xHeight: z.strictObject({ minimum: length, preferred: length, largest: length, source }),
+  pictogram: z.strictObject({
+    minimum: length,
+    largest: length,
+    frame: z.number().min(0.02).max(0.15),
+    source,
+  }),
+  barCode: z.strictObject({ environment: z.enum(['retail', 'general-distribution']), source }),
+  lotWindow: z.strictObject({ minimum: size, largest: size, source }),
+  rule: z.strictObject({ thin: length, heavy: length, source }),
+});
+
+/** What a press and a material ask of a label; every number with its source. Lengths in millimetres. */
+export type PressProfile = z.infer<typeof schema>;
+
+/** The die of one label. */
+export interface Die {
+  readonly width: Millimetres;
+  readonly height: Millimetres;
+  readonly cornerRadius: Millimetres;
+}
+
+/** A label as it is cut and printed. */
+export interface Stock {
+  readonly die: Die;
+  readonly profile: PressProfile;
+}
+
+/** Validates a press profile; a wrong one is a finding, not a defect. */
+export function parsePressProfile(value: unknown, file: string): Outcome<PressProfile> {
+  const result = schema.safeParse(value);
+  if (result.success) return succeed(result.data);
+  return fail(
+    ...result.error.issues.map(({ message, path }) => ({
+      code: 'press-profile',
+      severity: 'error' as const,
+      message,
+      path: path.join('.'),
+      at: { file },
+    })),
+  );
+}
+
+/** Reads a press profile from the folder of templates, for example `roll-paper`. */
+export async function loadPressProfile(folder: string, name = 'roll-paper'): Promise<Outcome<PressProfile>> {
+  const file = join(folder, 'stocks', `${name}.json`);
+  try {
+    return parsePressProfile(JSON.parse(await readFile(file, 'utf8')), file);
+  } catch (cause) {
+    const message = cause instanceof Error ? cause.message : String(cause);
+    return fail({ code: 'press-profile', severity: 'error', message, at: { file } });
+  }
+}

@@ -1,0 +1,49 @@
+/** Columns of osha-pel.tsv, in order. */
+export const limitColumns = [
+  'cas',
+  /** As the table prints it, with the fraction or form that the limit is for. */
+  'name',
+  /** 8-hour time-weighted average in ppm. */
+  'twa-ppm',
+  /** 8-hour time-weighted average in mg/m3; a formula for silica dusts. */
+  'twa-mg-m3',
+  'ceiling',
+  'peak',
+  /** `X` where the table marks absorption through the skin. */
+  'skin',
+  /** `Z-1`, `Z-2`, `Z-3` or the section of a substance-specific standard. */
+  'table',
+  'notes',
+  /** `text` where the row was compared with the regulation, `memory` where it was not. */
+  'basis',
+] as const;
+
+/** Columns of carcinogen-lists.tsv, in order. */
+export const carcinogenColumns = [
+  'cas',
+  /** As the list names it; may be narrower than the substance. */
+  'name',
+  'iarc-group',
+  'iarc-volume',
+  'iarc-year',
+  /** `K` known, `R` reasonably anticipated. */
+  'ntp',
+  /** Section of 29 CFR. */
+  'osha',
+  'notes',
+] as const;
+
+export type LimitCells = Readonly<Record<(typeof limitColumns)[number], string>>;
+export type CarcinogenCells = Readonly<Record<(typeof carcinogenColumns)[number], string>>;
+
+/** A row as one line without its line end. */
+export const joinCells = <C extends string>(columns: readonly C[], cells: Readonly<Record<C, string>>): string =>
+  columns.map(column => cells[column]).join('\t');
+
+/** A line as a row. */
+export function splitCells<C extends string>(columns: readonly C[], line: string): Readonly<Record<C, string>> {
+  const cells = line.split('\t');
+  return Object.fromEntries(columns.map((column, at) => [column, cells[at] ?? ''])) as Readonly<
+    Record<C, string>
+  >;
+}

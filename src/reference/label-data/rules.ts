@@ -1,0 +1,117 @@
+import type { BasisId } from '../basis.ts';
+
+/** Paragraph of a rule in each basis. */
+export type Cites = Readonly<Record<BasisId, string>>;
+
+/** Which pictogram drops which other one, and the order on the label. */
+export interface PictogramRules {
+  readonly order: readonly string[];
+  readonly once: { readonly cite: string };
+  readonly precedence: readonly {
+    readonly shown: string;
+    /** Classes for which the pictogram must be shown for the rule to apply; without it, any. */
+    readonly shownFor?: readonly string[];
+    readonly drops: string;
+    /** Classes for which the dropped one must be used; null for any. */
+    readonly usedFor: readonly string[] | null;
+    readonly cite: string;
+  }[];
+  /** Of several pictograms of one class only that of the most severe category. */
+  readonly oneForAClass: { readonly cite: string } | null;
+}
+
+/** Rules of a basis on signal word, hazard statements and supplemental text. */
+export interface LabelRules {
+  readonly signalWord: { readonly cite: string };
+  readonly hazardStatements: {
+    readonly cite: string;
+    readonly conveyedBy: readonly {
+      readonly statement: string;
+      readonly conveys: string;
+      readonly why: string;
+      readonly cite: string;
+    }[];
+    readonly combined: { readonly cite: string };
+  };
+  readonly unknownAcuteToxicity: {
+    readonly code: string;
+    readonly one: string;
+    readonly several: string;
+    readonly between: string;
+    readonly cite: string;
+  };
+  /** Classes whose label elements may be left off while every trigger is below a percentage. */
+  readonly optional: readonly {
+    readonly code: string;
+    readonly below: number;
+    readonly reading: string;
+    readonly leftOffBy: string;
+    readonly cite: string;
+    readonly why: string;
+  }[];
+  readonly precautionLimit: { readonly most: number; readonly cite: string; readonly why: string } | null;
+  readonly general: { readonly consumer: readonly string[]; readonly cite: string } | null;
+}
+
+export type ProductFact =
+  | 'specificTreatment'
+  | 'volatile'
+  | 'inhalable'
+  | 'solid'
+  | 'compatibilityGroupS'
+  | 'wetting'
+  | 'temperature';
+
+/** How precautionary statements of several hazards are put together; the same for every basis but for the cites. */
+export interface PrecautionRules {
+  readonly cites: Readonly<
+    Record<
+      'mostStringent' | 'consolidated' | 'medicalResponse' | 'choice' | 'inappropriate' | 'condition',
+      Cites
+    >
+  >;
+  readonly overriding: readonly {
+    readonly stays: string;
+    readonly goes: readonly string[];
+    readonly why: string;
+  }[];
+  readonly rewritten: readonly {
+    readonly with: readonly string[];
+    readonly from: string;
+    readonly to: string | null;
+    readonly why: string;
+  }[];
+  readonly attached: readonly { readonly code: string; readonly route: string }[];
+  readonly medical: {
+    /** Most urgent first. */
+    readonly levels: readonly (readonly string[])[];
+    readonly routes: readonly string[];
+    readonly sameRoute: Readonly<Record<string, string>>;
+    readonly any: string;
+    /** From so many routes on, `any` stands for them. */
+    readonly anyFrom: number;
+    readonly between: string;
+    readonly last: string;
+    /** Routes for which the call goes before the other actions. */
+    readonly callFirst: readonly string[];
+    readonly why: string;
+  };
+  readonly air: {
+    readonly codes: readonly string[];
+    readonly field: string;
+    readonly oneWord: string;
+    readonly stands: readonly string[];
+    readonly byForm: Readonly<Record<'liquid' | 'solid' | 'gas' | 'aerosol', readonly string[]>>;
+  };
+  readonly conditions: Readonly<Record<string, { readonly needs: ProductFact; readonly why: string }>>;
+  readonly missing: string;
+  /** Fields where only an alternative that every row names is right. */
+  readonly common: readonly string[];
+  readonly order: { readonly response: readonly string[] };
+  readonly priority: {
+    readonly ranks: readonly (readonly string[])[];
+    readonly consumerFirst: readonly string[];
+    /** Stay beyond the limit where a hazard with the signal word Danger calls for them. */
+    readonly necessary: readonly string[];
+  };
+}

@@ -1,0 +1,56 @@
+import { readFileSync, statSync } from 'node:fs';
+import { classify } from '../../../src/classify/engine.ts';
+import type { SheetInput } from '../../../src/document/sheet.ts';
+import { loadTemplate, type Template } from '../../../src/document/template.ts';
+import { openProduct } from '../../../src/draft/open-product.ts';
+import { openReference } from '../../../src/draft/open-reference.ts';
+import { labelElements } from '../../../src/labelling/elements.ts';
+import { completeRecord } from '../../../src/record/complete.ts';
+import type { RecordEnv } from '../../../src/record/files.ts';
+import { openExposure } from '../../../src/reference/exposure/open-exposure.ts';
+import { loadLabelData } from '../../../src/reference/label-data/load-label-data.ts';
+import type { Outcome } from '../../../src/report/diagnostic.ts';
+
+export const DATE = '2026-11-25T08:30:00Z';
+
+const files: RecordEnv = {
+  statFile: path => {
+    const found = statSync(path, { throwIfNoEntry: false });
+    if (!found) return { kind: 'missing' };
+    return found.isDirectory() ? { kind: 'directory' } : { kind: 'file', bytes: found.size };
+  },
+  readFile: path => readFileSync(path),
+};
+
+const valueOf = <T>(outcome: Outcome<T>): T => {
+  if (!outcome.ok) throw new Error(JSON.stringify(outcome.diagnostics));
+  return outcome.value;
+};
+
+export const exposure = openExposure(
+  readFileSync('hazard-data/exposure/osha-pel.tsv'),
+  readFileSync('hazard-data/exposure/carcinogen-lists.tsv'),
+);
+
+export const sheetTemplate = (): Promise<Template> => loadTemplate('templates', 'sheets/us-hcs.hbs');
+
+/** A record of the demo as far as its label elements. */
+export async function sheetInput(record: string, more: Partial<SheetInput> = {}): Promise<SheetInput> {
+  const product = valueOf(openProduct(record, files));
+  const reference = valueOf(await openReference('us-hcs', DATE.slice(0, 10)));
+  const classification = classify(product.record, product.formula, reference.basis, reference.lookup);
+  const labelData = await loadLabelData('us-hcs');
+  const elements = labelElements(classification, labelData, { form: product.record.form });
+  return {
+    record: valueOf(completeRecord(product.record)),
+    formula: product.formula,
+    classification,
+    elements,
+    exposure,
+    thresholds: reference.basis,
+    date: DATE,
+    revision: null,
+    draft: true,
+    ...more,
+  };
+}
