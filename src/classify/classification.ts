@@ -88,6 +88,12 @@ export interface Classification {
   readonly unknownAcuteToxicity: Readonly<Record<Route, number>>;
   /** Percent of the mixture with unknown hazards to the aquatic environment; null where the basis has no such class. */
   readonly unknownAquatic: number | null;
+  /** Supplemental statements that composition decides (EUH codes), with the words for their blanks. */
+  readonly supplemental: readonly {
+    readonly code: string;
+    readonly fields: Readonly<Record<string, readonly string[]>>;
+    readonly because: Because;
+  }[];
   readonly readings: readonly Reading[];
   readonly warnings: readonly Warning[];
 }

@@ -1,5 +1,6 @@
 import type { Hazard, InhalationForm } from '../notation/hazard.ts';
 import type { AteValues, SpecificLimit } from '../notation/limit.ts';
+import type { SupplementalLimit } from '../notation/parse-limit.ts';
 import type { Exact } from '../quantity/exact.ts';
 import type { Endpoint } from '../record/given-data.ts';
 import type { Evidence, PhysicalForm, Properties } from '../record/product-record.ts';
@@ -15,6 +16,8 @@ export interface IngredientData {
   readonly noData: boolean;
   /** EUH codes of the harmonised entry. */
   readonly supplemental: readonly string[];
+  /** Concentrations from which an EUH code of the entry is due. */
+  readonly supplementalLimits: readonly SupplementalLimit[];
   /** Where the data come from, as printed. */
   readonly source: string;
   /** `*` of Annex VI 1.2.1 on any hazard. */

@@ -69,6 +69,12 @@ function fromRecord({ name, given }: Constituent, hazards: readonly Hazard[], en
         text: `${name}: the record is milder than the harmonised entry ${entry.index} (${formatAct(entry.act)}) for ${milder.join(', ')}`,
       });
   }
+  if (entry && entry.supplemental.length > 0)
+    warnings.push({
+      id: 'supplemental-replaced',
+      text: `${name}: the hazards of the record replace the harmonised entry ${entry.index} with its ${entry.supplemental.join(', ')}`,
+      cite: 'CLP Annex VI',
+    });
   if (hazards.length === 0 && !given.source)
     warnings.push({ id: 'no-source', text: `${name}: \`hazards: []\` without a source; name what it rests on` });
   return {
@@ -108,6 +114,7 @@ function fromEntry({ name, given }: Constituent, entry: HarmonisedEntry): Resolv
       mFactors: factors({ ...entry.mFactors, ...given.mFactors }),
       unknown: given.unknown.length > 0 ? new Set(given.unknown) : nothing,
       supplemental: entry.supplemental,
+      supplementalLimits: entry.supplementalLimits,
       source: `CLP Annex VI ${entry.index}, ${formatAct(entry.act)}${added}`,
       minimum: entry.minimum,
     }),
@@ -124,6 +131,7 @@ const blank = (known: Partial<IngredientData> & { readonly source: string }): In
   unknown: nothing,
   noData: false,
   supplemental: [],
+  supplementalLimits: [],
   minimum: false,
   ...known,
 });

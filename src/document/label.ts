@@ -109,8 +109,8 @@ const SHORT_LEAD = 14;
 
 const shortUnbroken = (lead: string): string => (lead.length <= SHORT_LEAD ? unbroken(lead) : lead);
 
-/** `IF IN EYES:` is set apart, so that the way of contact is found at a glance. */
+/** `If in eyes:` is set apart, so that the way of contact is found at a glance. */
 function leadIn(text: string): { readonly lead: string | null; readonly rest: string } {
-  const match = /^(IF [^:.]+:)\s*(.*)$/s.exec(text);
+  const match = /^(if [^:.]+:)\s*(.*)$/is.exec(text);
   return match ? { lead: shortUnbroken(match[1]!), rest: match[2]! } : { lead: null, rest: text };
 }

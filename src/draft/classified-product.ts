@@ -19,6 +19,7 @@ export function classifyProduct(product: Product, reference: Reference): Classif
   const elements = labelElements(classification, reference.labelData, {
     form: record.form,
     choice: id => record.choices.find(({ reading }) => reading === id)?.take ?? null,
+    supplementalCodes: classification.supplemental,
   });
   return { record, formula, reference, classification, elements };
 }

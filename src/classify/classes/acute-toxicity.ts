@@ -53,24 +53,33 @@ function categoryOf(value: Exact, bounds: Readonly<Record<string, number>>): str
   return null;
 }
 
-/** An ingredient's estimate by one route and form: its own value, else that of its category (A.1.3.3(d); CLP 3.1.3.3(d)). */
-function estimateOf(
-  { data }: Ingredient,
-  key: AcuteKey,
-  rules: AcuteToxicityRules,
-  unnamedForm: AcuteKey,
-): Estimate | null {
-  const given = data.ate[key];
-  if (given) return { value: given, category: categoryOf(given, rules.categories[key]), converted: false };
-  // Reading `inhalation-forms-apart`: an estimate names the form that a category leaves open.
-  const open = data.ate.gas || data.ate.vapour || data.ate.mist ? null : unnamedForm;
+/** The most severe category that an ingredient is classified in by one route and form; null where it is not. */
+function listedCategory({ data }: Ingredient, key: AcuteKey, rules: AcuteToxicityRules, open: AcuteKey | null): string | null {
   let worst: string | null = null;
   for (const { hazardClass, category, route, form } of data.hazards) {
     if (hazardClass !== 'Acute Tox.' || (route === 'inhalation' ? (form ?? open) : route) !== key) continue;
     if (rules.conversion[key][category] !== undefined && (worst === null || category < worst)) worst = category;
   }
-  if (worst === null) return null;
-  return { value: pointEstimate(rules.conversion[key][worst]!), category: worst, converted: true };
+  return worst;
+}
+
+/** An ingredient's estimate by one route and form: its own value, else that of its category (A.1.3.3(d); CLP 3.1.3.3(d)). */
+function estimateOf(
+  ingredient: Ingredient,
+  key: AcuteKey,
+  rules: AcuteToxicityRules,
+  unnamedForm: AcuteKey,
+): Estimate | null {
+  const { ate } = ingredient.data;
+  const value = ate[key];
+  // Reading `inhalation-forms-apart`: an estimate names the form that a category leaves open.
+  const open = !(ate.gas || ate.vapour || ate.mist) ? unnamedForm : value ? key : null;
+  const listed = listedCategory(ingredient, key, rules, open);
+  const point = listed === null ? null : rules.conversion[key][listed]!;
+  // A value that is the point estimate of the listed category was converted from it (reading `same-category`).
+  if (value && point !== null && compare(value, point) === 0) return { value, category: listed, converted: false };
+  if (value) return { value, category: categoryOf(value, rules.categories[key]), converted: false };
+  return point === null ? null : { value: pointEstimate(point), category: listed, converted: true };
 }
 
 /** Toxic in one inhalation form is not unknown in another (reading `inhalation-forms-apart`). */

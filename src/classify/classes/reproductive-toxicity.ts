@@ -29,14 +29,18 @@ export function effectsOf(statement: string | null, category: string): EffectCla
 const sameGroup = (a: { readonly category: string }, b: { readonly category: string }): boolean =>
   a.category[0] === b.category[0];
 
-/** Effects that a limit speaks of: those of its H-code, else those of the entry in the limit's category group. */
+/**
+ * Effects that a limit speaks of: those of its H-code, else those of the entry in the limit's category group; in the
+ * category that the entry has for the effect, where the limit names another of the group.
+ */
 function limitedEffects(limit: SpecificLimit, hazards: readonly Hazard[]): EffectClass[] {
-  if (limit.statement) return effectsOf(limit.statement, limit.category);
   const own = hazards
     .flatMap(({ statement, category }) => effectsOf(statement, category))
-    .filter(effect => sameGroup(effect, limit))
-    .map(({ effect }) => ({ effect, category: limit.category }));
-  return own.length > 0 ? own : effectsOf(null, limit.category);
+    .filter(effect => sameGroup(effect, limit));
+  if (!limit.statement && own.length > 0) return own;
+  return effectsOf(limit.statement, limit.category).map(
+    named => own.find(({ effect }) => effect === named.effect) ?? named,
+  );
 }
 
 interface EffectTrigger extends Trigger {

@@ -9,10 +9,5 @@ export interface Member {
 /** The figures and lists of CLP Annex II on which statements rest, with their paragraphs. */
 export const rules = file;
 
-const cites = new Map<string, string>();
 /** Instrument and paragraph, as printed. */
-export function citeAnnex(paragraph: string): string {
-  let made = cites.get(paragraph);
-  if (!made) cites.set(paragraph, (made = `${file.instrument}, ${paragraph}`));
-  return made;
-}
+export const citeAnnex = (paragraph: string): string => `${file.instrument}, ${paragraph}`;

@@ -9,7 +9,7 @@ import {
   type SupplementalInput,
   sharesOf,
 } from './_finding.ts';
-import { citeAnnex, rules } from './_rules.ts';
+import { rules } from './_rules.ts';
 
 /** Statements that named constituents bring: CLP Annex II 2.1 to 2.7, 2.9 and 2.12. */
 export const byConstituent = (input: SupplementalInput): Finding[] => [
@@ -63,9 +63,13 @@ function cement(input: SupplementalInput): Finding[] {
   return [plain(code, becauseOfShares(cements, 0, false, 'cement', cite), asks)];
 }
 
+const wordsOf = new Map(
+  [rules.isocyanates, rules.epoxy].map(({ namePattern }) => [namePattern, new RegExp(namePattern, 'i')]),
+);
+
 /** Ingredients that a rule names by CAS number or by a word in the name. */
 function named(input: SupplementalInput, { members, namePattern }: typeof rules.isocyanates): Share[] {
-  const words = new RegExp(namePattern, 'i');
+  const words = wordsOf.get(namePattern)!;
   return input.mixture.ingredients
     .filter(
       ({ cas, name, percent }) =>
@@ -182,7 +186,7 @@ function titaniumDioxide(input: SupplementalInput): Finding[] {
     {
       code,
       fields: {},
-      because: { ...because, cite: citeAnnex(cite) },
+      because,
       readings,
       open: `the paragraph applies although ${annulment}`,
     },

@@ -1,6 +1,6 @@
 import type { SupplementalLimit } from '../../notation/parse-limit.ts';
 import { reaches } from '../../quantity/sum.ts';
-import type { Ingredient, IngredientData } from '../ingredient.ts';
+import type { Ingredient } from '../ingredient.ts';
 import {
   becauseOfShares,
   type Finding,
@@ -10,7 +10,7 @@ import {
   type Share,
   type SupplementalInput,
 } from './_finding.ts';
-import { rules } from './_rules.ts';
+import { citeAnnex, rules } from './_rules.ts';
 
 /** Statements of harmonised entries that pass to the mixture: CLP Annex II part 1, on classified mixtures only. */
 export function byEntry(input: SupplementalInput): Finding[] {
@@ -61,10 +61,8 @@ function gasRelease(input: SupplementalInput): Finding[] {
   });
 }
 
-type WithLimits = IngredientData & { readonly supplementalLimits?: readonly SupplementalLimit[] };
-
 const limitOf = ({ data }: Ingredient, code: string): SupplementalLimit | undefined =>
-  (data as WithLimits).supplementalLimits?.find(({ statement, low }) => statement === code && low !== null);
+  data.supplementalLimits.find(({ statement, low }) => statement === code && low !== null);
 
 const passes = ({ percent }: Ingredient, { low, lowInclusive }: SupplementalLimit): boolean =>
   lowInclusive ? percent.exact.gte(low!.exact) : percent.exact.gt(low!.exact);
@@ -133,7 +131,7 @@ function respiratoryTract(input: SupplementalInput): Finding[] {
   if (!corrosive) return [];
   const because = {
     rule: inhaled ? 'toxic by inhalation and corrosive to skin' : 'corrosive to skin, no class by inhalation',
-    cite: becauseOfShares([], from, true, '', cite).cite,
+    cite: citeAnnex(cite),
     working: inhaled ? 'Acute Tox. (inhalation) with Skin Corr.' : 'Skin Corr.',
   };
   const open = inhaled

@@ -36,17 +36,19 @@ export interface ReactivePair {
 }
 
 export const reactiveGroups = groupFile.groups as readonly ReactiveGroup[];
-export const reactivePairs = pairFile.pairs as readonly ReactivePair[];
 /** Percent from which a constituent counts. */
 export const reactiveFrom: number = pairFile.from.percent;
 /** Where the laws say that summing may not hold for acids and bases. */
 export const additivityCite: string = pairFile.additivity;
 
 const severity = new Map(pairFile.order.map((danger, rank) => [danger, rank]));
-/** The worst danger first. */
-export const byDanger = (one: ReactivePair, other: ReactivePair): number =>
-  severity.get(one.danger)! - severity.get(other.danger)!;
+/** Pairs, the worst danger first. */
+export const reactivePairs: readonly ReactivePair[] = (pairFile.pairs as readonly ReactivePair[]).toSorted(
+  (one, other) => severity.get(one.danger)! - severity.get(other.danger)!,
+);
 
+const classGroups = reactiveGroups.filter(({ hazardClasses }) => hazardClasses);
+const waterGroups = reactiveGroups.filter(group => group.water);
 const byCas = new Map<string, Set<string>>();
 for (const { id, members } of reactiveGroups)
   for (const { cas } of members) byCas.set(cas, (byCas.get(cas) ?? new Set()).add(id));
@@ -54,10 +56,8 @@ for (const { id, members } of reactiveGroups)
 /** Groups of a constituent. */
 export function groupsOf({ cas, water, data }: Ingredient): ReadonlySet<string> {
   const found = new Set(cas ? byCas.get(cas) : undefined);
-  for (const group of reactiveGroups) {
-    if (water && group.water) found.add(group.id);
-    const classes = group.hazardClasses;
-    if (classes && data.hazards.some(({ hazardClass }) => classes.includes(hazardClass))) found.add(group.id);
-  }
+  if (water) for (const { id } of waterGroups) found.add(id);
+  for (const { id, hazardClasses } of classGroups)
+    if (data.hazards.some(({ hazardClass }) => hazardClasses!.includes(hazardClass))) found.add(id);
   return found;
 }

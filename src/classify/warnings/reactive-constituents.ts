@@ -1,14 +1,7 @@
 import { reaches, show } from '../../quantity/sum.ts';
 import type { Warning } from '../classification.ts';
 import type { Ingredient, Mixture } from '../ingredient.ts';
-import {
-  additivityCite,
-  byDanger,
-  groupsOf,
-  type ReactivePair,
-  reactiveFrom,
-  reactivePairs,
-} from './_reactivity.ts';
+import { additivityCite, groupsOf, type ReactivePair, reactiveFrom, reactivePairs } from './_reactivity.ts';
 
 type Grouped = readonly { readonly ingredient: Ingredient; readonly groups: ReadonlySet<string> }[];
 
@@ -26,7 +19,6 @@ export function reactiveConstituents(mixture: Mixture): Warning[] {
   if (grouped.length < 2) return [];
   return reactivePairs
     .filter(({ forms }) => !forms || forms.includes(mixture.form))
-    .toSorted(byDanger)
     .flatMap(pair => warningOf(pair, grouped, mixture));
 }
 

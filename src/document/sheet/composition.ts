@@ -68,7 +68,9 @@ function summary(
     const remainder = others.some(({ classified }) => classified.water)
       ? words.remainderWater
       : words.remainder;
-    const ranged = others.some(({ constituent }) => constituent && constituent.low.value < constituent.high.value);
+    const ranged = others.some(
+      ({ constituent }) => constituent && constituent.low.value < constituent.high.value,
+    );
     const percent = fill(ranged ? words.upTo : words.percent, { percent: figure(Math.min(total, 100)) });
     notes.push(fill(remainder, { percent }));
   }

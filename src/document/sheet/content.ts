@@ -61,7 +61,13 @@ export const paragraphs = (text: string | null | undefined): string[] => filled(
 export function bodyOf(source: ItemSource, parts: Omit<ItemBody, 'source'>): ItemBody | null {
   const text = filled(parts.text ?? []);
   const list = filled(parts.list ?? []);
-  const some = text.length + list.length + (parts.figures?.length ?? 0) + (parts.table?.rows.length ?? 0) + (parts.groups?.length ?? 0) > 0;
+  const some =
+    text.length +
+      list.length +
+      (parts.figures?.length ?? 0) +
+      (parts.table?.rows.length ?? 0) +
+      (parts.groups?.length ?? 0) >
+    0;
   return some ? { ...parts, text, list, source } : null;
 }
 

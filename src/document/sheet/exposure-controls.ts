@@ -63,7 +63,7 @@ const substantial = (limits: readonly ExposureLimit[]): readonly ExposureLimit[]
 
 /** The table's own name where it says more than the name of the ingredient. */
 function ingredientName(name: string, { name: printed }: ExposureLimit): string {
-  return printed.toLowerCase() === name.toLowerCase() ? name : `${name} (${printed})`;
+  return printed.toLowerCase() === name.toLowerCase() ? name : `${name} [${printed}]`;
 }
 
 function average({ twa, skin, notes }: ExposureLimit): string {
@@ -86,11 +86,11 @@ function shortTerm({ ceiling, peak, notes }: ExposureLimit): string {
   return parts.length > 0 ? parts.join('; ') : '–';
 }
 
-function place({ table, compared, notes }: ExposureLimit): string {
-  const parts = [
-    table,
-    notes && !/^(?:STEL|excursion|see )/u.test(notes) ? cubic(notes) : null,
-    compared ? null : words.memory,
-  ].filter(Boolean);
-  return parts.join('; ');
+/** Remarks of the source on where a row is from, which say nothing of the limit. */
+const ON_THE_ROW = /^(?:STEL|excursion|see |CAS |no CAS|Z37)/u;
+
+function place(limit: ExposureLimit): string {
+  const remarks =
+    (hasFigures(limit) ? limit.notes : null)?.split('; ').filter(part => !ON_THE_ROW.test(part)) ?? [];
+  return [limit.table, ...remarks.map(cubic), ...(limit.compared ? [] : [words.memory])].join('; ');
 }

@@ -21,7 +21,9 @@ export function hazardIdentification(input: SheetInput): SectionBodies {
   const statements = elements.hazardStatements.map(withCode);
   const supplemental = elements.supplemental.filter(({ text }) => !isUnknownStatement(text)).map(withCode);
   const groups = (Object.keys(words.groups) as PrecautionGroup[]).flatMap(group => {
-    const list = elements.precautionaryStatements.filter(statement => statement.group === group).map(withCode);
+    const list = elements.precautionaryStatements
+      .filter(statement => statement.group === group)
+      .map(withCode);
     return list.length > 0 ? [{ title: words.groups[group], list }] : [];
   });
   const reactions = reactionWarnings(input);
@@ -78,11 +80,17 @@ export function unknownStatements({ classification, elements }: SheetInput): rea
 }
 
 /** Warnings about ingredients that react with each other, and supplemental statements that speak of reactions. */
-export function reactionWarnings({ classification, elements }: SheetInput): readonly string[] {
-  const warned = classification.warnings.filter(({ id }) => REACTION_WARNINGS.test(id)).map(({ text }) => text);
+export function reactionWarnings({ classification, elements, withholdConcentrations }: SheetInput): readonly string[] {
+  const warned = classification.warnings
+    .filter(({ id }) => REACTION_WARNINGS.test(id))
+    .map(({ text }) => text);
   const stated = elements.supplemental.filter(({ code }) => REACTION_CODES.test(code)).map(withCode);
-  return [...new Set([...warned, ...stated])];
+  const told = withholdConcentrations ? warned.map(text => text.replace(CONCENTRATION, '')) : warned;
+  return [...new Set([...told.map(capitalized), ...stated])];
 }
+
+/** A concentration before the name of an ingredient: `5 % `. */
+const CONCENTRATION = /\b\d+(?:\.\d+)? % /gu;
 
 /** Identifiers of the warnings that speak of ingredients reacting with each other. */
 const REACTION_WARNINGS = /^(?:reactive|incompatible)/u;

@@ -47,7 +47,17 @@ export function sheetJson(input: SheetInput): SheetJson {
   };
 }
 
-function jsonItem({ heading, letter, text, list: plain, groups, table, figures, notes, source }: SheetItem): SheetJsonItem {
+function jsonItem({
+  heading,
+  letter,
+  text,
+  list: plain,
+  groups,
+  table,
+  figures,
+  notes,
+  source,
+}: SheetItem): SheetJsonItem {
   const list = [...plain, ...groups.flatMap(group => group.list.map(entry => `${group.title}: ${entry}`))];
   return {
     heading,

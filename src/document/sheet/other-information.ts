@@ -49,13 +49,15 @@ function sources({ classification }: SheetInput): ItemBody {
 }
 
 /** What a reviewer should weigh: readings of the law, statements left off, warnings. */
-function choices({ classification, elements }: SheetInput): ItemBody {
+function choices({ classification, elements, withholdConcentrations }: SheetInput): ItemBody {
   const readings = classification.readings.map(({ id, taken, cite }) =>
     fill(words.reading, { id, taken, cite }),
   );
   const omitted = elements.omitted.map(({ what, why, cite }) => fill(words.omitted, { what, why, cite }));
   const missing = elements.missing.map(({ what, why, cite }) => fill(words.missing, { what, why, cite }));
-  const warnings = classification.warnings.map(({ text, cite }) =>
+  // A warning with figures would tell concentrations that are withheld.
+  const shown = classification.warnings.filter(({ text }) => !(withholdConcentrations && text.includes('%')));
+  const warnings = shown.map(({ text, cite }) =>
     fill(cite ? words.warningCited : words.warning, { text, cite: cite ?? '' }),
   );
   const list = [...missing, ...warnings, ...readings, ...omitted].map(typeset);

@@ -17,7 +17,9 @@ function placesOf({ code }: Statement): readonly StatementPlace[] {
 
 /** Texts of the precautionary statements that a subheading repeats, in their order on the label. */
 export const statementsFor = (elements: LabelElements, place: StatementPlace): readonly string[] =>
-  elements.precautionaryStatements.filter(statement => placesOf(statement).includes(place)).map(({ text }) => text);
+  elements.precautionaryStatements
+    .filter(statement => placesOf(statement).includes(place))
+    .map(({ text }) => text);
 
 /** A statement with its code where it has one of the GHS. */
 export const withCode = ({ code, text }: Statement): string =>

@@ -1,5 +1,5 @@
-import { carcinogens } from './carcinogens.ts';
 import type { Because, OtherClass } from '../../classify/classification.ts';
+import { carcinogens } from './carcinogens.ts';
 import { bodyOf, firstBody, type ItemBody, paragraphs, type SectionBodies } from './content.ts';
 import { symptoms } from './first-aid.ts';
 import { reactionWarnings } from './hazard-identification.ts';

@@ -37,11 +37,16 @@ export type LimitCells = Readonly<Record<(typeof limitColumns)[number], string>>
 export type CarcinogenCells = Readonly<Record<(typeof carcinogenColumns)[number], string>>;
 
 /** A row as one line without its line end. */
-export const joinCells = <C extends string>(columns: readonly C[], cells: Readonly<Record<C, string>>): string =>
-  columns.map(column => cells[column]).join('\t');
+export const joinCells = <C extends string>(
+  columns: readonly C[],
+  cells: Readonly<Record<C, string>>,
+): string => columns.map(column => cells[column]).join('\t');
 
 /** A line as a row. */
-export function splitCells<C extends string>(columns: readonly C[], line: string): Readonly<Record<C, string>> {
+export function splitCells<C extends string>(
+  columns: readonly C[],
+  line: string,
+): Readonly<Record<C, string>> {
   const cells = line.split('\t');
   return Object.fromEntries(columns.map((column, at) => [column, cells[at] ?? ''])) as Readonly<
     Record<C, string>

@@ -1,0 +1,16 @@
+import { classificationRatios, growthRatios, type Ratio } from './classification.ts';
+import { labelRatios } from './label.ts';
+import { startUpRatios } from './start-up.ts';
+import { tableRatios } from './table.ts';
+
+const print = (title: string, ratios: readonly Ratio[]): void => {
+  process.stdout.write(`${title}\n`);
+  for (const { what, against, ratio } of ratios) process.stdout.write(`  ${ratio.toFixed(2).padStart(8)}  ${what} / ${against}\n`);
+};
+
+process.stdout.write('Ratios measured in this run; the least of several rounds each.\n');
+print('Classification', await classificationRatios());
+print('Growth', await growthRatios());
+print('Harmonised table', tableRatios());
+print('Label', await labelRatios());
+print('Start-up', startUpRatios());
