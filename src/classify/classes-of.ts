@@ -55,12 +55,12 @@ function undecidedByMissingData({ mixture }: Context, results: readonly ClassRes
   return results.map(result => {
     if (result.outcome !== 'not-classified' || result.floor === undefined) return result;
     const aquaticClass = result.class.startsWith('Aquatic');
-    const missing = blind.filter(
-      ({ data, percent }) => (data.noData || aquaticClass) && reaches(percent, result.floor!),
-    );
-    if (missing.length === 0) return result;
-    const names = missing.map(({ name }) => name).join(', ');
-    const working = `${result.because.working}; no data on ${names}`;
-    return { ...result, outcome: 'insufficient-data', because: { ...result.because, working } };
+    let names = '';
+    for (const { name, percent, data } of blind)
+      if ((data.noData || aquaticClass) && reaches(percent, result.floor)) names += names === '' ? name : `, ${name}`;
+    if (names === '') return result;
+    const { because } = result;
+    const working = `${because.working}; no data on ${names}`;
+    return { ...result, outcome: 'insufficient-data', because: { ...because, working } };
   });
 }

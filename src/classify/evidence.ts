@@ -23,10 +23,11 @@ const speaksOf = (evidence: Evidence, result: ClassResult): boolean => {
  * what the calculation would have said stays beside it. For mutagenicity, carcinogenicity and reproductive toxicity
  * evidence counts case by case: with the reviewer's reason, and under eu-clp only where it is more severe.
  */
-export function applyEvidence(context: Context, results: readonly ClassResult[]): ClassResult[] {
+export function applyEvidence(context: Context, results: readonly ClassResult[]): readonly ClassResult[] {
   const { basis, mixture } = context;
+  if (mixture.evidence.length === 0) return results;
   const decisive = mixture.evidence.filter(({ kind }) => kind !== 'reserve');
-  if (decisive.length === 0) return [...results];
+  if (decisive.length === 0) return results;
   return results.map(result => {
     const evidence = decisive.find(candidate => speaksOf(candidate, result));
     if (!evidence) return result;

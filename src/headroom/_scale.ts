@@ -21,14 +21,18 @@ export function scaleOf(values: readonly number[], end: number, from: number, to
   const span = Math.log10(end) - first;
   const start = from + STUB;
   const at = (percent: number): number =>
-    percent < low ? from + (STUB * percent) / low : start + ((to - start) * (Math.log10(percent) - first)) / span;
+    percent < low
+      ? from + (STUB * percent) / low
+      : start + ((to - start) * (Math.log10(percent) - first)) / span;
   const decades: number[] = [];
   for (let power = first; 10 ** power <= end * (1 + 1e-9); power++) decades.push(Number(`1e${power}`));
   return { at, decades };
 }
 
 /** The first lane in which each label, centred on its place, is clear of the labels before it. */
-export function lanesOf(labels: readonly { readonly at: number; readonly width: number }[]): readonly number[] {
+export function lanesOf(
+  labels: readonly { readonly at: number; readonly width: number }[],
+): readonly number[] {
   const ends: number[] = [];
   return labels.map(({ at, width }) => {
     const free = ends.findIndex(end => end + 6 < at - width / 2);

@@ -15,7 +15,10 @@ export function roomOf({ breakpoints, current }: Headroom): Room {
   const [, now] = current;
   const isAbove = ({ at, side }: Breakpoint) => at.gt(now) || (at.equals(now) && side === 'above');
   const worsening = breakpoints.filter(({ changes }) => isWorsening(changes));
-  return { worse: worsening.find(isAbove) ?? null, better: worsening.findLast(each => !isAbove(each)) ?? null };
+  return {
+    worse: worsening.find(isAbove) ?? null,
+    better: worsening.findLast(each => !isAbove(each)) ?? null,
+  };
 }
 
 /** How much can be used before the label gets worse, and what less would gain, in one sentence. */

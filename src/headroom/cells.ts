@@ -1,10 +1,14 @@
 import type Fraction from 'fraction.js';
 
-/** What was found at one value, with the places where one of the comparisons made on the way would turn. */
-export interface Probe<T> {
-  readonly found: T;
-  readonly turns: readonly Fraction[];
+/** A place where a comparison turns: about where, how far off that may be, and exactly (null where there is none). */
+export interface Turn {
+  readonly near: number;
+  readonly error: number;
+  exact(): Fraction | null;
 }
+
+/** Finds something at a value and tells of every place where one of the comparisons made on the way would turn. */
+export type Probe<T> = (at: Fraction, tell: ((turn: Turn) => void) | null) => T;
 
 /** A single value, or all between two, on which the same is found. */
 export interface Cell<T> {
@@ -21,32 +25,52 @@ export interface Cell<T> {
  * taken through the rules. What remains on either side is probed in turn.
  * @returns cells in order: the low end, an interval, a value, … the high end.
  */
-export function divide<T>(low: Fraction, high: Fraction, probe: (at: Fraction) => Probe<T>): Cell<T>[] {
-  const single = (at: Fraction): Cell<T> => ({ from: at, to: at, probed: at, found: probe(at).found });
+export function divide<T>(low: Fraction, high: Fraction, probe: Probe<T>): Cell<T>[] {
+  const single = (at: Fraction): Cell<T> => ({ from: at, to: at, probed: at, found: probe(at, null) });
   if (low.equals(high)) return [single(low)];
   const intervals: Cell<T>[] = [];
   const open: [Fraction, Fraction][] = [[low, high]];
   while (open.length > 0) {
     const [from, to] = open.pop()!;
     const middle = from.add(to).div(2);
-    const { found, turns } = probe(middle);
-    let left = from;
-    let right = to;
-    let onTurn = false;
-    for (const turn of turns) {
-      const side = turn.compare(middle);
-      if (side === 0) onTurn = true;
-      else if (side < 0 && turn.gt(left)) left = turn;
-      else if (side > 0 && turn.lt(right)) right = turn;
-    }
-    if (onTurn) {
+    const turns = new NearestTurns(from, middle, to);
+    const found = probe(middle, turn => turns.take(turn));
+    if (turns.hit) {
       open.push([middle, to], [from, middle]);
       continue;
     }
-    intervals.push({ from: left, to: right, probed: middle, found });
-    if (right.lt(to)) open.push([right, to]);
-    if (left.gt(from)) open.push([from, left]);
+    intervals.push({ from: turns.left, to: turns.right, probed: middle, found });
+    if (turns.right.lt(to)) open.push([turns.right, to]);
+    if (turns.left.gt(from)) open.push([from, turns.left]);
   }
   intervals.sort((a, b) => a.from.compare(b.from));
   return [single(low), ...intervals.flatMap(interval => [interval, single(interval.to)])];
+}
+
+/** The turns nearest to a value on either side, within an interval; exact where it matters. */
+class NearestTurns {
+  left: Fraction;
+  right: Fraction;
+  /** Whether something turns at the value itself. */
+  hit = false;
+  readonly #at: Fraction;
+  #leftNear: number;
+  #rightNear: number;
+
+  constructor(from: Fraction, at: Fraction, to: Fraction) {
+    [this.left, this.#at, this.right] = [from, at, to];
+    [this.#leftNear, this.#rightNear] = [from.valueOf(), to.valueOf()];
+  }
+
+  take({ near, error, exact }: Turn): void {
+    // Clear of the interval, and of the rounding of its own ends, in doubles.
+    const slack = error + 1e-12 * (Math.abs(this.#leftNear) + Math.abs(this.#rightNear));
+    if (near + slack < this.#leftNear || near - slack > this.#rightNear) return;
+    const turn = exact();
+    if (turn === null) return;
+    const side = turn.compare(this.#at);
+    if (side === 0) this.hit = true;
+    else if (side < 0 && turn.gt(this.left)) [this.left, this.#leftNear] = [turn, turn.valueOf()];
+    else if (side > 0 && turn.lt(this.right)) [this.right, this.#rightNear] = [turn, turn.valueOf()];
+  }
 }

@@ -49,7 +49,11 @@ const bySeat = ({ classification }: State) =>
 
 /** What the second state has that the first has not, and the other way about. */
 export function changesBetween(before: State, after: State): Change[] {
-  return [...hazardChanges(before, after), ...signalWordChange(before, after), ...pictogramChanges(before, after)];
+  return [
+    ...hazardChanges(before, after),
+    ...signalWordChange(before, after),
+    ...pictogramChanges(before, after),
+  ];
 }
 
 function hazardChanges(before: State, after: State): Change[] {
@@ -99,7 +103,10 @@ const isWorse = (a: ClassifiedHazard, b: ClassifiedHazard): boolean =>
 
 /** Category 1 beside 1B says less, not something milder. */
 const isLessSpecific = (a: ClassifiedHazard, b: ClassifiedHazard): boolean =>
-  a.hazardClass === b.hazardClass && /^\d$/.test(a.category) && b.category.startsWith(a.category) && a.category !== b.category;
+  a.hazardClass === b.hazardClass &&
+  /^\d$/.test(a.category) &&
+  b.category.startsWith(a.category) &&
+  a.category !== b.category;
 
 const asResult = (hazard: ClassifiedHazard) => ({
   class: hazard.hazardClass,
@@ -109,8 +116,9 @@ const asResult = (hazard: ClassifiedHazard) => ({
 });
 
 const reasonGone = ({ classification }: State, seat: string): Because | null =>
-  classification.otherClasses.find(other => seat === (other.route ? `${other.class} ${other.route}` : other.class))
-    ?.because ?? null;
+  classification.otherClasses.find(
+    other => seat === (other.route ? `${other.class} ${other.route}` : other.class),
+  )?.because ?? null;
 
 const rank = { Danger: 2, Warning: 1, none: 0 } as const;
 

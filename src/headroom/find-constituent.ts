@@ -15,4 +15,8 @@ export function findConstituent(
   return { near: [...new Set(near)] };
 }
 
-const fold = (text: string): string => text.trim().toLowerCase().replace(/[_\s]+/g, '-');
+const fold = (text: string): string =>
+  text
+    .trim()
+    .toLowerCase()
+    .replace(/[_\s]+/g, '-');

@@ -14,11 +14,16 @@ export function headroomText(headroom: Headroom): string {
     answerOf(headroom),
     '',
     `${of.name}${of.cas ? ` (${of.cas})` : ''}, ${basis.title}; ${others === 'water' ? 'water makes up the balance' : 'all others in proportion'}`,
-    ...steps.map((step, i) => `${holds(step, current[1]) ? '>' : ' '} ${ranges[i]!.padEnd(width)}  ${stateText(step.state)}`),
+    ...steps.map(
+      (step, i) =>
+        `${holds(step, current[1]) ? '>' : ' '} ${ranges[i]!.padEnd(width)}  ${stateText(step.state)}`,
+    ),
   ];
   if (breakpoints.length > 0) lines.push('', 'Why, going up');
   for (const { at, side, changes, workedAt } of breakpoints) {
-    lines.push(`  ${side === 'at' ? 'from' : 'above'} ${percentText(at)}${side === 'at' ? '' : `, worked at ${percentText(workedAt)}`}`);
+    lines.push(
+      `  ${side === 'at' ? 'from' : 'above'} ${percentText(at)}${side === 'at' ? '' : `, worked at ${percentText(workedAt)}`}`,
+    );
     for (const change of changes) lines.push(`    ${changeText(change)}${reasonText(change)}`);
   }
   if (notes.length > 0) lines.push('', ...notes.map(note => `Note: ${note}`));
@@ -32,7 +37,10 @@ export function holds({ from, to, fromInclusive, toInclusive }: Step, percent: F
 }
 
 /** `from 1 % to below 3 %`, `below 1 %`, `above 5 %`, `exactly 0 %`. */
-export function rangeText({ from, to, fromInclusive, toInclusive }: Step, domain: Headroom['domain']): string {
+export function rangeText(
+  { from, to, fromInclusive, toInclusive }: Step,
+  domain: Headroom['domain'],
+): string {
   if (from.equals(to)) return `exactly ${percentText(from)}`;
   const first = from.equals(domain[0]) && fromInclusive;
   const last = to.equals(domain[1]) && toInclusive;

@@ -1,18 +1,18 @@
-import Fraction from 'fraction.js';
+import type Fraction from 'fraction.js';
 import { type ClassifiedRecord, classify } from '../classify/engine.ts';
 import type { HarmonisedLookup } from '../classify/resolve.ts';
 import type { Constituent, Formula } from '../formula/constituent.ts';
-import { observeComparisons } from '../quantity/sum.ts';
+import { observeComparisons, type Part } from '../quantity/sum.ts';
 import { scopeOf } from '../reference/harmonised/concentration-scope.ts';
 import type { HarmonisedEntry } from '../reference/harmonised/entry.ts';
 import type { Basis } from '../reference/thresholds.ts';
 import { type Outcome, succeed } from '../report/diagnostic.ts';
-import { crossing, crossingOf } from './affine.ts';
-import { type Cell, divide, type Probe } from './cells.ts';
+import { turnOf } from './affine.ts';
+import { type Cell, divide, type Turn } from './cells.ts';
 import { type Change, changesBetween } from './changes.ts';
 import { notesOn } from './notes.ts';
 import { type LabelOf, type State, sameState, stateOf } from './state.ts';
-import { type Others, vary, type Variation } from './variation.ts';
+import { type Others, type Sample, vary } from './variation.ts';
 
 /** What a search for breakpoints needs besides the formula. */
 export interface HeadroomInput {
@@ -69,7 +69,7 @@ export function headroom(input: HeadroomInput, index: number, others: Others): O
   const variation = vary(input.formula, index, others);
   if (!variation.ok) return variation;
   const { constituent, domain } = variation.value;
-  const cells = divide(...domain, x => probe(input, variation.value, x));
+  const cells = divide(...domain, (x, tell) => probe(input, variation.value.at(x), tell));
   const steps = stepsOf(cells);
   const current = [constituent.low.exact, constituent.high.exact] as const;
   return succeed({
@@ -84,22 +84,25 @@ export function headroom(input: HeadroomInput, index: number, others: Others): O
   });
 }
 
-function probe({ record, basis, lookup, entriesOf, labelOf }: HeadroomInput, variation: Variation, x: Fraction): Probe<State> {
-  const { formula, lines } = variation.at(x);
-  const turns: Fraction[] = [];
-  const note = (turn: Fraction | null) => turn && turns.push(turn);
-  const found = observeComparisons(
-    (parts, limit) => note(crossingOf(parts, limit, lines)),
-    () => stateOf(classify(record, formula, basis, lookup), labelOf),
-  );
+function probe(
+  { record, basis, lookup, entriesOf, labelOf }: HeadroomInput,
+  { formula, lines }: Sample,
+  tell: ((turn: Turn) => void) | null,
+): State {
+  const find = () => stateOf(classify(record, formula, basis, lookup), labelOf);
+  if (!tell) return find();
+  const observe = (parts: readonly Part[], limit: number) => {
+    const turn = turnOf(parts, limit, lines);
+    if (turn) tell(turn);
+  };
   // Where a number has several entries, the one that is looked up changes with the percent.
   for (const { cas, water, high } of formula.constituents)
     if (cas && !water)
       for (const entry of entriesOf(cas)) {
         const scope = scopeOf(entry);
-        if (scope) note(crossing(lines.get(high)!, new Fraction(scope.limit)));
+        if (scope) observe([{ amount: high, weight: 1 }], scope.limit);
       }
-  return { found, turns };
+  return observeComparisons(observe, find);
 }
 
 /** Neighbouring cells of one state, joined. */
@@ -108,7 +111,8 @@ function stepsOf(cells: readonly Cell<State>[]): Step[] {
   for (const { from, to, found } of cells) {
     const inclusive = from.equals(to);
     const last = steps.at(-1);
-    if (last && sameState(last.state, found)) steps[steps.length - 1] = { ...last, to, toInclusive: inclusive };
+    if (last && sameState(last.state, found))
+      steps[steps.length - 1] = { ...last, to, toInclusive: inclusive };
     else steps.push({ from, to, fromInclusive: inclusive, toInclusive: inclusive, state: found });
   }
   return steps;

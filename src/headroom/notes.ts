@@ -23,15 +23,22 @@ export function notesOn(
     notes.push(
       `measured properties are held as the record gives them (${measured.join(', ')}); they change with the formula, so measure again`,
     );
-  const tested = record.evidence.filter(({ kind }) => kind !== 'reserve').map(({ hazardClass }) => hazardClass);
+  const tested = record.evidence
+    .filter(({ kind }) => kind !== 'reserve')
+    .map(({ hazardClass }) => hazardClass);
   if (tested.length > 0)
     notes.push(
       `evidence on the whole mixture is held for ${[...new Set(tested)].join(', ')}; it speaks only of the mixture that was tested`,
     );
   if (formula.corners.length > 1)
-    notes.push('ranges of other constituents are classified at whichever end is worse, for each hazard by itself');
-  const { unknown = [] } = constituents.find(({ name, cas }) => name === constituent.name && cas === constituent.cas) ?? {};
+    notes.push(
+      'ranges of other constituents are classified at whichever end is worse, for each hazard by itself',
+    );
+  const { unknown = [] } =
+    constituents.find(({ name, cas }) => name === constituent.name && cas === constituent.cas) ?? {};
   if (unknown.length > 0)
-    notes.push(`no data on ${constituent.name} for ${unknown.join(', ')}: what it adds there is not in these figures`);
+    notes.push(
+      `no data on ${constituent.name} for ${unknown.join(', ')}: what it adds there is not in these figures`,
+    );
   return notes;
 }

@@ -12,7 +12,9 @@ export function exactText(percent: Fraction): string {
 /** A percent for reading: `4.9 %`, and `33.3333 % (100/3)` where no decimal is exact. */
 export function percentText(percent: Fraction): string {
   const exact = exactText(percent);
-  return exact.includes('/') ? `${String(Number(percent.valueOf().toPrecision(6)))} % (${exact})` : `${exact} %`;
+  return exact.includes('/')
+    ? `${String(Number(percent.valueOf().toPrecision(6)))} % (${exact})`
+    : `${exact} %`;
 }
 
 /** A percent for the chart: at most five significant digits. */

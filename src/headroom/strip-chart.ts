@@ -31,7 +31,12 @@ export function stripChart(headroom: Headroom, product: string): string {
   const { of, basis, domain, steps, current, others } = headroom;
   const end = domain[1].valueOf();
   const edges = steps.slice(1).map(({ from }) => from);
-  const scale = scaleOf([...edges, ...current].map(each => each.valueOf()), end, LEFT, RIGHT);
+  const scale = scaleOf(
+    [...edges, ...current].map(each => each.valueOf()),
+    end,
+    LEFT,
+    RIGHT,
+  );
   const labels = distinct(edges.map(shortText)).map(text => ({
     text,
     at: scale.at(Number(text)),
@@ -44,7 +49,10 @@ export function stripChart(headroom: Headroom, product: string): string {
   const height = bottom + 58;
   const title = `${of.name} in ${product}: hazards by concentration`;
   const under = `${basis.title}, as of ${basis.asOf}; ${others === 'water' ? 'water makes up the balance' : 'all others in proportion'}`;
-  const described = [answerOf(headroom), ...steps.map(step => `${rangeText(step, domain)}: ${stateText(step.state)}`)];
+  const described = [
+    answerOf(headroom),
+    ...steps.map(step => `${rangeText(step, domain)}: ${stateText(step.state)}`),
+  ];
   const root = draw(
     'svg',
     {
@@ -63,7 +71,14 @@ export function stripChart(headroom: Headroom, product: string): string {
     draw('text', { x: 14, y: 26, 'font-size': 16, 'font-weight': 600 }, fitted(title, 92)),
     draw('text', { x: 14, y: 44 }, under),
     ...labels.flatMap(({ text, at }, i) => [
-      draw('line', { x1: at, x2: at, y1: top - 4 - LANE * lanes[i]!, y2: bottom, stroke: GRID, 'stroke-width': 0.75 }),
+      draw('line', {
+        x1: at,
+        x2: at,
+        y1: top - 4 - LANE * lanes[i]!,
+        y2: bottom,
+        stroke: GRID,
+        'stroke-width': 0.75,
+      }),
       draw('text', { x: at, y: top - 8 - LANE * lanes[i]!, 'text-anchor': 'middle' }, text),
     ]),
     draw('text', { x: 14, y: top + 16, 'font-weight': 600 }, 'Signal word'),
@@ -81,16 +96,37 @@ function signalBand({ from, to, state }: Step, scale: Scale, y: number): Drawn[]
   const text = state.label ? [word ?? 'none', ...state.label.pictograms].join(' ') : '';
   const { x, width } = extent(from.valueOf(), to.valueOf(), scale);
   const shown = [text, word ?? ''].find(each => each.length * LETTER + 8 <= width) ?? '';
-  const band = draw('rect', { x, y, width, height: ROW - 3, fill: ink.fill, stroke: '#ffffff', 'stroke-width': 0.75 });
+  const band = draw('rect', {
+    x,
+    y,
+    width,
+    height: ROW - 3,
+    fill: ink.fill,
+    stroke: '#ffffff',
+    'stroke-width': 0.75,
+  });
   if (shown === '') return [band];
-  return [band, draw('text', { x: x + width / 2, y: y + 15, 'text-anchor': 'middle', fill: ink.text }, shown)];
+  return [
+    band,
+    draw('text', { x: x + width / 2, y: y + 15, 'text-anchor': 'middle', fill: ink.text }, shown),
+  ];
 }
 
 function hazardRow(hazard: string, steps: readonly Step[], scale: Scale, y: number): Drawn[] {
   const bars = steps
     .filter(({ state }) => state.hazards.includes(hazard))
-    .map(({ from, to }) => draw('rect', { ...extent(from.valueOf(), to.valueOf(), scale), y: y + 4, height: ROW - 10, fill: HAZARD }));
-  return [draw('text', { x: 14, y: y + 15 }, draw('title', {}, hazard), fitted(hazard, MAX_LETTERS)), ...bars];
+    .map(({ from, to }) =>
+      draw('rect', {
+        ...extent(from.valueOf(), to.valueOf(), scale),
+        y: y + 4,
+        height: ROW - 10,
+        fill: HAZARD,
+      }),
+    );
+  return [
+    draw('text', { x: 14, y: y + 15 }, draw('title', {}, hazard), fitted(hazard, MAX_LETTERS)),
+    ...bars,
+  ];
 }
 
 /** Place of a range; a single value is drawn as a narrow bar. */
@@ -106,7 +142,11 @@ function axis(scale: Scale, end: number, y: number): Drawn[] {
     draw('line', { x1: LEFT, x2: RIGHT, y1: y, y2: y, stroke: '#000000' }),
     ...ticks.flatMap(tick => [
       draw('line', { x1: scale.at(tick), x2: scale.at(tick), y1: y, y2: y + 5, stroke: '#000000' }),
-      draw('text', { x: scale.at(tick), y: y + 18, 'text-anchor': 'middle' }, String(Number(tick.toPrecision(5)))),
+      draw(
+        'text',
+        { x: scale.at(tick), y: y + 18, 'text-anchor': 'middle' },
+        String(Number(tick.toPrecision(5))),
+      ),
     ]),
     draw('text', { x: 14, y: y + 18 }, 'percent, on a logarithmic scale'),
   ];
@@ -114,12 +154,26 @@ function axis(scale: Scale, end: number, y: number): Drawn[] {
 
 function nowMark({ current: [low, high] }: Headroom, scale: Scale, top: number, bottom: number): Drawn[] {
   const [from, to] = [scale.at(low.valueOf()), scale.at(high.valueOf())];
-  const text = low.equals(high) ? `now ${shortText(high)} %` : `now ${shortText(low)} to ${shortText(high)} %`;
+  const text = low.equals(high)
+    ? `now ${shortText(high)} %`
+    : `now ${shortText(low)} to ${shortText(high)} %`;
   const room = (text.length * LETTER) / 2;
   const x = Math.min(Math.max((from + to) / 2, LEFT + room), RIGHT - room);
-  const line = (at: number) => draw('line', { x1: at, x2: at, y1: top - 4, y2: bottom + 26, stroke: NOW, 'stroke-width': 2 });
+  const line = (at: number) =>
+    draw('line', { x1: at, x2: at, y1: top - 4, y2: bottom + 26, stroke: NOW, 'stroke-width': 2 });
   return [
-    ...(to > from ? [draw('rect', { x: from, y: top - 4, width: to - from, height: bottom - top + 4, fill: NOW, 'fill-opacity': 0.15 })] : []),
+    ...(to > from
+      ? [
+          draw('rect', {
+            x: from,
+            y: top - 4,
+            width: to - from,
+            height: bottom - top + 4,
+            fill: NOW,
+            'fill-opacity': 0.15,
+          }),
+        ]
+      : []),
     line(from),
     ...(to > from ? [line(to)] : []),
     draw('text', { x, y: bottom + 42, 'text-anchor': 'middle', fill: NOW, 'font-weight': 600 }, text),

@@ -24,8 +24,12 @@ export interface Variation {
 }
 
 const none = new Fraction(0);
+const one = new Fraction(1);
 const hundred = new Fraction(100);
-const still = (percent: Fraction): Affine => ({ start: percent, slope: none });
+const line = (start: Fraction, slope: Fraction): Affine => ({
+  start: Exact.fraction(start),
+  slope: Exact.fraction(slope),
+});
 
 /** Lets one constituent of a formula vary; a finding where nothing can give way for it. */
 export function vary(formula: Formula, index: number, others: Others): Outcome<Variation> {
@@ -35,7 +39,11 @@ export function vary(formula: Formula, index: number, others: Others): Outcome<V
   if (others === 'water' && water < 0)
     return refuse('no-water', 'the formula holds no water that could give way', 'use `--others scaled`');
   if (others === 'water' && water === index)
-    return refuse('water-for-water', `${constituent.name} cannot give way for itself`, 'use `--others scaled`');
+    return refuse(
+      'water-for-water',
+      `${constituent.name} cannot give way for itself`,
+      'use `--others scaled`',
+    );
   const rests = corners.map(corner => sum(corner).sub(corner[index]!));
   if (others === 'scaled' && rests.some(rest => rest.lte(0)))
     return refuse(
@@ -46,22 +54,23 @@ export function vary(formula: Formula, index: number, others: Others): Outcome<V
 
   const lines = corners.map((corner, c) =>
     corner.map((percent, i): Affine => {
-      if (i === index) return { start: none, slope: new Fraction(1) };
+      if (i === index) return line(none, one);
       if (others === 'water')
-        return i === water ? { start: percent.add(corner[index]!), slope: new Fraction(-1) } : still(percent);
+        return i === water ? line(percent.add(corner[index]!), one.neg()) : line(percent, none);
       const share = percent.div(rests[c]!);
-      return { start: share.mul(rests[c]!.add(corner[index]!)), slope: share.neg() };
+      return line(share.mul(rests[c]!.add(corner[index]!)), share.neg());
     }),
   );
   const ends = corners.map((corner, c) =>
     others === 'water' ? corner[water]!.add(corner[index]!) : rests[c]!.add(corner[index]!),
   );
   const end = ends.reduce((least, each) => (each.lt(least) ? each : least), hundred);
+  const paths = distinct(lines, index);
   return succeed({
     constituent,
     others,
     domain: [none, end],
-    at: x => sampleAt(formula.constituents, distinct(lines, index), x),
+    at: x => sampleAt(formula.constituents, paths, x),
   });
 }
 
@@ -70,7 +79,9 @@ function distinct(corners: readonly (readonly Affine[])[], index: number): reado
   const seen = new Set<string>();
   return corners.filter(corner => {
     const key = corner
-      .map(({ start, slope }, i) => (i === index ? '' : `${start.toFraction()},${slope.toFraction()}`))
+      .map(({ start, slope }, i) =>
+        i === index ? '' : `${start.exact.toFraction()},${slope.exact.toFraction()}`,
+      )
       .join(' ');
     return !seen.has(key) && seen.add(key);
   });
@@ -83,15 +94,17 @@ function sampleAt(
 ): Sample {
   const lines = new Map<Exact, Affine>();
   const percents = corners.map(corner =>
-    corner.map(line => {
-      const percent = Exact.fraction(valueAt(line, x));
-      lines.set(percent, line);
+    corner.map(path => {
+      if (path.slope.value === 0) return path.start;
+      const percent = Exact.fraction(valueAt(path, x));
+      lines.set(percent, path);
       return percent;
     }),
   );
   const column = (i: number) => percents.map(corner => corner[i]!);
   const highest = (i: number) => column(i).reduce((most, each) => (each.exact.gt(most.exact) ? each : most));
-  const lowest = (i: number) => column(i).reduce((least, each) => (each.exact.lt(least.exact) ? each : least));
+  const lowest = (i: number) =>
+    column(i).reduce((least, each) => (each.exact.lt(least.exact) ? each : least));
   const present = constituents.map((_, i) => i).filter(i => highest(i).exact.gt(0));
   return {
     lines,

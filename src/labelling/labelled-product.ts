@@ -21,7 +21,7 @@ export interface LabelledProduct {
   readonly combineHazardStatements?: boolean;
   /** Precautionary statements to keep where a basis limits their number, by code. */
   readonly keep?: readonly string[];
-  /** Supplemental statements of the basis with the words for their fields. */
+  /** Supplemental statements that the record adds to those of the classification, with the words for their fields. */
   readonly supplementalCodes?: readonly {
     readonly code: string;
     readonly fields?: Readonly<Record<string, readonly string[]>>;

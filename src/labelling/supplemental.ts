@@ -4,7 +4,7 @@ import type { Omission, Statement } from './label-elements.ts';
 import type { LabelledProduct } from './labelled-product.ts';
 import { fillStatement } from './statement-text.ts';
 
-/** Supplemental statements of the basis, then the share of unknown acute toxicity (C.3.3; CLP Annex I 3.1.3.6.2.2). */
+/** Supplemental statements that the composition decides and that the record adds, each once, then the share of unknown acute toxicity (C.3.3; CLP Annex I 3.1.3.6.2.2). */
 export function supplementalOf(
   classification: Classification,
   labelData: LabelData,
@@ -12,14 +12,16 @@ export function supplementalOf(
 ): { readonly supplemental: readonly Statement[]; readonly missing: readonly Omission[] } {
   const { statements, precautions } = labelData;
   const missing: Omission[] = [];
-  const supplemental = supplementalCodes.flatMap(({ code, fields }): Statement[] => {
+  const called = [...classification.supplemental, ...supplementalCodes];
+  const filledIn = called.flatMap(({ code, fields }): Statement[] => {
     const text = statements.supplemental?.[code] ?? statements.hazard[code];
     const filled = text && fillStatement(text, fields);
     if (filled && 'text' in filled) return [{ code, text: filled.text }];
     missing.push({ what: code, why: precautions.missing, cite: statements.instrument });
     return [];
   });
-  return { supplemental: [...supplemental, ...unknownToxicity(classification, labelData)], missing };
+  const once = new Map(filledIn.map(statement => [statement.text, statement]));
+  return { supplemental: [...once.values(), ...unknownToxicity(classification, labelData)], missing };
 }
 
 /** One statement a percentage; routes with the same percentage share one. */

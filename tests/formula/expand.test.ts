@@ -90,6 +90,16 @@ describe('shares', () => {
     ).toMatch(/nothing is left for the weighed lines/);
   });
 
+  it('reads weights beside percentages and a balance per 100 of their unit, and says so', () => {
+    const lines = [{ name: 'a', amount: '40 kg' }, { ...lye, percent: 1.5 }, water];
+    expect(percents(formulaOf(lines))).toEqual({ water: '117/2', a: '40', 'sodium hydroxide': '3/2' });
+    expect(expand(lines).diagnostics.map(({ code, severity }) => [code, severity])).toEqual([
+      ['batch-size-assumed', 'warning'],
+    ]);
+    const mixed = [{ name: 'a', amount: '40 kg' }, { name: 'b', amount: '2 lb' }, { ...lye, percent: 1.5 }, water];
+    expect(messages(expand(mixed))[0]).toMatch(/size of the whole batch is not known/);
+  });
+
   it('needs the batch size where weights stand beside a balance', () => {
     const lines = [{ name: 'a', amount: '40 kg' }, { ...lye, percent: 1.5 }, water];
     expect(percents(formulaOf(lines, { batch: '400 kg' }))).toEqual({
@@ -102,7 +112,7 @@ describe('shares', () => {
       a: '10',
       'sodium hydroxide': '3/2',
     });
-    expect(messages(expand(lines))[0]).toMatch(
+    expect(messages(expand([{ name: 'a', amount: '40 kg' }, water]))[0]).toMatch(
       /`40 kg` cannot be turned into percent, because the size of the whole batch is not known.*`batch: 945 kg`/,
     );
     expect(messages(expand(lines, { batch: '400 L' }))[0]).toMatch(/density of the whole is not given/);

@@ -53,11 +53,14 @@ const byCas = new Map<string, Set<string>>();
 for (const { id, members } of reactiveGroups)
   for (const { cas } of members) byCas.set(cas, (byCas.get(cas) ?? new Set()).add(id));
 
+const byClass = new Map<string, string[]>();
+for (const { id, hazardClasses } of classGroups)
+  for (const hazardClass of hazardClasses!) byClass.set(hazardClass, [...(byClass.get(hazardClass) ?? []), id]);
+
 /** Groups of a constituent. */
 export function groupsOf({ cas, water, data }: Ingredient): ReadonlySet<string> {
   const found = new Set(cas ? byCas.get(cas) : undefined);
   if (water) for (const { id } of waterGroups) found.add(id);
-  for (const { id, hazardClasses } of classGroups)
-    if (data.hazards.some(({ hazardClass }) => hazardClasses!.includes(hazardClass))) found.add(id);
+  for (const { hazardClass } of data.hazards) for (const id of byClass.get(hazardClass) ?? []) found.add(id);
   return found;
 }

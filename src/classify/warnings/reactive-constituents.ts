@@ -12,14 +12,21 @@ type Grouped = readonly { readonly ingredient: Ingredient; readonly groups: Read
  * @param mixture at the concentrations to judge; the upper ends where ranges are given.
  */
 export function reactiveConstituents(mixture: Mixture): Warning[] {
-  const grouped: Grouped = mixture.ingredients
-    .filter(({ percent }) => reaches(percent, reactiveFrom))
-    .map(ingredient => ({ ingredient, groups: groupsOf(ingredient) }))
-    .filter(({ groups }) => groups.size > 0);
+  const grouped: { ingredient: Ingredient; groups: ReadonlySet<string> }[] = [];
+  const present = new Set<string>();
+  for (const ingredient of mixture.ingredients) {
+    if (!reaches(ingredient.percent, reactiveFrom)) continue;
+    const groups = groupsOf(ingredient);
+    if (groups.size > 0) grouped.push({ ingredient, groups });
+    for (const group of groups) present.add(group);
+  }
   if (grouped.length < 2) return [];
-  return reactivePairs
-    .filter(({ forms }) => !forms || forms.includes(mixture.form))
-    .flatMap(pair => warningOf(pair, grouped, mixture));
+  const warnings: Warning[] = [];
+  for (const pair of reactivePairs) {
+    if (!pair.a.some(id => present.has(id)) || !pair.b.some(id => present.has(id))) continue;
+    if (!pair.forms || pair.forms.includes(mixture.form)) warnings.push(...warningOf(pair, grouped, mixture));
+  }
+  return warnings;
 }
 
 function warningOf(pair: ReactivePair, grouped: Grouped, mixture: Mixture): Warning[] {

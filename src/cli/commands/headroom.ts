@@ -18,7 +18,14 @@ import { writeFiles } from '../write-files.ts';
 
 const usage: CommandUsage = {
   usage: `headroom RECORD --of CAS-OR-NAME [--basis ${basisIds.join('|')}] [--others water|scaled] [--out DIR] [--json] [--as-of YYYY-MM-DD]`,
-  options: { of: 'text', basis: basisIds, others: ['water', 'scaled'], out: 'text', json: 'flag', 'as-of': 'date' },
+  options: {
+    of: 'text',
+    basis: basisIds,
+    others: ['water', 'scaled'],
+    out: 'text',
+    json: 'flag',
+    'as-of': 'date',
+  },
   positional: [1, 1],
 };
 
@@ -76,4 +83,8 @@ function unknownConstituent({ formula }: Product, written: string, near: readonl
   return `no constituent \`${written}\`${hint}\nthe formula holds: ${names.join(', ')}\n`;
 }
 
-const fileName = (text: string): string => text.toLowerCase().replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '');
+const fileName = (text: string): string =>
+  text
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, '-')
+    .replace(/^-|-$/g, '');

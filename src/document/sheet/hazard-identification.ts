@@ -80,7 +80,11 @@ export function unknownStatements({ classification, elements }: SheetInput): rea
 }
 
 /** Warnings about ingredients that react with each other, and supplemental statements that speak of reactions. */
-export function reactionWarnings({ classification, elements, withholdConcentrations }: SheetInput): readonly string[] {
+export function reactionWarnings({
+  classification,
+  elements,
+  withholdConcentrations,
+}: SheetInput): readonly string[] {
   const warned = classification.warnings
     .filter(({ id }) => REACTION_WARNINGS.test(id))
     .map(({ text }) => text);

@@ -10,38 +10,56 @@ export function mostStringent({ precautions, omitted }: Progress, labelData: Lab
   const { precautions: rules, statements, basis } = labelData;
   const gone: Omission[] = [];
   let left = precautions;
-  const drop = (which: (precaution: Precaution) => boolean, why: string, cite: string) => {
-    for (const precaution of left.filter(which)) gone.push({ what: codeOf(precaution), why, cite });
-    left = left.filter(precaution => !which(precaution));
+  const find = (code: string) => left.find(precaution => codeOf(precaution) === code);
+  /** Takes statements off in favour of one that stays and that takes over their alternatives. */
+  const yieldTo = (stays: string, goes: (precaution: Precaution) => boolean, why: string, cite: string) => {
+    const yielding = left.filter(precaution => codeOf(precaution) !== stays && goes(precaution));
+    gone.push(...yielding.map(precaution => ({ what: codeOf(precaution), why, cite })));
+    left = left
+      .filter(precaution => !yielding.includes(precaution))
+      .map(precaution =>
+        codeOf(precaution) === stays ? withAlternatives(precaution, yielding) : precaution,
+      );
   };
-  const has = (code: string) => left.some(precaution => codeOf(precaution) === code);
   for (const { unless } of precautions)
-    if (unless && has(unless))
-      drop(
-        precaution => precaution.unless === unless,
-        `${unless} is on the label`,
+    if (unless && find(unless))
+      yieldTo(
+        unless,
+        each => each.unless === unless,
+        `may be left out beside ${unless}`,
         rules.cites.condition[basis],
       );
   for (const { stays, goes, why } of rules.overriding)
-    if (has(stays))
-      drop(precaution => goes.includes(codeOf(precaution)), why, rules.cites.mostStringent[basis]);
+    if (find(stays))
+      yieldTo(stays, each => goes.includes(codeOf(each)), why, rules.cites.mostStringent[basis]);
   for (const { with: beside, from, to, why } of rules.rewritten) {
-    if (!has(from) || !beside.some(has)) continue;
-    const cite = rules.cites.consolidated[basis];
+    const old = find(from);
+    if (!old || !beside.some(find)) continue;
     const parts = to?.split('+') ?? [];
-    // A statement that the new one takes in goes as well; both are said by it.
+    if (!parts.every(part => statements.precautionary[part])) continue;
+    // What the new statement says as well goes with the old one.
     const taken = left.filter(
-      precaution =>
-        codeOf(precaution) === from || (to && contains({ ...precaution, parts }, codeOf(precaution))),
+      each => each === old || (to !== null && contains({ ...each, parts }, codeOf(each))),
     );
-    drop(precaution => taken.includes(precaution), to ? `${why}; ${to} instead` : why, cite);
-    if (to && statements.precautionary[to])
-      left = [
-        ...left,
-        { parts, group: 'response', fields: {}, rows: [...new Set(taken.flatMap(({ rows }) => rows))] },
-      ];
+    left = left.filter(each => !taken.includes(each));
+    if (to) {
+      const rows = [...new Set(taken.flatMap(each => each.rows))];
+      left = [...left, withAlternatives({ parts, group: 'response', fields: {}, rows }, taken)];
+    }
+    const cite = rules.cites.consolidated[basis];
+    for (const what of taken.map(codeOf))
+      if (what !== to) gone.push({ what, why: to ? `${why}; ${to} instead` : why, cite });
   }
   return { precautions: left, omitted: [...omitted, ...gone] };
+}
+
+/** With the alternatives of others for the fields that they share or that it has none for. */
+function withAlternatives(precaution: Precaution, others: readonly Precaution[]): Precaution {
+  const fields = { ...precaution.fields };
+  for (const other of others)
+    for (const [name, words] of Object.entries(other.fields))
+      fields[name] = [...new Set([...(fields[name] ?? []), ...words])];
+  return { ...precaution, fields };
 }
 
 /** Prevention and storage: a statement whose every part stands in others says nothing of its own (C.2.4.6; CLP Article 28(1)). */
@@ -75,7 +93,7 @@ export function joinStorage({ precautions, omitted }: Progress): Progress {
     const other = left.find(
       each => each !== next && each.group === 'storage' && each.parts.some(part => next.parts.includes(part)),
     );
-    if (!other) continue;
+    if (!other || !left.includes(next)) continue;
     const parts = [...new Set([...other.parts, ...next.parts])];
     const rows = [...new Set([...other.rows, ...next.rows])];
     left = [...left.filter(each => each !== other && each !== next), { ...other, parts, rows }];

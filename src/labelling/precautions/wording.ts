@@ -15,31 +15,34 @@ export function wordPrecaution(
 ): { readonly statement: PrecautionaryStatement } | { readonly missing: Omission } {
   const { statements, precautions: rules } = labelData;
   const code = codeOf(precaution);
-  const printed = printedCode(precaution, labelData);
-  const pieces = printed ? [printed] : piecesOf(precaution, labelData);
-  const texts: string[] = [];
-  for (const piece of pieces) {
+  const ofMaker = (piece: string) =>
+    [code, piece, ...piece.split('+')].map(each => product.words?.[each]).find(words => words);
+  const missing = { missing: { what: code, why: rules.missing, cite: labelData.allocation.cite } };
+  const heads = precaution.parts.filter(part => rules.medical.routes.includes(part));
+  const printed = printedCode(precaution.parts, labelData);
+  const several = !printed && heads.length > 1;
+  const actions = several ? precaution.parts.filter(part => !heads.includes(part)) : precaution.parts;
+  const texts = several ? [routesText(heads, labelData)] : [];
+  for (const piece of printed ? [printed] : piecesOf(actions, labelData)) {
     const text = statements.precautionary[piece];
-    const own = [code, piece, ...piece.split('+')].map(each => product.words?.[each]).find(words => words);
-    const filled = text && fillStatement(text, { ...chosen(precaution, labelData, product), ...own });
-    if (!filled || 'missing' in filled)
-      return { missing: { what: code, why: rules.missing, cite: labelData.allocation.cite } };
+    const words = { ...chosen(precaution, labelData, product), ...ofMaker(piece) };
+    const open = rules.common.some(field => text?.text.includes(`{${field}}`) && words[field]?.length === 0);
+    const filled = text && !open && fillStatement(text, words);
+    if (!filled || 'missing' in filled) return missing;
     texts.push(filled.text);
   }
-  const routes = precaution.place ? routesText(precaution, labelData) : null;
-  const text = routes ? [routes, ...texts.slice(-1)].join(' ') : texts.join(' ');
-  return { statement: { code, text, group: precaution.group } };
+  return { statement: { code, text: texts.join(' '), group: precaution.group } };
 }
 
 /** The key under which the law prints this combination: `P301+P310`, or with a bracketed end `P380+P375[+P378]`. */
-function printedCode({ parts }: Precaution, { statements }: LabelData): string | undefined {
+function printedCode(parts: readonly string[], { statements }: LabelData): string | undefined {
   const plain = parts.join('+');
   const bracketed = `${parts.slice(0, -1).join('+')}[+${parts[parts.length - 1]}]`;
   return [plain, bracketed].find(code => statements.precautionary[code]);
 }
 
 /** The longest printed combinations that make up the parts in their order. */
-function piecesOf({ parts }: Precaution, { statements }: LabelData): string[] {
+function piecesOf(parts: readonly string[], { statements }: LabelData): string[] {
   const pieces: string[] = [];
   for (let at = 0; at < parts.length; ) {
     let end = parts.length;
@@ -51,11 +54,9 @@ function piecesOf({ parts }: Precaution, { statements }: LabelData): string[] {
 }
 
 /** "If on skin or in eyes:" from the IF statements of the routes. */
-function routesText({ parts }: Precaution, { statements, precautions: rules }: LabelData): string {
-  const { routes, between, last } = rules.medical;
-  const printed = parts
-    .filter(part => routes.includes(part))
-    .map(part => statements.precautionary[part]!.text);
+function routesText(heads: readonly string[], { statements, precautions: rules }: LabelData): string {
+  const { between, last } = rules.medical;
+  const printed = heads.map(part => statements.precautionary[part]!.text);
   const [lead = ''] = /^if /i.exec(printed[0]!) ?? [];
   const names = printed.map(text => text.slice(lead.length).replace(/:$/, ''));
   return `${lead}${joined(names, between, last)}:`;

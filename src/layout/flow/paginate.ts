@@ -60,7 +60,9 @@ export function besides(heading: Strip, body: readonly Strip[]): readonly Strip[
     const result: Strip = {
       ...part,
       items: at === 0 ? [...heading.items, ...part.items] : part.items,
-      keep: part.keep || (bottom < heading.height && (at < body.length - 1 || bottom < heading.height - TOLERANCE)),
+      keep:
+        part.keep ||
+        (bottom < heading.height && (at < body.length - 1 || bottom < heading.height - TOLERANCE)),
     };
     top = bottom;
     return result;

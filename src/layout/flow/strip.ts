@@ -15,7 +15,11 @@ export interface Strip {
   readonly repeat: Strip | null;
 }
 
-export const strip = (height: Millimetres, items: readonly FrameItem[] = [], more: Partial<Strip> = {}): Strip => ({
+export const strip = (
+  height: Millimetres,
+  items: readonly FrameItem[] = [],
+  more: Partial<Strip> = {},
+): Strip => ({
   height,
   before: 0,
   keep: false,
@@ -72,7 +76,11 @@ export interface LineStyle {
 }
 
 /** Base line of a line of text from its top, with the same room above the ascenders as below the descenders. */
-export function baseline({ fonts, size, leading }: Pick<LineStyle, 'fonts' | 'size' | 'leading'>): Millimetres {
+export function baseline({
+  fonts,
+  size,
+  leading,
+}: Pick<LineStyle, 'fonts' | 'size' | 'leading'>): Millimetres {
   const { ascent, descent } = fonts.metrics('regular');
   const perMille = (size * 25.4) / 72_000;
   return (leading - (ascent - descent) * perMille) / 2 + ascent * perMille;
@@ -83,7 +91,15 @@ export function lineStrips(lines: readonly TextLine[], style: LineStyle): readon
   const y = baseline(style);
   return lines.map((line, at) => {
     const items = line.runs.map(
-      ({ run, size, x }): FrameItem => ({ kind: 'text', tag: style.tag, ink: style.ink, run, size, x: style.x + x, y }),
+      ({ run, size, x }): FrameItem => ({
+        kind: 'text',
+        tag: style.tag,
+        ink: style.ink,
+        run,
+        size,
+        x: style.x + x,
+        y,
+      }),
     );
     const left = lines.length - 1 - at;
     return strip(style.leading, items, { keep: left > 0 && (at === 0 || left === 1) });

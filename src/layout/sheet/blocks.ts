@@ -12,7 +12,12 @@ const FRAME = 0.035;
 const BULLET_INDENT = 3.2;
 
 /** The blocks of an item below each other: paragraphs, lists, tables, pictograms. */
-export function blockStrips(setting: Setting, blocks: readonly Element[], column: Column, parent: Tag): readonly Strip[] {
+export function blockStrips(
+  setting: Setting,
+  blocks: readonly Element[],
+  column: Column,
+  parent: Tag,
+): readonly Strip[] {
   return blocks.flatMap((block, at) =>
     spaced(oneBlock(setting, block, column, parent), at === 0 ? 0 : SPACE.paragraph),
   );
@@ -30,7 +35,13 @@ function oneBlock(setting: Setting, block: Element, column: Column, parent: Tag)
       const note = block.attributes.class === 'note';
       const title = block.attributes.class === 'group';
       const style = note ? TYPE.note : TYPE.body;
-      const strips = paragraph(setting, spansOf(block, note ? 'italic' : 'regular'), column, style, child(parent, 'P'));
+      const strips = paragraph(
+        setting,
+        spansOf(block, note ? 'italic' : 'regular'),
+        column,
+        style,
+        child(parent, 'P'),
+      );
       return title ? strips.map(part => ({ ...part, keep: true })) : strips;
     }
   }

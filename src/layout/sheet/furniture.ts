@@ -20,7 +20,10 @@ export function furniture(
 ): readonly FrameItem[] {
   const { left, width, height, textWidth: room } = page;
   const right = width - left;
-  const rule = (y: Millimetres, tag: ArtifactKind): FrameItem => ({ ...bar(left, y, room, RULE.thin, 'black'), tag });
+  const rule = (y: Millimetres, tag: ArtifactKind): FrameItem => ({
+    ...bar(left, y, room, RULE.thin, 'black'),
+    tag,
+  });
   const end = (text: string, face: FaceName, y: Millimetres, tag: ArtifactKind) =>
     textItem(fonts, text, face, size, right - textWidth(fonts, text, face, size), y, tag);
   const { size } = TYPE.running;
@@ -29,10 +32,18 @@ export function furniture(
   const taken = textWidth(fonts, notice, 'bold', size) + APART;
   const name = shortened(fonts, running.product, 'bold', size, room - taken - 30);
   const afterName = left + textWidth(fonts, name, 'bold', size);
-  const foot = shortened(fonts, running.foot, 'regular', size, room - textWidth(fonts, pages, 'bold', size) - APART);
+  const foot = shortened(
+    fonts,
+    running.foot,
+    'regular',
+    size,
+    room - textWidth(fonts, pages, 'bold', size) - APART,
+  );
   return [
     textItem(fonts, name, 'bold', size, left, HEAD.text, 'header'),
-    ...(running.draft ? [textItem(fonts, ` · ${running.kind}`, 'regular', size, afterName, HEAD.text, 'header')] : []),
+    ...(running.draft
+      ? [textItem(fonts, ` · ${running.kind}`, 'regular', size, afterName, HEAD.text, 'header')]
+      : []),
     end(notice, 'bold', HEAD.text, 'header'),
     rule(HEAD.rule, 'header'),
     rule(height - FOOT.rule, 'footer'),
@@ -42,7 +53,13 @@ export function furniture(
 }
 
 /** The text, cut with an ellipsis where it is wider than its room. */
-function shortened(fonts: FontLibrary, text: string, face: FaceName, size: number, room: Millimetres): string {
+function shortened(
+  fonts: FontLibrary,
+  text: string,
+  face: FaceName,
+  size: number,
+  room: Millimetres,
+): string {
   if (textWidth(fonts, text, face, size) <= room) return text;
   const characters = [...text];
   while (characters.length > 1) {

@@ -21,7 +21,11 @@ export interface SheetLayout {
  * Sets a data sheet on pages: text in one flow, head and foot on every page, structure tree for readers.
  * @throws MissingGlyphError where the fonts lack a character of the record
  */
-export function layoutSheet(model: SheetModel, fonts: FontLibrary, { paper, attachments = [] }: SheetLayout): PagedDocument {
+export function layoutSheet(
+  model: SheetModel,
+  fonts: FontLibrary,
+  { paper, attachments = [] }: SheetLayout,
+): PagedDocument {
   const setting: Setting = { fonts, page: pageMeasures(paper) };
   const { width, height, left, top, textHeight } = setting.page;
   const root: Tag = { type: 'Document', children: [], lang: model.language };

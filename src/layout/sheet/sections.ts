@@ -52,7 +52,13 @@ function sectionStrips(setting: Setting, section: Element, tag: Tag): readonly S
   return elementsOf(section).flatMap(part => {
     if (part.name === 'h2') return [sectionHead(setting, textOf(part), child(tag, 'H2'))];
     if (part.name === 'p') {
-      const note = paragraph(setting, spansOf(part, 'italic'), { x: 0, width: textWidth }, TYPE.note, child(tag, 'P'));
+      const note = paragraph(
+        setting,
+        spansOf(part, 'italic'),
+        { x: 0, width: textWidth },
+        TYPE.note,
+        child(tag, 'P'),
+      );
       const set = joined(note, { keep: true, before: SPACE.afterSection });
       return [{ ...set, height: set.height + SPACE.afterSection }];
     }
@@ -90,13 +96,15 @@ function pairStrips(setting: Setting, table: Element, tag: Tag): readonly Strip[
   const body = child(tag, 'TBody');
   return elementsOf(table)
     .flatMap(elementsOf)
-    .flatMap(row => {
+    .flatMap((row, at) => {
       const rowTag = child(body, 'TR');
       const [head, text] = elementsOf(row);
       const side = sideHeading(setting, head!, child(rowTag, 'TH', { scope: 'Row' }));
       const column = { x: bodyX, width: bodyWidth };
       const lines = paragraph(setting, spansOf(text!, 'regular'), column, TYPE.body, child(rowTag, 'TD'));
-      return ruled(setting, besides(side, lines));
+      const strips = ruled(setting, besides(side, lines));
+      // The head of a section is followed by two rows at least.
+      return at === 0 ? strips.map(part => ({ ...part, keep: true })) : strips;
     });
 }
 

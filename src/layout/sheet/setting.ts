@@ -20,7 +20,11 @@ export interface Column {
 }
 
 /** Adds a tag to its parent. */
-export function child(parent: Tag, type: Tag['type'], more: Partial<Omit<Tag, 'type' | 'children'>> = {}): Tag {
+export function child(
+  parent: Tag,
+  type: Tag['type'],
+  more: Partial<Omit<Tag, 'type' | 'children'>> = {},
+): Tag {
   const tag: Tag = { type, children: [], ...more };
   parent.children.push(tag);
   return tag;
@@ -61,13 +65,7 @@ export const bar = (
   kind: 'path',
   tag: fill === 'tint' ? 'background' : 'layout',
   fill,
-  segments: [
-    ['M', x, y],
-    ['L', x + width, y],
-    ['L', x + width, y + height],
-    ['L', x, y + height],
-    ['Z'],
-  ],
+  segments: [['M', x, y], ['L', x + width, y], ['L', x + width, y + height], ['L', x, y + height], ['Z']],
 });
 
 /** One line of text at a place. */

@@ -27,21 +27,34 @@ export function tableStrips(setting: Setting, table: Element, column: Column, pa
     elementsOf(table)
       .filter(part => part.name === name)
       .flatMap(elementsOf)
-      .map(row => elementsOf(row).map((element): Cell => ({ element, face: name === 'thead' ? 'bold' : 'regular' })));
+      .map(row =>
+        elementsOf(row).map((element): Cell => ({ element, face: name === 'thead' ? 'bold' : 'regular' })),
+      );
   const [head, body] = [rows('thead'), rows('tbody')];
   const columns = placeColumns(setting, [...head, ...body], column);
   const headTag = child(tag, 'THead');
   const headStrips = head.map(row => headRow(setting, row, columns, column, child(headTag, 'TR')));
   const bodyTag = child(tag, 'TBody');
   const repeat = asArtifact(joined(headStrips));
-  const bodyStrips = body.flatMap(row => bodyRow(setting, row, columns, column, child(bodyTag, 'TR'), repeat));
+  const bodyStrips = body.flatMap(row =>
+    bodyRow(setting, row, columns, column, child(bodyTag, 'TR'), repeat),
+  );
   const first = bodyStrips[0];
   return [...headStrips, ...(first ? [{ ...first, repeat: null }, ...bodyStrips.slice(1)] : [])];
 }
 
-function placeColumns(setting: Setting, rows: readonly (readonly Cell[])[], { x, width }: Column): readonly Column[] {
+function placeColumns(
+  setting: Setting,
+  rows: readonly (readonly Cell[])[],
+  { x, width }: Column,
+): readonly Column[] {
   const count = Math.max(...rows.map(row => row.length));
-  const needs = Array.from({ length: count }, (_, at) => columnNeed(setting, rows.flatMap(row => row[at] ?? [])));
+  const needs = Array.from({ length: count }, (_, at) =>
+    columnNeed(
+      setting,
+      rows.flatMap(row => row[at] ?? []),
+    ),
+  );
   const widths = columnWidths(needs, width - SPACE.gutter * (count - 1));
   let left = x;
   return widths.map(columnWidth => {
@@ -56,7 +69,10 @@ function columnNeed({ fonts }: Setting, cells: readonly Cell[]): ColumnNeed {
     Math.max(0, ...texts.map(text => textWidth(fonts, text, face, TYPE.table.size)));
   const needs = cells.map(({ element, face }) => {
     const text = textOf(element);
-    return { least: widest(text.split(/[\s/]+|(?<=\p{L}-)(?=\p{L})/u), face), natural: widest(text.split(/(?<=;) /u), face) };
+    return {
+      least: widest(text.split(/[\s/]+|(?<=\p{L}-)(?=\p{L})/u), face),
+      natural: widest(text.split(/(?<=;) /u), face),
+    };
   });
   // A hair more than measured, so that a text that fits exactly is not broken.
   return {
@@ -67,7 +83,12 @@ function columnNeed({ fonts }: Setting, cells: readonly Cell[]): ColumnNeed {
 
 type Line = readonly Strip[];
 
-function cellLines(setting: Setting, row: readonly Cell[], columns: readonly Column[], parent: Tag): readonly Line[] {
+function cellLines(
+  setting: Setting,
+  row: readonly Cell[],
+  columns: readonly Column[],
+  parent: Tag,
+): readonly Line[] {
   return row.map(({ element, face }, at) => {
     const scope = element.attributes.scope === 'row' ? 'Row' : 'Column';
     const tag = element.name === 'th' ? child(parent, 'TH', { scope }) : child(parent, 'TD');
@@ -84,9 +105,19 @@ function row(cells: readonly Line[], above: Millimetres = SPACE.cell): Strip {
   );
 }
 
-function headRow(setting: Setting, cells: readonly Cell[], columns: readonly Column[], { x, width }: Column, tag: Tag): Strip {
+function headRow(
+  setting: Setting,
+  cells: readonly Cell[],
+  columns: readonly Column[],
+  { x, width }: Column,
+  tag: Tag,
+): Strip {
   const set = row(cellLines(setting, cells, columns, tag), HEAD_ABOVE);
-  return { ...set, items: [...set.items, bar(x, set.height - RULE.thin, width, RULE.thin, 'black')], keep: true };
+  return {
+    ...set,
+    items: [...set.items, bar(x, set.height - RULE.thin, width, RULE.thin, 'black')],
+    keep: true,
+  };
 }
 
 function bodyRow(
@@ -106,10 +137,14 @@ function bodyRow(
     const slice = lines.flatMap(cell => cell[at] ?? []);
     const height = Math.max(...slice.map(part => part.height));
     const last = at === count - 1;
-    return strip(height + (last ? SPACE.cell : 0), [...slice.flatMap(({ items }) => items), ...(last ? [rule(height + SPACE.cell)] : [])], {
-      before: at === 0 ? SPACE.cell : 0,
-      keep: at === 0 || at === count - 2,
-      repeat,
-    });
+    return strip(
+      height + (last ? SPACE.cell : 0),
+      [...slice.flatMap(({ items }) => items), ...(last ? [rule(height + SPACE.cell)] : [])],
+      {
+        before: at === 0 ? SPACE.cell : 0,
+        keep: at === 0 || at === count - 2,
+        repeat,
+      },
+    );
   });
 }

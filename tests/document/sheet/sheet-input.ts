@@ -2,7 +2,7 @@ import { readFileSync, statSync } from 'node:fs';
 import { classify } from '../../../src/classify/engine.ts';
 import type { SheetInput } from '../../../src/document/sheet.ts';
 import { loadTemplate, type Template } from '../../../src/document/template.ts';
-import { openProduct } from '../../../src/draft/open-product.ts';
+import { openProduct, type Product, productOf } from '../../../src/draft/open-product.ts';
 import { openReference } from '../../../src/draft/open-reference.ts';
 import { labelElements } from '../../../src/labelling/elements.ts';
 import { completeRecord } from '../../../src/record/complete.ts';
@@ -22,7 +22,7 @@ const files: RecordEnv = {
   readFile: path => readFileSync(path),
 };
 
-const valueOf = <T>(outcome: Outcome<T>): T => {
+const given = <T>(outcome: Outcome<T>): T => {
   if (!outcome.ok) throw new Error(JSON.stringify(outcome.diagnostics));
   return outcome.value;
 };
@@ -35,17 +35,38 @@ export const exposure = openExposure(
 export const sheetTemplate = (): Promise<Template> => loadTemplate('templates', 'sheets/us-hcs.hbs');
 
 /** A record of the demo as far as its label elements. */
-export async function sheetInput(record: string, more: Partial<SheetInput> = {}): Promise<SheetInput> {
-  const product = valueOf(openProduct(record, files));
-  const reference = valueOf(await openReference('us-hcs', DATE.slice(0, 10)));
-  const classification = classify(product.record, product.formula, reference.basis, reference.lookup);
+export const sheetInput = (record: string, more: Partial<SheetInput> = {}): Promise<SheetInput> =>
+  inputOf(given(openProduct(record, files)), more);
+
+/** The same for a formula, with what else a record needs around it. */
+export const inputAround = (parts: Record<string, unknown>): Promise<SheetInput> => {
+  const maker = {
+    name: 'Tallow Lane Batch Works',
+    address: ['48 Tallow Lane', 'Sampleton, OH 44000'],
+    telephone: '+1 216 555 0142',
+    emergency: { telephone: '+1 216 555 0199', hours: '24 hours' },
+  };
+  const record = {
+    labelwright: 'product/1',
+    name: 'Bench mixture',
+    code: 'BM-1',
+    use: 'Test',
+    form: 'liquid',
+    maker,
+    ...parts,
+  };
+  return inputOf(given(productOf(record, files)), {});
+};
+
+async function inputOf({ record, formula }: Product, more: Partial<SheetInput>): Promise<SheetInput> {
+  const reference = given(await openReference('us-hcs', DATE.slice(0, 10)));
+  const classification = classify(record, formula, reference.basis, reference.lookup);
   const labelData = await loadLabelData('us-hcs');
-  const elements = labelElements(classification, labelData, { form: product.record.form });
   return {
-    record: valueOf(completeRecord(product.record)),
-    formula: product.formula,
+    record: given(completeRecord(record)),
+    formula,
     classification,
-    elements,
+    elements: labelElements(classification, labelData, { form: record.form }),
     exposure,
     thresholds: reference.basis,
     date: DATE,
