@@ -26,15 +26,12 @@ export interface Corner {
 export function classesOf(context: Context): Corner {
   const acute = acuteToxicity(context);
   const ofSkin = skin(context);
-  const corrosive = applyEvidence(context, ofSkin).some(
-    result => result.outcome === 'classified' && result.hazard.hazardClass === 'Skin Corr.',
-  );
   const calculated = [
     ...flammableLiquids(context),
     ...physical(context),
     ...acute.results,
     ...ofSkin,
-    ...eye(context, corrosive),
+    ...eye(context, isCorrosive(applyEvidence(context, ofSkin))),
     ...sensitization(context),
     ...mutagenicity(context),
     ...carcinogenicity(context),
@@ -48,19 +45,48 @@ export function classesOf(context: Context): Corner {
   return { results: applyEvidence(context, undecidedByMissingData(context, calculated)), sums: acute.sums };
 }
 
+const skinAndEye = ['Skin Corr.', 'Skin Irrit.', 'Eye Dam.', 'Eye Irrit.'];
+
+/**
+ * The classes that specific concentration limits of the given hazard classes can change, at fixed concentrations,
+ * evidence applied.
+ */
+export function classesWithLimits(context: Context, limited: ReadonlySet<string>): readonly ClassResult[] {
+  const results: ClassResult[] = [];
+  if (skinAndEye.some(hazardClass => limited.has(hazardClass))) {
+    const ofSkin = skin(context);
+    results.push(...ofSkin, ...eye(context, isCorrosive(applyEvidence(context, ofSkin))));
+  }
+  if (limited.has('Resp. Sens.') || limited.has('Skin Sens.')) results.push(...sensitization(context));
+  if (limited.has('Muta.')) results.push(...mutagenicity(context));
+  if (limited.has('Carc.')) results.push(...carcinogenicity(context));
+  if (limited.has('Repr.') || limited.has('Lact.')) results.push(...reproductiveToxicity(context));
+  if (limited.has('STOT SE') || limited.has('STOT RE'))
+    results.push(...targetOrgans(context), ...transientEffects(context));
+  if (context.basis.physicalClasses.some(entry => limited.has(entry.class))) results.push(...physical(context));
+  return applyEvidence(context, results);
+}
+
+const isCorrosive = (results: readonly ClassResult[]): boolean =>
+  results.some(result => result.outcome === 'classified' && result.hazard.hazardClass === 'Skin Corr.');
+
 /** A class that nothing gives is undecided while an ingredient without any data is present at its cut-off. */
 function undecidedByMissingData({ mixture }: Context, results: readonly ClassResult[]): readonly ClassResult[] {
   const blind = mixture.ingredients.filter(({ data }) => data.noData || data.unknown.has('aquatic'));
   if (blind.length === 0) return results;
   return results.map(result => {
-    if (result.outcome !== 'not-classified' || result.floor === undefined) return result;
+    const { floor } = result;
+    if (result.outcome !== 'not-classified' || floor === undefined) return result;
     const aquaticClass = result.class.startsWith('Aquatic');
     let names = '';
     for (const { name, percent, data } of blind)
-      if ((data.noData || aquaticClass) && reaches(percent, result.floor)) names += names === '' ? name : `, ${name}`;
-    if (names === '') return result;
-    const { because } = result;
-    const working = `${because.working}; no data on ${names}`;
-    return { ...result, outcome: 'insufficient-data', because: { ...because, working } };
+      if ((data.noData || aquaticClass) && reaches(percent, floor)) names += names === '' ? name : `, ${name}`;
+    return names === '' ? result : withoutData(result, names);
   });
+}
+
+function withoutData(result: ClassResult, names: string): ClassResult {
+  const { rule, cite, working, total, limit, unit, terms } = result.because;
+  const because = { rule, cite, working: `${working}; no data on ${names}`, total, limit, unit, terms };
+  return { ...result, outcome: 'insufficient-data', because } as ClassResult;
 }

@@ -17,10 +17,42 @@ export function isMoreSevere(a: ClassResult, b: ClassResult): boolean {
   return categoryRank(a.hazard.code) < categoryRank(b.hazard.code);
 }
 
+const bare = (statement: string): string => statement.slice(0, 4);
+
+/**
+ * One H-code for two of the same number: without letters where either is (H350 covers H350i), else the effects of both,
+ * capitals before small letters (CLP Annex VI 1.1.2.1.2).
+ */
+function joinStatements(a: string, b: string): string {
+  if (a === b || bare(a) !== bare(b)) return a;
+  if (a === bare(a) || b === bare(b)) return bare(a);
+  const letters = a.slice(4) + b.slice(4);
+  const [f, d] = ['F', 'D'].map(letter =>
+    letters.includes(letter) ? letter : letters.includes(letter.toLowerCase()) ? letter.toLowerCase() : '',
+  );
+  return bare(a) + (f === 'f' && d === 'D' ? 'Df' : `${f}${d}`);
+}
+
+const union = (a: readonly string[], b: readonly string[]): string[] => [...new Set([...a, ...b])];
+
+/** The more severe of two results; of one category, with the effects, organs and sub-categories of both. */
+function worseOf(a: ClassResult, b: ClassResult): ClassResult {
+  if (isMoreSevere(b, a)) return b;
+  if (a.outcome !== 'classified' || b.outcome !== 'classified' || a.hazard.code !== b.hazard.code) return a;
+  const { triggers, organs, statements, ...hazard } = a.hazard;
+  return {
+    ...a,
+    hazard: {
+      ...hazard,
+      organs: union(organs, b.hazard.organs),
+      statements: statements.map((statement, i) => joinStatements(statement, b.hazard.statements[i] ?? statement)),
+      ...(triggers && { triggers: union(triggers, b.hazard.triggers ?? []).sort() }),
+    },
+  };
+}
+
 /** For each class the most severe result among the corners of the ranges (reading `range-end`). */
 export function worstOf(corners: readonly (readonly ClassResult[])[]): ClassResult[] {
   const [first, ...others] = corners;
-  return first!.map((result, i) =>
-    others.reduce((worst, corner) => (isMoreSevere(corner[i]!, worst) ? corner[i]! : worst), result),
-  );
+  return first!.map((result, i) => others.reduce((worst, corner) => worseOf(worst, corner[i]!), result));
 }

@@ -2,7 +2,7 @@ import type { Formula } from '../formula/constituent.ts';
 import type { Choice, ProductRecord } from '../record/product-record.ts';
 import type { AcuteKey, Basis } from '../reference/thresholds.ts';
 import type { Classification, ClassifiedHazard, OtherClass, Reading, Warning } from './classification.ts';
-import { type Corner, classesOf } from './classes-of.ts';
+import { type Corner, classesOf, classesWithLimits } from './classes-of.ts';
 import { type ClassResult, type Context, citeHealth } from './context.ts';
 import { worstOf } from './corners.ts';
 import { describeConstituent } from './describe.ts';
@@ -52,9 +52,10 @@ export function classify(
   for (const statement of supplemental.statements) for (const id of statement.readings) used.add(id);
   warnings.push(...supplemental.questions, ...nearLimit(results));
   if (contexts.length > 1) used.add('range-end');
-  if (!applyLimits && resolved.some(({ data }) => data.limits.length > 0)) {
+  const limited = applyLimits ? none : limitedClasses(resolved);
+  if (limited.size > 0) {
     used.add('us-specific-limits');
-    const within = worstOf(contexts.map(context => classesOf({ ...context, applyLimits: true }).results));
+    const within = worstOf(contexts.map(context => classesWithLimits({ ...context, applyLimits: true }, limited)));
     warnings.push(...limitsWouldMatter(results, within, citeHealth(basis, basis.specificLimits.cite)));
   }
   return {
@@ -79,6 +80,15 @@ export function classify(
     readings: [...used].map(id => readingOf(id, take)),
     warnings,
   };
+}
+
+const none: ReadonlySet<string> = new Set();
+
+/** Hazard classes for which any ingredient has a specific limit. */
+function limitedClasses(resolved: readonly Resolved[]): ReadonlySet<string> {
+  const limited = new Set<string>();
+  for (const { data } of resolved) for (const { hazardClass } of data.limits) limited.add(hazardClass);
+  return limited;
 }
 
 function mixtureAt(

@@ -20,20 +20,28 @@ export interface ParsedArguments {
 /** Why the call is wrong, with the usage line. */
 export class UsageError extends Error {}
 
+/** The usage line was asked for. */
+export class HelpRequest extends Error {}
+
 /**
  * Reads the arguments of a command.
  * @throws UsageError on an unknown option, a missing or wrong value, or a wrong number of arguments.
+ * @throws HelpRequest on `--help`
  */
-export function parseArguments(args: readonly string[], { usage, options, positional }: CommandUsage): ParsedArguments {
+export function parseArguments(
+  args: readonly string[],
+  { usage, options, positional }: CommandUsage,
+): ParsedArguments {
   const refuse = (message: string): never => {
     throw new UsageError(`${message}\nusage: labelwright ${usage}`);
   };
+  if (args.includes('--help') || args.includes('-h')) throw new HelpRequest(`usage: labelwright ${usage}`);
   const given = new Map<string, string | true>();
   const rest: string[] = [];
   for (let i = 0; i < args.length; i++) {
     const arg = args[i]!;
     if (!arg.startsWith('--')) {
-      if (arg.startsWith('-') && arg !== '-') refuse(`unknown option ${arg}`);
+      if (arg.startsWith('-') && arg !== '-') refuse(`unknown option ${arg}; options begin with two dashes`);
       rest.push(arg);
       continue;
     }
@@ -47,12 +55,13 @@ export function parseArguments(args: readonly string[], { usage, options, positi
       given.set(name, true);
     } else {
       const value = inline ?? args[++i];
-      if (value === undefined || value.startsWith('--')) refuse(`--${name} needs a value`);
+      if (value === undefined || value.trim() === '' || value.startsWith('--'))
+        refuse(`--${name} needs a value`);
       checkValue(name, value!, kind, refuse);
       given.set(name, value!);
     }
   }
-  if (rest.length < positional[0]) refuse(positional[0] === 1 ? 'no file or argument given' : 'too few arguments');
+  if (rest.length < positional[0]) refuse(positional[0] === 1 ? 'no record given' : 'too few arguments');
   if (rest.length > positional[1]) refuse(`too many arguments: ${rest.slice(positional[1]).join(' ')}`);
   return {
     positional: rest,
@@ -70,8 +79,12 @@ function splitAtEquals(text: string): [string, string | null] {
 }
 
 function checkValue(name: string, value: string, kind: OptionKind, refuse: (message: string) => never): void {
-  if (kind === 'date' && !isDate(value)) refuse(`--${name} ${value} is not a date; write year-month-day, such as 2026-11-25`);
-  if (Array.isArray(kind) && !kind.includes(value)) refuse(`--${name} ${value} is none of ${kind.join(', ')}`);
+  if (kind === 'date' && !isDate(value))
+    refuse(`--${name} ${value} is not a date; write year-month-day, such as 2026-11-25`);
+  if (!Array.isArray(kind) || kind.includes(value)) return;
+  const near = nearest(value, kind);
+  const only = kind.length === 1 ? `can only be ${kind[0]}` : `is none of ${kind.join(', ')}`;
+  refuse(`--${name} ${value} ${only}${near ? `; did you mean ${near}?` : ''}`);
 }
 
 function isDate(text: string): boolean {

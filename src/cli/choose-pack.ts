@@ -16,5 +16,7 @@ export function choosePack({ packs, file }: ProductRecord, id: string | null): P
   const found = packs.find(pack => pack.id === id);
   if (found) return found;
   const near = nearest(id, ids);
-  throw new UsageError(`there is no pack ${id}; ${near ? `did you mean ${near}?` : `the packs are ${ids.join(', ')}`}`);
+  throw new UsageError(
+    `there is no pack ${id}; ${near ? `did you mean ${near}?` : `the packs are ${ids.join(', ')}`}`,
+  );
 }

@@ -32,9 +32,13 @@ async function demo(): Promise<number> {
       status = 1;
       continue;
     }
-    const hazards = product.classification.hazards.map(({ code: hazard, route }) => `${hazard}${route ? ` (${route})` : ''}`);
+    const hazards = product.classification.hazards.map(
+      ({ code: hazard, route }) => `${hazard}${route ? ` (${route})` : ''}`,
+    );
     const written = writeFiles(`out/${code}`, packet.files);
-    process.stdout.write(`  ${product.elements.signalWord ?? 'no signal word'}: ${hazards.join(', ') || 'no hazard class given'}\n`);
+    process.stdout.write(
+      `  ${product.elements.signalWord ?? 'no signal word'}: ${hazards.join(', ') || 'no hazard class given'}\n`,
+    );
     for (const file of written) process.stdout.write(`  made  ${file}\n`);
     for (const point of packet.review) process.stdout.write(`  look  ${point}\n`);
     for (const { message } of packet.diagnostics) process.stdout.write(`  look  ${message}\n`);

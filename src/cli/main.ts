@@ -1,25 +1,44 @@
 #!/usr/bin/env node
-import { UsageError } from './arguments.ts';
+import { HelpRequest, UsageError } from './arguments.ts';
 import { exit, type Io } from './io.ts';
+import { OutputError } from './write-files.ts';
 
 type Run = (args: readonly string[], io: Io) => Promise<number>;
 
 /** Commands are loaded when called, so that a small one starts without fonts, PDF code or tables. */
 const commands: Readonly<Record<string, { readonly does: string; load(): Promise<{ run: Run }> }>> = {
   init: { does: 'writes a starter record with comments', load: () => import('./commands/init.ts') },
-  check: { does: 'reads and validates records, expands the formula, reports unknowns', load: () => import('./commands/check.ts') },
-  classify: { does: 'classifies the mixture and gives the reasons', load: () => import('./commands/classify.ts') },
-  headroom: { does: 'how much of one constituent until the label changes', load: () => import('./commands/headroom.ts') },
-  label: { does: 'drafts the label of a pack as a print-ready PDF', load: () => import('./commands/label.ts') },
-  sds: { does: 'drafts the safety data sheet as PDF, HTML and JSON', load: () => import('./commands/sds.ts') },
+  check: {
+    does: 'reads and validates records, expands the formula, reports unknowns',
+    load: () => import('./commands/check.ts'),
+  },
+  classify: {
+    does: 'classifies the mixture and gives the reasons',
+    load: () => import('./commands/classify.ts'),
+  },
+  headroom: {
+    does: 'how much of one constituent until the label changes',
+    load: () => import('./commands/headroom.ts'),
+  },
+  label: {
+    does: 'drafts the label of a pack as a print-ready PDF',
+    load: () => import('./commands/label.ts'),
+  },
+  sds: {
+    does: 'drafts the safety data sheet as PDF, HTML and JSON',
+    load: () => import('./commands/sds.ts'),
+  },
   gtin: { does: 'checks, completes and converts article numbers', load: () => import('./commands/gtin.ts') },
-  packet: { does: 'makes everything for one product, with an index page', load: () => import('./commands/packet.ts') },
+  packet: {
+    does: 'makes everything for one product, with an index page',
+    load: () => import('./commands/packet.ts'),
+  },
 };
 
 function help(): string {
   const width = Math.max(...Object.keys(commands).map(name => name.length));
   const rows = Object.entries(commands).map(([name, { does }]) => `  ${name.padEnd(width)}  ${does}`);
-  return `labelwright COMMAND [RECORD …] [--out DIR] [--json] [--as-of YYYY-MM-DD]\n\n${rows.join('\n')}\n\nDrafts for qualified review; labelwright approves nothing.\nExit status: 0 done, 1 a stated requirement is not met, 2 wrong input or call, 70 a defect of ours.\n`;
+  return `labelwright COMMAND [RECORD …] [--out DIR] [--json] [--as-of YYYY-MM-DD]\n\n${rows.join('\n')}\n\nlabelwright COMMAND --help gives the options of a command; labelwright --version, the version.\nDrafts for qualified review; labelwright approves nothing.\nExit status: 0 done, 1 a stated requirement is not met, 2 wrong input or call, 70 a defect of ours.\n`;
 }
 
 const io: Io = {
@@ -43,15 +62,27 @@ function localDate(date: Date): string {
 }
 
 async function main([name, ...args]: readonly string[]): Promise<number> {
-  if (name === undefined || name === '--help' || name === 'help') {
+  if (name === undefined) {
+    io.err(help());
+    return exit.badInput;
+  }
+  if (name === 'help' && args.length > 0) return main([args[0]!, '--help']);
+  if (['help', '--help', '-h'].includes(name)) {
     io.out(help());
-    return name === undefined ? exit.badInput : exit.done;
+    return exit.done;
+  }
+  if (name === '--version') {
+    const { VERSION } = await import('../version.ts');
+    io.out(`labelwright ${VERSION}\n`);
+    return exit.done;
   }
   const command = Object.hasOwn(commands, name) ? commands[name] : undefined;
   if (!command) {
     const { nearest } = await import('../report/nearest.ts');
     const near = nearest(name, Object.keys(commands));
-    io.err(`unknown command ${name}${near ? `; did you mean ${near}?` : ''}\n\n${help()}`);
+    io.err(
+      `unknown command ${name}${near ? `; did you mean ${near}?` : ''}\nlabelwright --help lists the commands\n`,
+    );
     return exit.badInput;
   }
   const { run } = await command.load();
@@ -69,12 +100,18 @@ main(process.argv.slice(2)).then(
     process.exitCode = status;
   },
   (error: unknown) => {
-    if (error instanceof UsageError) {
+    if (error instanceof HelpRequest) {
+      io.out(`${error.message}\n`);
+      return;
+    }
+    if (error instanceof UsageError || error instanceof OutputError) {
       io.err(`${error.message}\n`);
       process.exitCode = exit.badInput;
       return;
     }
-    io.err(`a defect in labelwright: ${error instanceof Error ? (error.stack ?? error.message) : String(error)}\n`);
+    io.err(
+      `a defect in labelwright: ${error instanceof Error ? (error.stack ?? error.message) : String(error)}\n`,
+    );
     process.exitCode = exit.defect;
   },
 );

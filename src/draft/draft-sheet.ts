@@ -64,7 +64,7 @@ export async function draftSheet(
     found = await preflight(pdf, { kind: 'sheet' });
   } catch (error) {
     if (!(error instanceof MissingGlyphError)) throw error;
-    return fail({ code: 'missing-glyph', severity: 'error', message: error.message, hint: 'replace the character' });
+    return fail({ code: 'missing-glyph', severity: 'error', message: error.message, hint: 'replace it in the record: the embedded face has Latin, Greek and Cyrillic letters' });
   }
   if (hasErrors(found)) throw new Error(`preflight of the sheet: ${found.map(({ message }) => message).join('; ')}`);
   return succeed(

@@ -4,7 +4,8 @@ import type { Omission, Statement } from './label-elements.ts';
 import type { LabelledProduct } from './labelled-product.ts';
 import { fillStatement } from './statement-text.ts';
 
-/** Supplemental statements that the composition decides and that the record adds, each once, then the share of unknown acute toxicity (C.3.3; CLP Annex I 3.1.3.6.2.2). */
+/** Supplemental statements that the composition decides and that the record adds, each once, then the share of unknown acute toxicity (C.3.3; CLP Annex I 3.1.3.6.2.2)
+ * and of unknown aquatic hazards. */
 export function supplementalOf(
   classification: Classification,
   labelData: LabelData,
@@ -21,8 +22,25 @@ export function supplementalOf(
     return [];
   });
   const once = new Map(filledIn.map(statement => [statement.text, statement]));
-  return { supplemental: [...once.values(), ...unknownToxicity(classification, labelData)], missing };
+  return {
+    supplemental: [
+      ...once.values(),
+      ...unknownToxicity(classification, labelData),
+      ...unknownAquatic(classification, labelData),
+    ],
+    missing,
+  };
 }
+
+/** Share of components with unknown aquatic hazards (CLP Annex I 4.1.3.6.1; UN GHS 4.1.3.6). */
+function unknownAquatic({ unknownAquatic: percent }: Classification, { rules }: LabelData): Statement[] {
+  const statement = rules.unknownAquatic;
+  if (!statement || !percent) return [];
+  return [{ code: statement.code, text: statement.text.replace('{percent}', shown(percent)) }];
+}
+
+/** A percentage on a label: three significant digits. */
+const shown = (percent: number): string => String(Number(percent.toPrecision(3)));
 
 /** One statement a percentage; routes with the same percentage share one. */
 function unknownToxicity({ unknownAcuteToxicity }: Classification, { rules }: LabelData): Statement[] {
@@ -33,7 +51,7 @@ function unknownToxicity({ unknownAcuteToxicity }: Classification, { rules }: La
   return [...routes].map(([percent, of]) => ({
     code,
     text: (of.length === 1 ? one : several)
-      .replace('{percent}', String(percent))
+      .replace('{percent}', shown(percent))
       .replace('{route}', of[0]!)
       .replace('{routes}', of.join(between)),
   }));

@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { z } from 'zod';
+import * as z from 'zod';
 import type { Millimetres } from '../quantity/length.ts';
 import { fail, type Outcome, succeed } from '../report/diagnostic.ts';
 

@@ -86,9 +86,17 @@ export function compareValues(a: Exact, b: Exact): number {
 /** Whether a value reaches a limit. */
 export const reaches = (value: Exact, limit: number): boolean => compare(value, limit) >= 0;
 
+const shown = new Map<number, string>();
+const MOST_SHOWN = 5_000;
+
 /** A number as printed in a working: at most six significant digits. */
 export function show(value: number): string {
-  if (Number.isInteger(value)) return String(value);
-  const text = String(value);
-  return text.length <= 7 ? text : String(Number(value.toPrecision(6)));
+  const known = shown.get(value);
+  if (known !== undefined) return known;
+  const whole = String(value);
+  const text = whole.length <= 7 ? whole : String(Number(value.toPrecision(6)));
+  // The same percents and limits are printed again and again; what is kept stays bounded.
+  if (shown.size >= MOST_SHOWN) shown.clear();
+  shown.set(value, text);
+  return text;
 }

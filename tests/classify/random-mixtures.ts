@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import type { Classification } from '../../src/classify/classification.ts';
+import type { Classification, ClassifiedHazard } from '../../src/classify/classification.ts';
 
 /** A CAS number of no real substance, with its check digit. */
 export function inventedCas(n: number): string {
@@ -93,6 +93,9 @@ export const linesOf = (parts: readonly Constituent[]): Record<string, unknown>[
     : []),
 ];
 
+// Doubles added in another order may differ in their last digit.
+const rounded = (value: number | null): number | null => value && Number(value.toPrecision(12));
+
 /** What must not depend on how a formula is written down. */
 export const essence = ({ hazards: found, ateMix, unknownAcuteToxicity, otherClasses }: Classification) => ({
   hazards: found.map(({ code, route, effect, organs, statements }) => ({
@@ -102,8 +105,8 @@ export const essence = ({ hazards: found, ateMix, unknownAcuteToxicity, otherCla
     organs: [...organs].sort(),
     statements,
   })),
-  ateMix,
-  unknownAcuteToxicity,
+  ateMix: Object.entries(ateMix).map(([key, value]) => [key, rounded(value)]),
+  unknown: Object.entries(unknownAcuteToxicity).map(([key, value]) => [key, rounded(value)]),
   others: otherClasses.map(({ class: name, outcome }) => [name, outcome]),
 });
 
@@ -114,27 +117,38 @@ const families: Readonly<Record<string, string>> = {
   'Eye Irrit.': 'eye',
 };
 
-/**
- * How severe each hazard is, higher being worse. Corrosive without sub-category stands with 1A: the law does not say
- * which of the two is worse.
- */
-export function severities({ hazards: found }: Classification): Map<string, number> {
-  const ranks = new Map<string, number>();
-  for (const { hazardClass, category, route, effect } of found) {
-    const family = [families[hazardClass] ?? hazardClass, hazardClass === 'Acute Tox.' ? route : null, effect]
-      .filter(Boolean)
-      .join(' ');
-    const letter = 'ABC'.indexOf(category[1] ?? 'A');
-    const lead = hazardClass === 'Skin Corr.' || hazardClass === 'Eye Dam.' ? 10 : 0;
-    ranks.set(family, lead + 10 - Number(category[0] ?? 1) - letter / 10);
-  }
-  return ranks;
+const leads: readonly string[] = ['Skin Corr.', 'Eye Dam.'];
+
+/** The hazard of each class, skin and eye as one class each, acute toxicity by route and STOT SE 3 by effect. */
+export function byFamily({ hazards: found }: Classification): Map<string, ClassifiedHazard> {
+  return new Map(
+    found.map(hazard => {
+      const { hazardClass, route, effect } = hazard;
+      const parts = [
+        families[hazardClass] ?? hazardClass,
+        hazardClass === 'Acute Tox.' ? route : null,
+        effect,
+      ];
+      return [parts.filter(Boolean).join(' '), hazard];
+    }),
+  );
 }
 
-/** Hazards that are worse in the second classification than in the first. */
+/** Whether one hazard is worse than another of its family; corrosive without sub-category is neither worse nor milder. */
+function isWorse(a: ClassifiedHazard, b: ClassifiedHazard): boolean {
+  const [aLeads, bLeads] = [a, b].map(({ hazardClass }) => leads.includes(hazardClass));
+  if (aLeads !== bLeads) return aLeads!;
+  if (a.hazardClass === 'Skin Corr.' && [a, b].some(({ category }) => category === '1')) return false;
+  return a.category < b.category;
+}
+
+/** Families of which the second classification has a hazard that is worse than in the first, or new. */
 export function worsened(before: Classification, after: Classification): string[] {
-  const ranks = severities(before);
-  return [...severities(after)]
-    .filter(([family, rank]) => rank > (ranks.get(family) ?? 0))
+  const known = byFamily(before);
+  return [...byFamily(after)]
+    .filter(([family, hazard]) => {
+      const present = known.get(family);
+      return !present || isWorse(hazard, present);
+    })
     .map(([family]) => family);
 }

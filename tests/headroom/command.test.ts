@@ -13,8 +13,12 @@ async function called(...args: string[]): Promise<{ status: number; out: string;
   const io = {
     stdin: () => Promise.resolve(''),
     lines: async function* () {},
-    out: (text: string) => void (said.out += text),
-    err: (text: string) => void (said.err += text),
+    out: (text: string) => {
+      said.out += text;
+    },
+    err: (text: string) => {
+      said.err += text;
+    },
     today: '2026-11-25',
   };
   return { status: await run(args, io), ...said };

@@ -1,11 +1,11 @@
 import Fraction from 'fraction.js';
-import { Exact } from '../../quantity/exact.ts';
 import { compare, compareSum, exactSum, meets, type Part, reaches, show, sumOf } from '../../quantity/sum.ts';
-import type { AcuteKey, AcuteToxicityRules } from '../../reference/thresholds.ts';
+import type { AcuteKey } from '../../reference/thresholds.ts';
 import type { Because } from '../classification.ts';
 import { type ClassResult, type Context, citeHealth } from '../context.ts';
-import { type Ingredient, inhalationFormOf } from '../ingredient.ts';
+import { inhalationFormOf } from '../ingredient.ts';
 import type { ReadingId } from '../readings.ts';
+import { estimateOf, knownInAnotherForm } from './_acute-estimate.ts';
 
 type RouteName = 'oral' | 'dermal' | 'inhalation';
 
@@ -29,13 +29,6 @@ const statementOf: Readonly<Record<RouteName, Readonly<Record<string, string>>>>
   inhalation: { '1': 'H330', '2': 'H330', '3': 'H331', '4': 'H332', '5': 'H333' },
 };
 
-interface Estimate {
-  readonly value: Exact;
-  /** Category that the value lies in; null above the last one. */
-  readonly category: string | null;
-  readonly converted: boolean;
-}
-
 /** The acute toxicity of a mixture by one route and form. */
 export interface AcuteSum {
   readonly key: AcuteKey;
@@ -45,57 +38,6 @@ export interface AcuteSum {
   readonly unknown: number;
   readonly because: Because;
   readonly readings: readonly ReadingId[];
-}
-
-/** The category of an estimate: the first whose upper bound it does not exceed (Table A.1.1; CLP Table 3.1.1). */
-function categoryOf(value: Exact, bounds: Readonly<Record<string, number>>): string | null {
-  for (const category in bounds) if (compare(value, bounds[category]!) <= 0) return category;
-  return null;
-}
-
-/** The most severe category that an ingredient is classified in by one route and form; null where it is not. */
-function listedCategory({ data }: Ingredient, key: AcuteKey, rules: AcuteToxicityRules, open: AcuteKey | null): string | null {
-  let worst: string | null = null;
-  for (const { hazardClass, category, route, form } of data.hazards) {
-    if (hazardClass !== 'Acute Tox.' || (route === 'inhalation' ? (form ?? open) : route) !== key) continue;
-    if (rules.conversion[key][category] !== undefined && (worst === null || category < worst)) worst = category;
-  }
-  return worst;
-}
-
-/** An ingredient's estimate by one route and form: its own value, else that of its category (A.1.3.3(d); CLP 3.1.3.3(d)). */
-function estimateOf(
-  ingredient: Ingredient,
-  key: AcuteKey,
-  rules: AcuteToxicityRules,
-  unnamedForm: AcuteKey,
-): Estimate | null {
-  const { ate } = ingredient.data;
-  const value = ate[key];
-  // Reading `inhalation-forms-apart`: an estimate names the form that a category leaves open.
-  const open = !(ate.gas || ate.vapour || ate.mist) ? unnamedForm : value ? key : null;
-  const listed = listedCategory(ingredient, key, rules, open);
-  const point = listed === null ? null : rules.conversion[key][listed]!;
-  // A value that is the point estimate of the listed category was converted from it (reading `same-category`).
-  if (value && point !== null && compare(value, point) === 0) return { value, category: listed, converted: false };
-  if (value) return { value, category: categoryOf(value, rules.categories[key]), converted: false };
-  return point === null ? null : { value: pointEstimate(point), category: listed, converted: true };
-}
-
-/** Toxic in one inhalation form is not unknown in another (reading `inhalation-forms-apart`). */
-const knownInAnotherForm = ({ data }: Ingredient, key: AcuteKey): boolean =>
-  key !== 'oral' &&
-  key !== 'dermal' &&
-  (Boolean(data.ate.gas || data.ate.vapour || data.ate.mist) ||
-    data.hazards.some(({ hazardClass, route }) => hazardClass === 'Acute Tox.' && route === 'inhalation'));
-
-const points = new Map<number, Exact>();
-function pointEstimate(value: number): Exact {
-  const known = points.get(value);
-  if (known) return known;
-  const made = Exact.decimal(value);
-  points.set(value, made);
-  return made;
 }
 
 const endpointOf = (key: AcuteKey) =>
@@ -194,7 +136,7 @@ export function acuteSum({ mixture, basis, take }: Context, key: AcuteKey): Acut
   const limit = category ? bounds[category]! : last;
   const working =
     `${corrected ? `(100 - ${show(unknown)})` : '100'} / ATEmix = ` +
-    `${terms.map(({ percent, weight }) => `${show(percent)}/${show(weight)}`).join(' + ')} = ${show(sum)}; ` +
+    `${terms.map(({ name, percent, weight }) => `${show(percent)}/${show(weight)} ${name}`).join(' + ')} = ${show(sum)}; ` +
     `ATEmix = ${show(ateMix)} ${unit} ${category ? `<= ${show(limit)}` : `> ${show(last)}`}${unknownNote(unknown)}`;
   return {
     key,
@@ -256,14 +198,16 @@ export function acuteToxicity(context: Context): { results: ClassResult[]; sums:
         },
       });
     } else if (unknown > 0) {
-      const cite = citeHealth(basis, basis.acuteToxicity.unknown.relevantFrom.cite);
+      const cite = `${because.cite}; ${basis.acuteToxicity.unknown.relevantFrom.cite}`;
       results.push({ ...shared, outcome: 'insufficient-data', because: { ...because, cite } });
     } else results.push({ ...shared, outcome: 'not-classified' });
   }
   return { results, sums };
 }
 
+// Of one category, the form that is deeper in it, or nearer to the last one.
 function severer(a: AcuteSum, b: AcuteSum): boolean {
   if (a.category !== b.category) return a.category !== null && (b.category === null || a.category < b.category);
-  return a.ateMix !== null && b.ateMix === null;
+  if (a.ateMix === null || b.ateMix === null) return a.ateMix !== null && b.ateMix === null;
+  return a.ateMix / a.because.limit! < b.ateMix / b.because.limit!;
 }

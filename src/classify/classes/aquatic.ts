@@ -52,7 +52,7 @@ function summation(
     else used.add('below-cut-off');
   }
   const floor = rules.relevantFrom.category1;
-  let last: ClassResult | null = null;
+  let nearest: ClassResult | null = null;
   for (const category of categories) {
     const plain = hazardClass === CHRONIC && category === '4';
     const terms: SumTerm[] = [];
@@ -68,10 +68,12 @@ function summation(
       const hazard = plainHazard(hazardClass, category, [statements[hazardClass]![category]!]);
       return { class: hazardClass, outcome: 'classified', hazard, because, readings: [...used], floor };
     }
-    last = { class: hazardClass, outcome: 'not-classified', because, readings: [...used], floor };
+    // The category that comes nearest.
+    if (!nearest || because.total! > nearest.because.total!)
+      nearest = { class: hazardClass, outcome: 'not-classified', because, readings: [...used], floor };
   }
   return (
-    last ?? {
+    nearest ?? {
       class: hazardClass,
       outcome: 'not-classified',
       because: becauseOfNone(

@@ -10,17 +10,11 @@ export function aspiration(context: Context): ClassResult[] {
   const { basis, mixture } = context;
   const { relevantFrom, categories } = basis.aspiration;
   const floor = relevantFrom.percent;
-  const [first] = categories;
-  const none = (outcome: 'not-classified' | 'not-applicable', working: string): ClassResult[] => [
-    {
-      class: CLASS,
-      outcome,
-      because: becauseOfNone('no relevant ingredient', citeHealth(basis, first!.cite), working),
-      ...(outcome === 'not-classified' ? { floor } : {}),
-    },
-  ];
-  if (mixture.form === 'solid' || mixture.form === 'gas')
-    return none('not-applicable', `aspiration is judged for liquids and aerosols, not for a ${mixture.form}`);
+  if (mixture.form === 'solid' || mixture.form === 'gas') {
+    const working = `aspiration is judged for liquids and aerosols, not for a ${mixture.form}`;
+    const because = becauseOfNone('physical form', citeHealth(basis, categories[0]!.cite), working);
+    return [{ class: CLASS, outcome: 'not-applicable', because }];
+  }
 
   let undecided: ClassResult | null = null;
   let below: ClassResult | null = null;
@@ -62,5 +56,12 @@ export function aspiration(context: Context): ClassResult[] {
       ];
     below ??= { class: CLASS, outcome: 'not-classified', because: { ...because, working }, floor };
   }
-  return undecided ? [undecided] : below ? [below] : none('not-classified', `no aspiration toxicant at ${show(floor)} % or more`);
+  if (undecided) return [undecided];
+  if (below) return [below];
+  const because = becauseOfNone(
+    'no relevant ingredient',
+    citeHealth(basis, relevantFrom.cite),
+    `no aspiration toxicant at ${show(floor)} % or more`,
+  );
+  return [{ class: CLASS, outcome: 'not-classified', because, floor }];
 }

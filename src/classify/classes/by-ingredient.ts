@@ -87,9 +87,10 @@ export function becauseOfCandidates(
   const cite = citeHealth(basis, table.cite);
   const [first] = candidates;
   if (!first) return becauseOfNone('no ingredient with this hazard', cite, 'no ingredient is classified for this hazard');
-  const words = candidates.map(({ ingredient, own, limit, reached }) => {
+  const words = candidates.map(({ ingredient, own, result, limit, reached }) => {
     const sign = (reached ?? true) ? '>=' : '<';
-    return `${show(ingredient.percent.value)} % ${ingredient.name}${own ? ` (Category ${own})` : ''} ${sign} ${show(limit.value)} %`;
+    const category = own && ` (Category ${own}${result === own ? '' : `, giving Category ${result}`})`;
+    return `${show(ingredient.percent.value)} % ${ingredient.name}${category} ${sign} ${show(limit.value)} %`;
   });
   return {
     rule,

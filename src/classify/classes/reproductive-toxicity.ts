@@ -114,7 +114,8 @@ export function reproductiveToxicity(context: Context): ClassResult[] {
     const because = becauseOfCandidates(context, 'ingredients below their cut-off', table, all);
     return [{ class: 'Repr.', outcome: 'not-classified', because, readings, floor }, lactation];
   }
-  const deciding = reached.filter(({ result }) => result === worst);
+  // Effects of a milder category add their letters.
+  const deciding = context.basis.id === 'eu-clp' ? reached : reached.filter(({ result }) => result === worst);
   const hazard = plainHazard('Repr.', worst, [statementOf(context, reached, worst)]);
   const because = becauseOfCandidates(context, 'ingredient at or above its cut-off', table, deciding);
   return [{ class: 'Repr.', outcome: 'classified', hazard, because, readings, floor }, lactation];

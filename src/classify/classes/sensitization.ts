@@ -10,7 +10,7 @@ export function sensitization(context: Context): ClassResult[] {
     const { result, triggers } = byIngredient(context, hazardClass, table, { '1': statements[hazardClass] }, [
       'sensitizer-category',
     ]);
-    if (result.outcome !== 'classified') return result;
+    if (result.outcome !== 'classified') return { ...result, readings: [] };
     const own = [...new Set(triggers.map(trigger => trigger.own))].sort();
     return { ...result, hazard: { ...result.hazard, triggers: own } };
   });

@@ -58,11 +58,11 @@ export function skin(context: Context): ClassResult[] {
     return [{ class: CLASS, outcome: 'classified', hazard, because, readings: [...used], floor }];
   };
 
-  const bySum = corrosiveBySum(context, additive, used);
+  const bySum = corrosiveBySum(context, additive, alone, used);
   const byPh = extremePh(context, basis, rules.extremePh, 'Skin Corr.', used);
   if (byPh) {
     if (!bySum) return given('1', byPh);
-    return given(bySum.category, { ...byPh, working: `${byPh.working}; sub-category from the sum: ${bySum.because.working}` });
+    return given(bySum.category, { ...byPh, working: `${byPh.working}; ${bySum.category === '1' ? 'the same' : 'sub-category'} from the sum: ${bySum.because.working}` });
   }
   if (bySum) return given(bySum.category, bySum.because);
   const corrosiveAlone = byOne(context, alone, 'corrosive');
@@ -123,6 +123,7 @@ function sortIngredients(context: Context, used: Set<ReadingId>): { additive: In
 function corrosiveBySum(
   context: Context,
   additive: readonly Ingredient[],
+  alone: readonly Ingredient[],
   used: Set<ReadingId>,
 ): { category: string; because: Because } | null {
   const { basis } = context;
@@ -145,10 +146,10 @@ function corrosiveBySum(
   };
   const all = at('1');
   if (!reachesLimit(all, percent)) return null;
-  const unsplit = all.some(
-    ({ ingredient, specific }) =>
-      corrosiveCategory(ingredient) === '1' &&
-      !(specific && corrosionLimits(context, ingredient).some(({ category }) => category !== '1')),
+  const relevant = alone.filter(({ relevant, percent: own }) => relevant || reaches(own, basis.skin.relevantFrom.percent));
+  const unsplit = [...all.map(({ ingredient }) => ingredient), ...relevant].some(
+    ingredient =>
+      corrosiveCategory(ingredient) === '1' && !corrosionLimits(context, ingredient).some(({ category }) => category !== '1'),
   );
   if (unsplit) {
     used.add('unsubcategorised-corrosive');

@@ -6,16 +6,13 @@ import type { ClassResult } from '../context.ts';
 const CLOSE = 0.05;
 
 /** Results whose figure lies within 5 % of the limit that decides. */
-export const nearLimit = (results: readonly ClassResult[]): Warning[] =>
-  results.flatMap(({ class: name, route, because }) => {
-    const { total, limit, unit } = because;
-    if (total === undefined || limit === undefined || limit === 0) return [];
-    if (Math.abs(total - limit) > CLOSE * Math.abs(limit)) return [];
-    return [
-      {
-        id: 'near-limit',
-        text: `${name}${route ? ` (${route})` : ''}: ${show(total)} ${unit ?? ''} lies within 5 % of the limit ${show(limit)} ${unit ?? ''}; batch tolerance may change the class`,
-        cite: because.cite,
-      },
-    ];
-  });
+export function nearLimit(results: readonly ClassResult[]): Warning[] {
+  const warnings: Warning[] = [];
+  for (const { class: name, route, because } of results) {
+    const { total, limit, unit = '', cite } = because;
+    if (total === undefined || !limit || Math.abs(total - limit) > CLOSE * Math.abs(limit)) continue;
+    const text = `${name}${route ? ` (${route})` : ''}: ${show(total)} ${unit} lies within 5 % of the limit ${show(limit)} ${unit}; batch tolerance may change the class`;
+    warnings.push({ id: 'near-limit', text, cite });
+  }
+  return warnings;
+}

@@ -8,8 +8,8 @@ import { isMoreSevere } from '../corners.ts';
  * @param without results as classified; @param within the same classes with specific limits applied.
  */
 export const limitsWouldMatter = (without: readonly ClassResult[], within: readonly ClassResult[], cite: string): Warning[] =>
-  without.flatMap((result, i) => {
-    const other = within[i]!;
+  within.flatMap(other => {
+    const result = without.find(candidate => candidate.class === other.class && candidate.route === other.route)!;
     if (!isMoreSevere(other, result) || other.outcome !== 'classified') return [];
     const now = result.outcome === 'classified' ? result.hazard.code : result.outcome.replace('-', ' ');
     return [

@@ -43,7 +43,7 @@ function asText({ record, formula }: Product, resolved: readonly Resolved[]): st
   const rows = formula.constituents.map(({ name, cas, low, high, via }, i) => {
     const percent = low.value === high.value ? show(high.value) : `${show(low.value)} to ${show(high.value)}`;
     const unknown = unknownOf(resolved[i]!);
-    const from = via.length > 0 ? `  in ${via.join(' > ')}` : '';
+    const from = via.length > 0 ? `  comes with ${via.join(', ')}` : '';
     return `  ${percent.padStart(18)} %  ${name}${cas ? ` (${cas})` : ''}${from}${unknown ? `  [unknown: ${unknown}]` : ''}`;
   });
   const unknown = resolved.filter(each => unknownOf(each) !== '').length;

@@ -1,12 +1,16 @@
-import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { packagePath } from '../../reference/package-files.ts';
 import { type CommandUsage, parseArguments } from '../arguments.ts';
 import { exit, type Io } from '../io.ts';
+import { writeFiles } from '../write-files.ts';
 
 const usage: CommandUsage = { usage: 'init [DIR]', options: {}, positional: [0, 1] };
 
-/** Writes the starter records with comments; overwrites nothing. Returns the exit status. */
+/**
+ * Writes the starter records with comments; overwrites nothing. Returns the exit status.
+ * @throws OutputError where the folder cannot be written
+ */
 export async function run(args: readonly string[], io: Io): Promise<number> {
   const [folder = '.'] = parseArguments(args, usage).positional;
   const names = readdirSync(packagePath('templates', 'starter'));
@@ -15,14 +19,7 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
     io.err(`${present.map(name => join(folder, name)).join(', ')} already there; nothing written\n`);
     return exit.badInput;
   }
-  try {
-    mkdirSync(folder, { recursive: true });
-    for (const name of names)
-      writeFileSync(join(folder, name), readFileSync(packagePath('templates', 'starter', name)), { flag: 'wx' });
-  } catch (error) {
-    io.err(`cannot write to ${folder}: ${(error as Error).message}\n`);
-    return exit.badInput;
-  }
-  io.out(`${names.map(name => join(folder, name)).join('\n')}\nedit these, then: labelwright check ${join(folder, 'product.yaml')}\n`);
+  const files = names.map(name => ({ name, bytes: readFileSync(packagePath('templates', 'starter', name)) }));
+  io.out(`${writeFiles(folder, files).join('\n')}\nedit these, then: labelwright check ${join(folder, 'product.yaml')}\n`);
   return exit.done;
 }

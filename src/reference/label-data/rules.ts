@@ -40,6 +40,8 @@ export interface LabelRules {
     readonly between: string;
     readonly cite: string;
   };
+  /** Statement on components whose aquatic hazard is unknown; absent where the basis has none. */
+  readonly unknownAquatic?: { readonly code: string; readonly text: string; readonly cite: string };
   /** Classes whose label elements may be left off while every trigger is below a percentage. */
   readonly optional: readonly {
     readonly code: string;

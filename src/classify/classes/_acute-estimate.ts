@@ -1,0 +1,70 @@
+import { Exact } from '../../quantity/exact.ts';
+import { compare } from '../../quantity/sum.ts';
+import type { AcuteKey, AcuteToxicityRules } from '../../reference/thresholds.ts';
+import type { Ingredient } from '../ingredient.ts';
+
+/** What an ingredient brings to the additivity formula by one route and form. */
+export interface Estimate {
+  readonly value: Exact;
+  /** Category that the value lies in; null above the last one. */
+  readonly category: string | null;
+  readonly converted: boolean;
+}
+
+/** The category of an estimate: the first whose upper bound it does not exceed (Table A.1.1; CLP Table 3.1.1). */
+function categoryOf(value: Exact, bounds: Readonly<Record<string, number>>): string | null {
+  for (const category in bounds) if (compare(value, bounds[category]!) <= 0) return category;
+  return null;
+}
+
+/** The most severe category that an ingredient is classified in by one route and form; null where it is not. */
+function listedCategory(
+  { data }: Ingredient,
+  key: AcuteKey,
+  rules: AcuteToxicityRules,
+  open: AcuteKey | null,
+): string | null {
+  let worst: string | null = null;
+  for (const { hazardClass, category, route, form } of data.hazards) {
+    if (hazardClass !== 'Acute Tox.' || (route === 'inhalation' ? (form ?? open) : route) !== key) continue;
+    if (rules.conversion[key][category] !== undefined && (worst === null || category < worst))
+      worst = category;
+  }
+  return worst;
+}
+
+/** An ingredient's estimate by one route and form: its own value, else that of its category (A.1.3.3(d); CLP 3.1.3.3(d)). */
+export function estimateOf(
+  ingredient: Ingredient,
+  key: AcuteKey,
+  rules: AcuteToxicityRules,
+  unnamedForm: AcuteKey,
+): Estimate | null {
+  const { ate } = ingredient.data;
+  const value = ate[key];
+  // Reading `inhalation-forms-apart`: an estimate names the form that a category leaves open.
+  const open = !(ate.gas || ate.vapour || ate.mist) ? unnamedForm : value ? key : null;
+  const listed = listedCategory(ingredient, key, rules, open);
+  const point = listed === null ? null : rules.conversion[key][listed]!;
+  // A value that is the point estimate of the listed category was converted from it (reading `same-category`).
+  if (value && point !== null && compare(value, point) === 0)
+    return { value, category: listed, converted: false };
+  if (value) return { value, category: categoryOf(value, rules.categories[key]), converted: false };
+  return point === null ? null : { value: pointEstimate(point), category: listed, converted: true };
+}
+
+/** Toxic in one inhalation form is not unknown in another (reading `inhalation-forms-apart`). */
+export const knownInAnotherForm = ({ data }: Ingredient, key: AcuteKey): boolean =>
+  key !== 'oral' &&
+  key !== 'dermal' &&
+  (Boolean(data.ate.gas || data.ate.vapour || data.ate.mist) ||
+    data.hazards.some(({ hazardClass, route }) => hazardClass === 'Acute Tox.' && route === 'inhalation'));
+
+const points = new Map<number, Exact>();
+function pointEstimate(value: number): Exact {
+  const known = points.get(value);
+  if (known) return known;
+  const made = Exact.decimal(value);
+  points.set(value, made);
+  return made;
+}
