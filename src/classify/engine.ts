@@ -52,9 +52,9 @@ export function classify(
   for (const statement of supplemental.statements) for (const id of statement.readings) used.add(id);
   warnings.push(...supplemental.questions, ...nearLimit(results));
   if (contexts.length > 1) used.add('range-end');
+  if (!basis.specificLimits.apply && resolved.some(({ data }) => data.limits.length > 0)) used.add('us-specific-limits');
   const limited = applyLimits ? none : limitedClasses(resolved);
   if (limited.size > 0) {
-    used.add('us-specific-limits');
     const within = worstOf(contexts.map(context => classesWithLimits({ ...context, applyLimits: true }, limited)));
     warnings.push(...limitsWouldMatter(results, within, citeHealth(basis, basis.specificLimits.cite)));
   }

@@ -10,7 +10,12 @@ export interface IngredientData {
   readonly hazards: readonly Hazard[];
   readonly limits: readonly SpecificLimit[];
   readonly ate: AteValues;
-  readonly mFactors: { readonly acute: number; readonly chronic: number; readonly given: boolean };
+  readonly mFactors: {
+    readonly acute: number;
+    readonly chronic: number;
+    /** Which of the two were set; the other is 1 (reading `m-factor-missing`). */
+    readonly given: ReadonlySet<'acute' | 'chronic'>;
+  };
   readonly unknown: ReadonlySet<Endpoint>;
   /** Neither the record nor the harmonised table knows anything of it. */
   readonly noData: boolean;
@@ -48,13 +53,51 @@ export interface Mixture {
 export const inhalationFormOf = (form: PhysicalForm): InhalationForm =>
   form === 'gas' ? 'gas' : form === 'liquid' ? 'vapour' : 'mist';
 
+const nothing: readonly never[] = [];
+
+const byClass = new WeakMap<readonly object[], ReadonlyMap<string, readonly object[]>>();
+
+// Every class asks every ingredient; lists are grouped once.
+function groupOf<T extends { readonly hazardClass: string }>(list: readonly T[], hazardClass: string): readonly T[] {
+  if (list.length === 0) return nothing;
+  let groups = byClass.get(list) as ReadonlyMap<string, readonly T[]> | undefined;
+  if (!groups) {
+    const made = new Map<string, T[]>();
+    for (const each of list) {
+      const group = made.get(each.hazardClass);
+      if (group) group.push(each);
+      else made.set(each.hazardClass, [each]);
+    }
+    groups = made;
+    byClass.set(list, made);
+  }
+  return groups.get(hazardClass) ?? nothing;
+}
+
 /** Hazards of one class. */
 export const hazardsOf = ({ data }: Ingredient, hazardClass: string): readonly Hazard[] =>
-  data.hazards.filter(hazard => hazard.hazardClass === hazardClass);
+  groupOf(data.hazards, hazardClass);
 
 /** Specific limits of one class. */
 export const limitsOf = ({ data }: Ingredient, hazardClass: string): readonly SpecificLimit[] =>
-  data.limits.length === 0 ? data.limits : data.limits.filter(limit => limit.hazardClass === hazardClass);
+  groupOf(data.limits, hazardClass);
+
+const present = new WeakMap<Mixture, ReadonlySet<string>>();
+
+/** Whether any ingredient has a hazard or a specific limit of one of the classes. */
+export function concerns(mixture: Mixture, ...hazardClasses: readonly string[]): boolean {
+  let classes = present.get(mixture);
+  if (!classes) {
+    const made = new Set<string>();
+    for (const { data } of mixture.ingredients) {
+      for (const { hazardClass } of data.hazards) made.add(hazardClass);
+      for (const { hazardClass } of data.limits) made.add(hazardClass);
+    }
+    classes = made;
+    present.set(mixture, made);
+  }
+  return hazardClasses.some(hazardClass => classes.has(hazardClass));
+}
 
 /** The lowest lower bound among specific limits, or null. */
 export function lowestBound(limits: readonly SpecificLimit[]): Exact | null {

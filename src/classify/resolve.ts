@@ -139,7 +139,7 @@ const blank = (known: Partial<IngredientData> & { readonly source: string }): In
 const factors = ({ acute, chronic }: { readonly acute?: number; readonly chronic?: number }) => ({
   acute: acute ?? 1,
   chronic: chronic ?? 1,
-  given: acute !== undefined || chronic !== undefined,
+  given: new Set([...(acute === undefined ? [] : ['acute' as const]), ...(chronic === undefined ? [] : ['chronic' as const])]),
 });
 
 /** Hazards of the entry that the record lacks or has in a milder category. */

@@ -1,5 +1,5 @@
 import { Exact } from '../quantity/exact.ts';
-import { meets, type Part, show, sumOf } from '../quantity/sum.ts';
+import { meets, type Part, show, showBeside, sumOf, tidy } from '../quantity/sum.ts';
 import type { Because } from './classification.ts';
 import type { Ingredient } from './ingredient.ts';
 
@@ -61,28 +61,28 @@ export function becauseOfSum(
 ): Because {
   const rows = terms.map(({ ingredient, weight }) => ({ name: ingredient.name, percent: ingredient.percent.value, weight }));
   if (terms.some(({ specific }) => specific)) {
-    const total = sumOf(terms.map(ratioPart));
+    const total = tidy(sumOf(terms.map(ratioPart)));
     const working = terms
       .map(({ ingredient, limit: own }) => `${show(ingredient.percent.value)}/${show(own.value)} ${ingredient.name}`)
       .join(' + ');
     return {
       rule: `${rule}, each by its own limit`,
       cite: `${cite}; ${limitsCite}`,
-      working: `${working} = ${show(total)} ${reachesLimit(terms, limit) ? '>=' : '<'} 1`,
+      working: `${working} = ${showBeside(total, 1)} ${reachesLimit(terms, limit) ? '>=' : '<'} 1`,
       total,
       limit: 1,
       unit: 'ratio',
       terms: rows,
     };
   }
-  const total = sumOf(terms.map(percentPart));
+  const total = tidy(sumOf(terms.map(percentPart)));
   const working = rows
     .map(({ name, percent, weight }) => `${weight === 1 ? '' : `${show(weight)} x `}${show(percent)} % ${name}`)
     .join(' + ');
   return {
     rule,
     cite,
-    working: `${working} = ${show(total)} % ${reachesLimit(terms, limit) ? '>=' : '<'} ${show(limit)} %`,
+    working: `${working} = ${showBeside(total, limit)} % ${reachesLimit(terms, limit) ? '>=' : '<'} ${show(limit)} %`,
     total,
     limit,
     unit: '%',
@@ -94,7 +94,7 @@ export function becauseOfSum(
 export const becauseOfOne = (ingredient: Ingredient, limit: number, reached: boolean, rule: string, cite: string): Because => ({
   rule,
   cite,
-  working: `${show(ingredient.percent.value)} % ${ingredient.name} ${reached ? '>=' : '<'} ${show(limit)} %`,
+  working: `${showBeside(ingredient.percent.value, limit)} % ${ingredient.name} ${reached ? '>=' : '<'} ${show(limit)} %`,
   total: ingredient.percent.value,
   limit,
   unit: '%',

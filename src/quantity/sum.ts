@@ -51,6 +51,14 @@ export function compareSum(parts: readonly Part[], limit: number): number {
 /** Whether the sum reaches the limit. */
 export const meets = (parts: readonly Part[], limit: number): boolean => compareSum(parts, limit) >= 0;
 
+/** Whether a sum times a factor, with another sum added, reaches the limit. */
+export function meetsScaled(parts: readonly Part[], factor: number, more: readonly Part[], limit: number): boolean {
+  const sum = sumOf(parts) * factor + sumOf(more);
+  if (observer === null && Math.abs(sum - limit) > CLEAR * (Math.abs(sum) + Math.abs(limit))) return sum > limit;
+  const scaled = parts.map(part => ({ ...part, weight: part.weight * factor }));
+  return meets([...scaled, ...more], limit);
+}
+
 /** The exact sum. */
 export function exactSum(parts: readonly Part[]): Fraction {
   let sum = new Fraction(0);
@@ -85,6 +93,16 @@ export function compareValues(a: Exact, b: Exact): number {
 
 /** Whether a value reaches a limit. */
 export const reaches = (value: Exact, limit: number): boolean => compare(value, limit) >= 0;
+
+/** A double without the noise of its last digits: 29.759999999999998 is 29.76. */
+export function tidy(value: number): number {
+  const rounded = Math.round(value * 1e9) / 1e9;
+  return Math.abs(rounded - value) <= 1e-13 * Math.abs(value) ? rounded : value;
+}
+
+/** A number as printed beside the limit it was held against: with all its digits where fewer would print the limit. */
+export const showBeside = (value: number, limit: number): string =>
+  value !== limit && show(value) === show(limit) ? String(value) : show(value);
 
 const shown = new Map<number, string>();
 const MOST_SHOWN = 5_000;

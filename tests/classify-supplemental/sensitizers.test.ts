@@ -60,7 +60,7 @@ describe('EUH208 (CLP Annex II 2.8, Annex I Table 3.4.6)', () => {
     const text = (await loadLabelData('eu-clp')).statements.supplemental!.EUH208!;
     const filled = fillStatement(text, fields);
     expect(filled).toEqual({
-      text: 'Contains sensitizer Resp. Sens. 1B, sensitizer Skin Sens. 1. May produce an allergic reaction.',
+      text: 'Contains sensitizer Resp. Sens. 1B and sensitizer Skin Sens. 1. May produce an allergic reaction.',
     });
   });
 });

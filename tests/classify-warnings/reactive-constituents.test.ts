@@ -35,7 +35,7 @@ function mixtureOf(
       hazards: hazards.map(hazard),
       limits: [],
       ate: {},
-      mFactors: { acute: 1, chronic: 1, given: false },
+      mFactors: { acute: 1, chronic: 1, given: new Set<'acute' | 'chronic'>() },
       unknown: new Set<never>(),
       noData: false,
       supplemental: [],

@@ -1,9 +1,19 @@
-import Fraction from 'fraction.js';
-import { compare, compareSum, exactSum, meets, type Part, reaches, show, sumOf } from '../../quantity/sum.ts';
+import {
+  compare,
+  compareSum,
+  meetsScaled,
+  type Part,
+  reaches,
+  show,
+  showBeside,
+  sumOf,
+  tidy,
+} from '../../quantity/sum.ts';
 import type { AcuteKey } from '../../reference/thresholds.ts';
 import type { Because } from '../classification.ts';
 import { type ClassResult, type Context, citeHealth } from '../context.ts';
-import { inhalationFormOf } from '../ingredient.ts';
+import { constant } from '../constant.ts';
+import { concerns, type Ingredient, inhalationFormOf } from '../ingredient.ts';
 import type { ReadingId } from '../readings.ts';
 import { estimateOf, knownInAnotherForm } from './_acute-estimate.ts';
 
@@ -99,19 +109,18 @@ export function acuteSum({ mixture, basis, take }: Context, key: AcuteKey): Acut
     };
   }
   const bounds = rules.categories[key];
-  const counted = corrected ? [...unknownParts] : [];
+  const counted = corrected ? unknownParts : [];
   let category: string | null = null;
   // ATEmix <= L is sum(Ci L / ATEi) + unknown >= 100.
   for (const candidate in bounds) {
-    const scaled = parts.map(part => ({ ...part, weight: bounds[candidate]! }));
-    if (meets([...scaled, ...counted], 100)) {
+    if (meetsScaled(parts, bounds[candidate]!, counted, 100)) {
       category = candidate;
       break;
     }
   }
   const sum = sumOf(parts);
   const numerator = corrected ? 100 - unknown : 100;
-  const ateMix = nearest(parts, counted, numerator / sum);
+  const ateMix = tidy(numerator / sum);
   const unit = unitOf[key];
   if (shared) {
     used.add('same-category');
@@ -132,12 +141,11 @@ export function acuteSum({ mixture, basis, take }: Context, key: AcuteKey): Acut
       },
     };
   }
-  const last = Object.values(bounds).at(-1)!;
-  const limit = category ? bounds[category]! : last;
+  const limit = category ? bounds[category]! : Object.values(bounds).at(-1)!;
   const working =
     `${corrected ? `(100 - ${show(unknown)})` : '100'} / ATEmix = ` +
     `${terms.map(({ name, percent, weight }) => `${show(percent)}/${show(weight)} ${name}`).join(' + ')} = ${show(sum)}; ` +
-    `ATEmix = ${show(ateMix)} ${unit} ${category ? `<= ${show(limit)}` : `> ${show(last)}`}${unknownNote(unknown)}`;
+    `ATEmix = ${showBeside(ateMix, limit)} ${unit} ${category ? '<=' : '>'} ${show(limit)}${unknownNote(unknown)}`;
   return {
     key,
     ateMix,
@@ -156,20 +164,26 @@ export function acuteSum({ mixture, basis, take }: Context, key: AcuteKey): Acut
   };
 }
 
-// The double quotient may miss a value that is exact in decimals, such as 2000.
-function nearest(parts: readonly Part[], unknown: readonly Part[], quick: number): number {
-  const rounded = Number(quick.toPrecision(12));
-  if (rounded === quick) return quick;
-  return String(rounded).length > 10
-    ? quick
-    : new Fraction(100).sub(exactSum(unknown)).div(exactSum(parts)).valueOf();
-}
-
 const unknownNote = (unknown: number): string =>
   unknown > 0 ? `; ${show(unknown)} % of the mixture is of unknown toxicity by this route` : '';
 
 /** Acute toxicity by the three routes; inhalation takes the most severe of its forms. */
-export function acuteToxicity(context: Context): { results: ClassResult[]; sums: Map<AcuteKey, AcuteSum> } {
+export function acuteToxicity(context: Context): AcuteToxicity {
+  if (concerns(context.mixture, 'Acute Tox.') || context.mixture.ingredients.some(hasEstimateOrGap)) return judge(context);
+  const { basis } = context;
+  return constant(basis, 'Acute Tox.', () => judge(context));
+}
+
+/** The results of the three routes, with the sums of all routes and forms. */
+interface AcuteToxicity {
+  readonly results: readonly ClassResult[];
+  readonly sums: ReadonlyMap<AcuteKey, AcuteSum>;
+}
+
+const hasEstimateOrGap = ({ data: { ate, unknown, hazards } }: Ingredient): boolean =>
+  unknown.size > 0 || hazards.length > 0 || Boolean(ate.oral || ate.dermal || ate.gas || ate.vapour || ate.mist);
+
+function judge(context: Context): AcuteToxicity {
   const sums = new Map<AcuteKey, AcuteSum>();
   const results: ClassResult[] = [];
   const { basis } = context;

@@ -1,7 +1,8 @@
 import { reaches, show } from '../../quantity/sum.ts';
 import type { AquaticRules } from '../../reference/thresholds.ts';
 import { type ClassResult, type Context, citeHealth, plainHazard } from '../context.ts';
-import { hazardsOf, type Ingredient } from '../ingredient.ts';
+import { constant } from '../constant.ts';
+import { concerns, hazardsOf, type Ingredient } from '../ingredient.ts';
 import type { ReadingId } from '../readings.ts';
 import { becauseOfNone, becauseOfSum, genericTerm, reachesLimit, type SumTerm } from '../sums.ts';
 
@@ -28,10 +29,11 @@ function isRelevant(ingredient: Ingredient, category: string, m: number, { relev
  * Hazards to the aquatic environment by summation: CLP and UN 4.1.3.5.5.3 (acute), 4.1.3.5.5.4 (chronic),
  * with M-factors 4.1.3.5.5.5. A step to a milder category weighs ten times; Chronic 4 is a plain sum.
  */
-export function aquatic(context: Context): ClassResult[] {
+export function aquatic(context: Context): readonly ClassResult[] {
   const rules = context.basis.aquatic;
   if (!rules) return [];
-  return [summation(context, rules, ACUTE, rules.acute), summation(context, rules, CHRONIC, rules.chronic)];
+  const both = () => [summation(context, rules, ACUTE, rules.acute), summation(context, rules, CHRONIC, rules.chronic)];
+  return concerns(context.mixture, ACUTE, CHRONIC) ? both() : constant(context.basis, 'Aquatic', both);
 }
 
 function summation(
@@ -47,7 +49,7 @@ function summation(
   for (const ingredient of mixture.ingredients) {
     const own = categoryIn(ingredient, hazardClass);
     if (!own) continue;
-    if (own === '1' && !ingredient.data.mFactors.given) used.add('m-factor-missing');
+    if (own === '1' && !ingredient.data.mFactors.given.has(hazardClass === ACUTE ? 'acute' : 'chronic')) used.add('m-factor-missing');
     if (isRelevant(ingredient, own, factorOf(ingredient), rules)) relevant.push({ ingredient, own });
     else used.add('below-cut-off');
   }

@@ -1,12 +1,19 @@
 import { compare, reaches, show } from '../../quantity/sum.ts';
 import { type ClassResult, type Context, citeHealth, plainHazard } from '../context.ts';
-import { hazardsOf } from '../ingredient.ts';
+import { constant } from '../constant.ts';
+import { concerns, hazardsOf } from '../ingredient.ts';
 import { becauseOfNone, becauseOfSum, genericTerm, reachesLimit } from '../sums.ts';
 
 const CLASS = 'Asp. Tox.';
 
 /** Aspiration hazard: A.10.3.3.1, A.10.3.3.2.1; CLP and UN 3.10.3.3. Needs the sum and the viscosity of the mixture. */
-export function aspiration(context: Context): ClassResult[] {
+export function aspiration(context: Context): readonly ClassResult[] {
+  const { basis, mixture } = context;
+  if (concerns(mixture, CLASS)) return judge(context);
+  return constant(basis, `${CLASS} ${mixture.form}`, () => judge(context));
+}
+
+function judge(context: Context): ClassResult[] {
   const { basis, mixture } = context;
   const { relevantFrom, categories } = basis.aspiration;
   const floor = relevantFrom.percent;

@@ -1,10 +1,11 @@
 import type { SpecificLimit } from '../../notation/limit.ts';
 import type { Exact } from '../../quantity/exact.ts';
-import { compare, compareValues, reaches, show } from '../../quantity/sum.ts';
+import { compare, compareValues, reaches, show, showBeside } from '../../quantity/sum.ts';
 import type { CutOffTable } from '../../reference/thresholds.ts';
 import type { Because } from '../classification.ts';
 import { type ClassResult, type Context, citeHealth, plainHazard } from '../context.ts';
-import { hazardsOf, type Ingredient, limitsOf } from '../ingredient.ts';
+import { constant } from '../constant.ts';
+import { concerns, hazardsOf, type Ingredient, limitsOf } from '../ingredient.ts';
 import type { ReadingId } from '../readings.ts';
 import { becauseOfNone, figure } from '../sums.ts';
 
@@ -39,7 +40,7 @@ export function candidatesOf(context: Context, hazardClass: string, table: CutOf
   const found: Candidate[] = [];
   for (const ingredient of mixture.ingredients) {
     const hazards = hazardsOf(ingredient, hazardClass);
-    const limits = applyLimits ? limitsOf(ingredient, hazardClass).filter(({ low }) => low !== null) : [];
+    const limits = applyLimits ? limitsOf(ingredient, hazardClass).filter(limit => isOfTable(limit, table)) : [];
     for (const limit of limits)
       found.push({
         ingredient,
@@ -51,10 +52,10 @@ export function candidatesOf(context: Context, hazardClass: string, table: CutOf
         reached: overLow(ingredient.percent, limit),
       });
     // A limit replaces the table's figures for its own result alone: STOT Category 1 has a second one, for Category 2.
-    const replaced = new Set(limits.map(({ category }) => resultFor(category, table)[0]));
+    const replaced = (result: string) => limits.some(({ category }) => resultFor(category, table)[0] === result[0]);
     for (const hazard of hazards)
       for (const row of table.rows) {
-        if (row.ingredient !== hazard.category || replaced.has(row.result[0])) continue;
+        if (row.ingredient !== hazard.category || replaced(row.result)) continue;
         const from = mixture.form === 'gas' && row.fromGas !== undefined ? row.fromGas : row.from;
         found.push({
           ingredient,
@@ -69,6 +70,10 @@ export function candidatesOf(context: Context, hazardClass: string, table: CutOf
   }
   return found;
 }
+
+// STOT SE 3 has a rule of its own; its limits do not enter the table of Categories 1 and 2.
+const isOfTable = ({ low, category }: SpecificLimit, { rows }: CutOffTable): boolean =>
+  low !== null && rows.some(({ result }) => result[0] === category[0]);
 
 const resultFor = (category: string, table: CutOffTable): string =>
   table.rows.find(({ ingredient }) => ingredient === category)?.result ?? category;
@@ -90,7 +95,7 @@ export function becauseOfCandidates(
   const words = candidates.map(({ ingredient, own, result, limit, reached }) => {
     const sign = (reached ?? true) ? '>=' : '<';
     const category = own && ` (Category ${own}${result === own ? '' : `, giving Category ${result}`})`;
-    return `${show(ingredient.percent.value)} % ${ingredient.name}${category} ${sign} ${show(limit.value)} %`;
+    return `${showBeside(ingredient.percent.value, limit.value)} % ${ingredient.name}${category} ${sign} ${show(limit.value)} %`;
   });
   return {
     rule,
@@ -116,8 +121,9 @@ export function byIngredient(
   hazardClass: string,
   table: CutOffTable,
   statements: Readonly<Record<string, string>>,
-  used: ReadingId[] = [],
+  used: readonly ReadingId[] = [],
 ): { result: ClassResult; triggers: readonly Trigger[]; reached: readonly Trigger[] } {
+  if (!concerns(context.mixture, hazardClass)) return noneOf(context, hazardClass, table);
   const candidates = candidatesOf(context, hazardClass, table);
   const reached = candidates.filter(candidate => candidate.reached).sort(bySeverity);
   const floor = floorOf(table);
@@ -131,3 +137,16 @@ export function byIngredient(
   const because = becauseOfCandidates(context, 'ingredient at or above its cut-off', table, triggers);
   return { result: { class: hazardClass, outcome: 'classified', hazard, because, readings: used, floor }, triggers, reached };
 }
+
+/** The outcome where no ingredient has a hazard or a limit of the class. */
+export const noneOf = (context: Context, hazardClass: string, table: CutOffTable) =>
+  constant(context.basis, hazardClass, () => ({
+    result: {
+      class: hazardClass,
+      outcome: 'not-classified' as const,
+      because: becauseOfCandidates(context, '', table, []),
+      floor: floorOf(table),
+    },
+    triggers: [],
+    reached: [],
+  }));

@@ -3,7 +3,8 @@ import { reaches, show } from '../../quantity/sum.ts';
 import type { Because } from '../classification.ts';
 import { type ClassResult, type Context, citeHealth, plainHazard } from '../context.ts';
 import { extremePh } from '../extreme-ph.ts';
-import { hazardsOf, type Ingredient, limitsOf, lowestBound } from '../ingredient.ts';
+import { constant } from '../constant.ts';
+import { concerns, hazardsOf, type Ingredient, limitsOf, lowestBound } from '../ingredient.ts';
 import type { ReadingId } from '../readings.ts';
 import {
   becauseOfNone,
@@ -33,7 +34,14 @@ const eyeLimits = ({ applyLimits }: Context, ingredient: Ingredient) => {
  * Serious eye damage and eye irritation of an untested mixture: A.3.3.1.2 (pH), A.3.3.3.3 with Table A.3.3 (sums),
  * A.3.3.3.4 with Table A.3.4 (ingredients for which summing does not hold); CLP and UN 3.3.3.
  */
-export function eye(context: Context, skinCorrosive: boolean): ClassResult[] {
+export function eye(context: Context, skinCorrosive: boolean): readonly ClassResult[] {
+  const { basis, mixture } = context;
+  const concerned = skinCorrosive || concerns(mixture, 'Skin Corr.', 'Eye Dam.', 'Eye Irrit.');
+  if (concerned || mixture.properties.pH) return judge(context, skinCorrosive);
+  return constant(basis, CLASS, () => judge(context, false));
+}
+
+function judge(context: Context, skinCorrosive: boolean): ClassResult[] {
   const { basis } = context;
   const rules = basis.eye;
   const used = new Set<ReadingId>();

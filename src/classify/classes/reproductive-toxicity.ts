@@ -3,9 +3,9 @@ import type { SpecificLimit } from '../../notation/limit.ts';
 import { reaches } from '../../quantity/sum.ts';
 import type { CutOffTable } from '../../reference/thresholds.ts';
 import { type ClassResult, type Context, plainHazard } from '../context.ts';
-import { hazardsOf, type Ingredient, limitsOf } from '../ingredient.ts';
+import { concerns, hazardsOf, type Ingredient, limitsOf } from '../ingredient.ts';
 import { figure } from '../sums.ts';
-import { becauseOfCandidates, byIngredient, floorOf, overLow, type Trigger } from './by-ingredient.ts';
+import { becauseOfCandidates, byIngredient, noneOf, floorOf, overLow, type Trigger } from './by-ingredient.ts';
 
 type Effect = 'F' | 'D' | 'plain';
 
@@ -104,12 +104,13 @@ function statementOf(context: Context, triggers: readonly EffectTrigger[], categ
  */
 export function reproductiveToxicity(context: Context): ClassResult[] {
   const table = context.basis.byIngredient['Repr.']!;
+  const lactation = byIngredient(context, 'Lact.', context.basis.byIngredient['Lact.']!, { '': 'H362' }).result;
+  if (!concerns(context.mixture, 'Repr.')) return [noneOf(context, 'Repr.', table).result, lactation];
   const all = context.mixture.ingredients.flatMap(ingredient => triggersOf(context, ingredient, table));
   const reached = all.filter(({ reached }) => reached).sort((a, b) => (a.result < b.result ? -1 : a.result > b.result ? 1 : 0));
   const readings = context.basis.id === 'eu-clp' && all.length > 0 ? (['reproductive-effects'] as const) : [];
   const floor = floorOf(table);
   const worst = reached[0]?.result;
-  const lactation = byIngredient(context, 'Lact.', context.basis.byIngredient['Lact.']!, { '': 'H362' }).result;
   if (worst === undefined) {
     const because = becauseOfCandidates(context, 'ingredients below their cut-off', table, all);
     return [{ class: 'Repr.', outcome: 'not-classified', because, readings, floor }, lactation];

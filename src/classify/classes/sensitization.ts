@@ -7,11 +7,9 @@ const statements = { 'Resp. Sens.': 'H334', 'Skin Sens.': 'H317' } as const;
 export function sensitization(context: Context): ClassResult[] {
   return (['Resp. Sens.', 'Skin Sens.'] as const).map(hazardClass => {
     const table = context.basis.byIngredient[hazardClass]!;
-    const { result, triggers } = byIngredient(context, hazardClass, table, { '1': statements[hazardClass] }, [
-      'sensitizer-category',
-    ]);
-    if (result.outcome !== 'classified') return { ...result, readings: [] };
+    const { result, triggers } = byIngredient(context, hazardClass, table, { '1': statements[hazardClass] });
+    if (result.outcome !== 'classified') return result;
     const own = [...new Set(triggers.map(trigger => trigger.own))].sort();
-    return { ...result, hazard: { ...result.hazard, triggers: own } };
+    return { ...result, hazard: { ...result.hazard, triggers: own }, readings: ['sensitizer-category'] };
   });
 }

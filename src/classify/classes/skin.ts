@@ -2,7 +2,8 @@ import { meets, reaches, show } from '../../quantity/sum.ts';
 import type { Because } from '../classification.ts';
 import { type ClassResult, type Context, citeHealth, plainHazard } from '../context.ts';
 import { extremePh } from '../extreme-ph.ts';
-import { hazardsOf, type Ingredient, limitsOf, lowestBound } from '../ingredient.ts';
+import { constant } from '../constant.ts';
+import { concerns, hazardsOf, type Ingredient, limitsOf, lowestBound } from '../ingredient.ts';
 import type { ReadingId } from '../readings.ts';
 import {
   becauseOfNone,
@@ -40,7 +41,13 @@ const irritationLimits = ({ applyLimits }: Context, ingredient: Ingredient) =>
  * Skin corrosion and irritation of an untested mixture: A.2.3.1.3 (pH), A.2.3.3.3 with Table A.2.3 (sums),
  * A.2.3.3.4 with Table A.2.4 (ingredients for which summing does not hold); CLP and UN 3.2.3.
  */
-export function skin(context: Context): ClassResult[] {
+export function skin(context: Context): readonly ClassResult[] {
+  const { basis, mixture } = context;
+  if (concerns(mixture, 'Skin Corr.', 'Skin Irrit.') || mixture.properties.pH) return judge(context);
+  return constant(basis, CLASS, () => judge(context));
+}
+
+function judge(context: Context): ClassResult[] {
   const { basis } = context;
   const rules = basis.skin;
   const used = new Set<ReadingId>();

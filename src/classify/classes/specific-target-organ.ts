@@ -1,7 +1,8 @@
 import type { TransientEffect } from '../../notation/hazard.ts';
 import { compare, reaches, show } from '../../quantity/sum.ts';
 import { type ClassResult, type Context, citeHealth, plainHazard } from '../context.ts';
-import { hazardsOf, type Ingredient, limitsOf } from '../ingredient.ts';
+import { constant } from '../constant.ts';
+import { concerns, hazardsOf, type Ingredient, limitsOf } from '../ingredient.ts';
 import type { ReadingId } from '../readings.ts';
 import { becauseOfNone, becauseOfSum, genericTerm, reachesLimit, type SumTerm, specificTerm } from '../sums.ts';
 import { byIngredient } from './by-ingredient.ts';
@@ -15,35 +16,19 @@ export function targetOrgans(context: Context): ClassResult[] {
     const statements: Record<string, string> =
       hazardClass === 'STOT SE' ? { '1': 'H370', '2': 'H371' } : { '1': 'H372', '2': 'H373' };
     const table = context.basis.byIngredient[hazardClass]!;
-    const used: ReadingId[] = context.basis.id === 'us-hcs' ? ['stot-1-below-ten'] : [];
-    const { result, triggers } = byIngredient(only12(context), hazardClass, table, statements, used);
-    if (result.outcome !== 'classified') return { ...result, readings: [] };
-    const depends = triggers.some(({ own, ingredient }) => own === '1' && compare(ingredient.percent, 10) < 0);
+    const { result, triggers } = byIngredient(context, hazardClass, table, statements);
+    if (result.outcome !== 'classified') return result;
+    const disputed = table.category1DisputedBelow?.percent;
+    const depends =
+      disputed !== undefined &&
+      triggers.some(({ own, ingredient }) => own === '1' && compare(ingredient.percent, disputed) < 0);
     const hazards = triggers.flatMap(({ ingredient }) => hazardsOf(ingredient, hazardClass));
     const organs = [...new Set(hazards.flatMap(hazard => hazard.organs))];
     const routes = [...new Set(hazards.map(({ route }) => route))];
     const route = routes.length === 1 ? routes[0]! : null;
-    return { ...result, hazard: { ...result.hazard, organs, route }, readings: depends ? used : [] };
+    return { ...result, hazard: { ...result.hazard, organs, route }, readings: depends ? ['stot-1-below-ten'] : [] };
   });
 }
-
-// STOT SE 3 has a rule of its own; its limits must not enter the table of Categories 1 and 2.
-function only12(context: Context): Context {
-  const { mixture } = context;
-  if (!mixture.ingredients.some(({ data }) => data.hazards.some(isThree) || data.limits.some(isThree))) return context;
-  const ingredients = mixture.ingredients.map(ingredient => ({
-    ...ingredient,
-    data: {
-      ...ingredient.data,
-      hazards: ingredient.data.hazards.filter(hazard => !isThree(hazard)),
-      limits: ingredient.data.limits.filter(limit => !isThree(limit)),
-    },
-  }));
-  return { ...context, mixture: { ...mixture, ingredients } };
-}
-
-const isThree = ({ hazardClass, category }: { readonly hazardClass: string; readonly category: string }): boolean =>
-  hazardClass === 'STOT SE' && category === '3';
 
 const effects = [
   { effect: 'respiratory irritation', statement: 'H335' },
@@ -54,7 +39,12 @@ const effects = [
  * STOT SE 3: respiratory irritation and narcotic effects summed apart, A.8.3.4.5 and A.8.3.4.6;
  * CLP and UN 3.8.3.4.5.
  */
-export function transientEffects(context: Context): ClassResult[] {
+export function transientEffects(context: Context): readonly ClassResult[] {
+  if (concerns(context.mixture, 'STOT SE')) return judgeTransient(context);
+  return constant(context.basis, 'STOT SE 3', () => judgeTransient(context));
+}
+
+function judgeTransient(context: Context): ClassResult[] {
   const { basis } = context;
   const rules = basis.transientOrganEffects;
   return effects.map(({ effect, statement }) => {
