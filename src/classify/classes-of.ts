@@ -85,8 +85,15 @@ function undecidedByMissingData({ mixture }: Context, results: readonly ClassRes
   });
 }
 
-function withoutData(result: ClassResult, names: string): ClassResult {
-  const { rule, cite, working, total, limit, unit, terms } = result.because;
-  const because = { rule, cite, working: `${working}; no data on ${names}`, total, limit, unit, terms };
-  return { ...result, outcome: 'insufficient-data', because } as ClassResult;
+function withoutData({ class: name, route, because, readings, warnings, floor }: ClassResult, names: string): ClassResult {
+  const { rule, cite, working, total, limit, unit, terms } = because;
+  return {
+    class: name,
+    route,
+    outcome: 'insufficient-data',
+    because: { rule, cite, working: `${working}; no data on ${names}`, total, limit, unit, terms },
+    readings,
+    warnings,
+    floor,
+  };
 }

@@ -3,7 +3,15 @@ import type { ClassResult } from './context.ts';
 const outcomeRank = { classified: 3, 'insufficient-data': 2, 'not-classified': 1, 'not-applicable': 0 } as const;
 
 // Letters order sub-categories (1A before 1B); a category without a letter stands after those with one.
-const categoryRank = (code: string): string => code.replace(/^(\D+)(\d)$/, '$1$2~');
+const ranks = new Map<string, string>();
+function categoryRank(code: string): string {
+  let rank = ranks.get(code);
+  if (rank === undefined) {
+    rank = code.replace(/^(\D+)(\d)$/, '$1$2~');
+    ranks.set(code, rank);
+  }
+  return rank;
+}
 
 const leads: readonly string[] = ['Skin Corr.', 'Eye Dam.'];
 
@@ -52,7 +60,8 @@ function worseOf(a: ClassResult, b: ClassResult): ClassResult {
 }
 
 /** For each class the most severe result among the corners of the ranges (reading `range-end`). */
-export function worstOf(corners: readonly (readonly ClassResult[])[]): ClassResult[] {
+export function worstOf(corners: readonly (readonly ClassResult[])[]): readonly ClassResult[] {
   const [first, ...others] = corners;
+  if (others.length === 0) return first!;
   return first!.map((result, i) => others.reduce((worst, corner) => worseOf(worst, corner[i]!), result));
 }

@@ -130,10 +130,10 @@ function readingOf(id: ReadingId, take: (id: ReadingId) => string): Reading {
 
 const otherClassOf = (result: Exclude<ClassResult, { outcome: 'classified' }>): OtherClass => ({
   class: result.class,
-  ...(result.route ? { route: result.route } : {}),
+  route: result.route,
   outcome: result.outcome,
   because: result.because,
-  ...(result.calculated ? { calculated: result.calculated } : {}),
+  calculated: result.calculated,
 });
 
 function lowestAte(corners: readonly Corner[], key: AcuteKey): number | null {

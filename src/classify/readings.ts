@@ -199,5 +199,7 @@ export const readings = {
 
 export type ReadingId = keyof typeof readings;
 
+const defaults = new Map(Object.values(readings).map(({ id, options }) => [id as ReadingId, Object.keys(options)[0]!]));
+
 /** What is taken when the record makes no choice: the first option. */
-export const defaultOf = (id: ReadingId): string => Object.keys(readings[id].options)[0]!;
+export const defaultOf = (id: ReadingId): string => defaults.get(id)!;

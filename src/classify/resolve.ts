@@ -1,6 +1,7 @@
 import type { Constituent } from '../formula/constituent.ts';
 import type { Hazard } from '../notation/hazard.ts';
-import type { Endpoint } from '../record/given-data.ts';
+import type { MultiplicationFactors } from '../notation/limit.ts';
+import type { Endpoint, GivenData } from '../record/given-data.ts';
 import { formatAct } from '../reference/harmonised/act.ts';
 import type { HarmonisedEntry } from '../reference/harmonised/entry.ts';
 import type { Warning } from './classification.ts';
@@ -92,8 +93,37 @@ function fromRecord({ name, given }: Constituent, hazards: readonly Hazard[], en
   };
 }
 
+const untouched = new WeakMap<HarmonisedEntry, IngredientData>();
+
+/** The data of an entry to which the record adds nothing; the same for every record. */
+function entryData(entry: HarmonisedEntry): IngredientData {
+  let data = untouched.get(entry);
+  if (!data) {
+    data = dataOf(entry, { unknown: [] });
+    untouched.set(entry, data);
+  }
+  return data;
+}
+
+type Added = Pick<GivenData, 'limits' | 'ate' | 'mFactors' | 'unknown'>;
+
+function dataOf(entry: HarmonisedEntry, { limits, ate, mFactors, unknown }: Added): IngredientData {
+  const added = limits || ate || mFactors ? ' with values from the record' : '';
+  return blank({
+    hazards: entry.hazards,
+    limits: limits ? [...entry.limits, ...limits] : entry.limits,
+    ate: ate ? { ...entry.ate, ...ate } : entry.ate,
+    mFactors: factors({ ...entry.mFactors, ...mFactors }),
+    unknown: unknown.length > 0 ? new Set(unknown) : nothing,
+    supplemental: entry.supplemental,
+    supplementalLimits: entry.supplementalLimits,
+    source: `CLP Annex VI ${entry.index}, ${formatAct(entry.act)}${added}`,
+    minimum: entry.minimum,
+  });
+}
+
 function fromEntry({ name, given }: Constituent, entry: HarmonisedEntry): Resolved {
-  const added = given.limits || given.ate || given.mFactors ? ' with values from the record' : '';
+  const adds = given.limits || given.ate || given.mFactors || given.unknown.length > 0;
   const warnings: Warning[] = entry.minimum
     ? [
         {
@@ -107,17 +137,7 @@ function fromEntry({ name, given }: Constituent, entry: HarmonisedEntry): Resolv
       ]
     : [];
   return {
-    data: blank({
-      hazards: entry.hazards,
-      limits: given.limits ? [...entry.limits, ...given.limits] : entry.limits,
-      ate: given.ate ? { ...entry.ate, ...given.ate } : entry.ate,
-      mFactors: factors({ ...entry.mFactors, ...given.mFactors }),
-      unknown: given.unknown.length > 0 ? new Set(given.unknown) : nothing,
-      supplemental: entry.supplemental,
-      supplementalLimits: entry.supplementalLimits,
-      source: `CLP Annex VI ${entry.index}, ${formatAct(entry.act)}${added}`,
-      minimum: entry.minimum,
-    }),
+    data: adds ? dataOf(entry, given) : entryData(entry),
     entry,
     warnings,
   };
@@ -136,10 +156,24 @@ const blank = (known: Partial<IngredientData> & { readonly source: string }): In
   ...known,
 });
 
-const factors = ({ acute, chronic }: { readonly acute?: number; readonly chronic?: number }) => ({
+const given = {
+  none: new Set<'acute' | 'chronic'>(),
+  acute: new Set(['acute'] as const),
+  chronic: new Set(['chronic'] as const),
+  both: new Set(['acute', 'chronic'] as const),
+};
+
+const factors = ({ acute, chronic }: MultiplicationFactors): IngredientData['mFactors'] => ({
   acute: acute ?? 1,
   chronic: chronic ?? 1,
-  given: new Set([...(acute === undefined ? [] : ['acute' as const]), ...(chronic === undefined ? [] : ['chronic' as const])]),
+  given:
+    acute === undefined
+      ? chronic === undefined
+        ? given.none
+        : given.chronic
+      : chronic === undefined
+        ? given.acute
+        : given.both,
 });
 
 /** Hazards of the entry that the record lacks or has in a milder category. */

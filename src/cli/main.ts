@@ -78,22 +78,27 @@ async function main([name, ...args]: readonly string[]): Promise<number> {
   }
   const command = Object.hasOwn(commands, name) ? commands[name] : undefined;
   if (!command) {
-    const { nearest } = await import('../report/nearest.ts');
-    const near = nearest(name, Object.keys(commands));
-    io.err(
-      `unknown command ${name}${near ? `; did you mean ${near}?` : ''}\nlabelwright --help lists the commands\n`,
-    );
+    io.err(`${await unknownCommand(name)}\nlabelwright --help lists the commands\n`);
     return exit.badInput;
   }
   const { run } = await command.load();
   return run(args, io);
 }
 
+async function unknownCommand(name: string): Promise<string> {
+  if (/\.(ya?ml|json)$/i.test(name)) return `a command comes before the record: labelwright check ${name}`;
+  if (name.startsWith('-')) return `a command comes before its options: ${name}`;
+  const { nearest } = await import('../report/nearest.ts');
+  const near = nearest(name, Object.keys(commands));
+  return `unknown command ${name}${near ? `; did you mean ${near}?` : ''}`;
+}
+
 // A reader that closes early, such as `head`, is no defect.
-process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-  if (error.code === 'EPIPE') process.exit(exit.done);
-  throw error;
-});
+for (const stream of [process.stdout, process.stderr])
+  stream.on('error', (error: NodeJS.ErrnoException) => {
+    if (error.code === 'EPIPE') process.exit(exit.done);
+    throw error;
+  });
 
 main(process.argv.slice(2)).then(
   status => {

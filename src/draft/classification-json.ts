@@ -29,7 +29,17 @@ export function classificationJson(
   };
 }
 
-const hazardJson = ({ code, route, form, effect, organs, triggers, statements, because, calculated }: ClassifiedHazard) => ({
+const hazardJson = ({
+  code,
+  route,
+  form,
+  effect,
+  organs,
+  triggers,
+  statements,
+  because,
+  calculated,
+}: ClassifiedHazard) => ({
   code,
   route,
   ...(form ? { form } : {}),

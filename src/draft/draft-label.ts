@@ -48,11 +48,16 @@ export async function draftLabel(
   if (!profile.ok) return profile;
   const template = await loadTemplate(templates, `labels/${audience}.hbs`);
   const instant = `${date}T00:00:00Z`;
-  const model = labelDocument({ record: complete.value, pack, elements, draft: true, date: instant, only }, template);
+  const model = labelDocument(
+    { record: complete.value, pack, elements, draft: true, date: instant, only },
+    template,
+  );
   const laidOut = await layoutLabel(model, fonts, { die: pack.label, profile: profile.value });
-  if (!laidOut.ok) return laidOut;
+  const findings = laidOut.diagnostics.map(finding => ({ ...finding, at: finding.at ?? pack.at }));
+  if (!laidOut.ok) return fail(...findings);
   const bytes = await writePdf(laidOut.value, fonts, { kind: 'label', version: VERSION });
   const found = await preflight(bytes, { kind: 'label', dieInk: 'CutContour' });
-  if (hasErrors(found)) throw new Error(`preflight of the label: ${found.map(({ message }) => message).join('; ')}`);
-  return succeed(bytes, [...laidOut.diagnostics, ...found]);
+  if (hasErrors(found))
+    throw new Error(`preflight of the label: ${found.map(({ message }) => message).join('; ')}`);
+  return succeed(bytes, [...findings, ...found]);
 }

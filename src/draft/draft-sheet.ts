@@ -64,9 +64,16 @@ export async function draftSheet(
     found = await preflight(pdf, { kind: 'sheet' });
   } catch (error) {
     if (!(error instanceof MissingGlyphError)) throw error;
-    return fail({ code: 'missing-glyph', severity: 'error', message: error.message, hint: 'replace it in the record: the embedded face has Latin, Greek and Cyrillic letters' });
+    return fail({
+      code: 'missing-glyph',
+      severity: 'error',
+      message: error.message,
+      hint: 'replace it in the record: the embedded face has Latin, Greek and Cyrillic letters',
+      at: { file: record.file },
+    });
   }
-  if (hasErrors(found)) throw new Error(`preflight of the sheet: ${found.map(({ message }) => message).join('; ')}`);
+  if (hasErrors(found))
+    throw new Error(`preflight of the sheet: ${found.map(({ message }) => message).join('; ')}`);
   return succeed(
     { pdf, html: sheetHtml(model), json: `${JSON.stringify(sheetJson(input), null, 2)}\n` },
     found,

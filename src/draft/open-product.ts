@@ -13,10 +13,12 @@ export interface Product {
 }
 
 /** Reads a record file and expands its formula; every problem of a stage is reported at once. */
-export const openProduct = (path: string, files: RecordEnv): Outcome<Product> => expand(loadRecord(path, files));
+export const openProduct = (path: string, files: RecordEnv): Outcome<Product> =>
+  expand(loadRecord(path, files));
 
 /** As `openProduct`, from a value parsed from JSON. */
-export const productOf = (value: unknown, files: RecordEnv): Outcome<Product> => expand(parseRecordValue(value, files));
+export const productOf = (value: unknown, files: RecordEnv): Outcome<Product> =>
+  expand(parseRecordValue(value, files));
 
 function expand(loaded: Outcome<ProductRecord>): Outcome<Product> {
   if (!loaded.ok) return loaded;

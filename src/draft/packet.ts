@@ -29,7 +29,11 @@ export interface Packet {
  * Everything for one product: labels of all packs, data sheet, classification, work sheet and an index page.
  * @param date YYYY-MM-DD
  */
-export async function makePacket(product: ClassifiedProduct, date: string, fonts: FontLibrary): Promise<Packet> {
+export async function makePacket(
+  product: ClassifiedProduct,
+  date: string,
+  fonts: FontLibrary,
+): Promise<Packet> {
   const { record, classification, elements } = product;
   const files: PacketFile[] = [];
   const diagnostics: Diagnostic[] = [];
@@ -37,7 +41,11 @@ export async function makePacket(product: ClassifiedProduct, date: string, fonts
     const label = await draftLabel(product, { pack, audience: 'us-workplace', date }, fonts);
     diagnostics.push(...label.diagnostics);
     if (label.ok)
-      files.push({ name: `label-${pack.id}.pdf`, what: `label of ${pack.contents.written}, one page at die size`, bytes: label.value });
+      files.push({
+        name: `label-${pack.id}.pdf`,
+        what: `label of ${pack.contents.written}, one page at die size`,
+        bytes: label.value,
+      });
   }
   const sheet = await draftSheet(product, { date, paper: 'letter' }, fonts);
   diagnostics.push(...sheet.diagnostics);
@@ -62,7 +70,11 @@ export async function makePacket(product: ClassifiedProduct, date: string, fonts
   );
   const review = reviewPoints(product);
   const index = await indexPage(record, product, files, review, diagnostics, date);
-  return { files: [...files, { name: 'index.html', what: 'index of this packet', bytes: index }], review, diagnostics };
+  return {
+    files: [...files, { name: 'index.html', what: 'index of this packet', bytes: index }],
+    review,
+    diagnostics,
+  };
 }
 
 const indexPage = (

@@ -8,7 +8,9 @@ export function reviewPoints({ record, classification, elements }: ClassifiedPro
   return [
     ...classification.warnings.map(({ text }) => text),
     ...(unread.length > 0 ? [`not decided for want of data: ${unread.join(', ')}`] : []),
-    ...(evidence.length > 0 ? [`given by evidence in the record, not by calculation: ${evidence.join(', ')}`] : []),
+    ...(evidence.length > 0
+      ? [`given by evidence in the record, not by calculation: ${evidence.join(', ')}`]
+      : []),
     ...record.choices.map(({ reading, take, reason }) => `reading ${reading} taken as ${take}: ${reason}`),
     ...elements.missing.map(({ what, why }) => `${what}: ${why}`),
     ...elements.omitted.map(({ what, why }) => `left off the label: ${what} (${why})`),

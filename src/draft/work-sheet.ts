@@ -19,9 +19,16 @@ const outcomes = {
 const worked = ({ rule, working }: Because): string => `${rule}: ${working}`;
 
 function blocksOf(classification: Classification, elements: LabelElements): Block[] {
-  const { constituents, hazards, otherClasses, ateMix, unknownAcuteToxicity, readings, warnings } = classification;
+  const { constituents, hazards, otherClasses, ateMix, unknownAcuteToxicity, readings, warnings } =
+    classification;
   const ate = Object.entries(ateMix).filter((entry): entry is [string, number] => entry[1] !== null);
-  const units: Readonly<Record<string, string>> = { oral: 'mg/kg', dermal: 'mg/kg', gas: 'ppmV', vapour: 'mg/L', mist: 'mg/L' };
+  const units: Readonly<Record<string, string>> = {
+    oral: 'mg/kg',
+    dermal: 'mg/kg',
+    gas: 'ppmV',
+    vapour: 'mg/L',
+    mist: 'mg/L',
+  };
   const unknown = Object.entries(unknownAcuteToxicity).filter(([, percent]) => percent > 0);
   return [
     {
@@ -31,7 +38,8 @@ function blocksOf(classification: Classification, elements: LabelElements): Bloc
         percentRange ? `${show(percentRange[0])} to ${show(percentRange[1])}` : show(percent),
         name,
         cas ?? '-',
-        [own.join(', '), gaps.length > 0 ? `unknown: ${gaps.join(', ')}` : ''].filter(Boolean).join('; ') || 'none',
+        [own.join(', '), gaps.length > 0 ? `unknown: ${gaps.join(', ')}` : ''].filter(Boolean).join('; ') ||
+          'none',
         source,
       ]),
     },
@@ -41,7 +49,10 @@ function blocksOf(classification: Classification, elements: LabelElements): Bloc
       rows: hazards.map(({ code, route, effect, statements, because, calculated }) => [
         `${code}${route ? ` (${route})` : ''}${effect ? ` (${effect})` : ''}`,
         statements.join(', '),
-        worked(because) + (calculated ? `; calculation would have said ${calculated.outcome} (${calculated.because.working})` : ''),
+        worked(because) +
+          (calculated
+            ? `; calculation would have said ${calculated.outcome} (${calculated.because.working})`
+            : ''),
         because.cite,
       ]),
     },
@@ -51,7 +62,10 @@ function blocksOf(classification: Classification, elements: LabelElements): Bloc
       rows: otherClasses.map(({ class: name, route, outcome, because, calculated }) => [
         `${name}${route ? ` (${route})` : ''}`,
         outcomes[outcome],
-        worked(because) + (calculated ? `; calculation would have said ${calculated.outcome} (${calculated.because.working})` : ''),
+        worked(because) +
+          (calculated
+            ? `; calculation would have said ${calculated.outcome} (${calculated.because.working})`
+            : ''),
         because.cite,
       ]),
     },
@@ -100,7 +114,11 @@ const heading = ({ name, code }: ProductRecord, { basis }: Classification): [str
 ];
 
 /** The classification as a person would work it on paper, for a terminal. */
-export function workSheetText(record: ProductRecord, classification: Classification, elements: LabelElements): string {
+export function workSheetText(
+  record: ProductRecord,
+  classification: Classification,
+  elements: LabelElements,
+): string {
   const [title, note] = heading(record, classification);
   const blocks = blocksOf(classification, elements).map(({ title: name, rows }) => {
     const width = Math.min(34, Math.max(...rows.map(([first]) => first!.length)));
@@ -117,7 +135,11 @@ export function workSheetText(record: ProductRecord, classification: Classificat
 const cell = (text: string): string => text.replaceAll('|', '\\|').replaceAll('\n', ' ');
 
 /** The same as a Markdown work sheet for the packet. */
-export function workSheetMarkdown(record: ProductRecord, classification: Classification, elements: LabelElements): string {
+export function workSheetMarkdown(
+  record: ProductRecord,
+  classification: Classification,
+  elements: LabelElements,
+): string {
   const [title, note] = heading(record, classification);
   const blocks = blocksOf(classification, elements).map(({ title: name, head, rows }) =>
     [
@@ -128,6 +150,7 @@ export function workSheetMarkdown(record: ProductRecord, classification: Classif
       ...rows.map(row => `| ${row.map(cell).join(' | ')} |`),
     ].join('\n'),
   );
-  const review = '\n## Review\n\n| | |\n|---|---|\n| Reviewed by | |\n| Qualification | |\n| Date | |\n| Changes asked for | |\n';
+  const review =
+    '\n## Review\n\n| | |\n|---|---|\n| Reviewed by | |\n| Qualification | |\n| Date | |\n| Changes asked for | |\n';
   return `# Work sheet: ${title}\n\n${note}\n\n${blocks.join('\n\n')}\n${review}`;
 }

@@ -53,6 +53,7 @@ export function reversed(change: Change): Change {
     case 'signal-word':
       return { ...change, from: change.to, to: change.from, worse: !change.worse };
     case 'pictogram':
+    case 'supplemental':
       return { ...change, kind: change.kind === 'appears' ? 'disappears' : 'appears', worse: !change.worse };
     case 'hazard': {
       const worse = change.worse === null ? null : !change.worse;
@@ -65,11 +66,14 @@ export function reversed(change: Change): Change {
 /** Changes in words: `Skin Corr. 1B instead of Skin Irrit. 2, no longer Eye Irrit. 2A`. */
 export const changesText = (changes: readonly Change[]): string => changes.map(changeText).join(', ');
 
+/** One change in words: `Skin Corr. 1B instead of Skin Irrit. 2`. */
 export function changeText(change: Change): string {
   if (change.what === 'signal-word') {
     if (change.to === null) return `no signal word instead of ${change.from}`;
     return `signal word ${change.to}${change.from === null ? '' : ` instead of ${change.from}`}`;
   }
+  if (change.what === 'supplemental')
+    return change.kind === 'appears' ? `statement ${change.code}` : `no longer statement ${change.code}`;
   if (change.what === 'pictogram')
     return change.kind === 'appears' ? `pictogram ${change.code}` : `no longer pictogram ${change.code}`;
   if (change.kind === 'changes') return `${change.code} instead of ${change.from}`;

@@ -10,6 +10,9 @@ export interface Turn {
 /** Finds something at a value and tells of every place where one of the comparisons made on the way would turn. */
 export type Probe<T> = (at: Fraction, tell: ((turn: Turn) => void) | null) => T;
 
+// Turns stand still where every comparison is of straight lines; some thousands are more than any formula has.
+const MAX_INTERVALS = 50_000;
+
 /** A single value, or all between two, on which the same is found. */
 export interface Cell<T> {
   readonly from: Fraction;
@@ -23,6 +26,7 @@ export interface Cell<T> {
  * Divides a range into single values and open intervals on each of which the same is found, exactly and without
  * scanning: between the turns nearest to a probed value every comparison has the same sign, so the same course is
  * taken through the rules. What remains on either side is probed in turn.
+ * @throws Error on a comparison whose turn moves with the value looked at: a defect of a rule.
  * @returns cells in order: the low end, an interval, a value, … the high end.
  */
 export function divide<T>(low: Fraction, high: Fraction, probe: Probe<T>): Cell<T>[] {
@@ -40,6 +44,7 @@ export function divide<T>(low: Fraction, high: Fraction, probe: Probe<T>): Cell<
       continue;
     }
     intervals.push({ from: turns.left, to: turns.right, probed: middle, found });
+    if (intervals.length > MAX_INTERVALS) throw new Error('a comparison does not move in a straight line');
     if (turns.right.lt(to)) open.push([turns.right, to]);
     if (turns.left.gt(from)) open.push([from, turns.left]);
   }

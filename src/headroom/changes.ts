@@ -24,6 +24,14 @@ export type Change =
       readonly worse: boolean;
     }
   | {
+      readonly what: 'supplemental';
+      readonly kind: 'appears' | 'disappears';
+      /** EUH code. */
+      readonly code: string;
+      readonly worse: boolean;
+      readonly because: Because | null;
+    }
+  | {
       readonly what: 'pictogram';
       readonly kind: 'appears' | 'disappears';
       readonly code: PictogramCode;
@@ -53,6 +61,7 @@ export function changesBetween(before: State, after: State): Change[] {
     ...hazardChanges(before, after),
     ...signalWordChange(before, after),
     ...pictogramChanges(before, after),
+    ...supplementalChanges(before, after),
   ];
 }
 
@@ -141,9 +150,22 @@ function pictogramChanges(before: State, after: State): Change[] {
   ];
 }
 
+function supplementalChanges(before: State, after: State): Change[] {
+  const gone = (a: State, b: State) =>
+    a.classification.supplemental.filter(({ code }) => !b.supplemental.includes(code));
+  return [
+    ...gone(after, before).map(
+      ({ code, because }): Change => ({ what: 'supplemental', kind: 'appears', code, worse: true, because }),
+    ),
+    ...gone(before, after).map(
+      ({ code }): Change => ({ what: 'supplemental', kind: 'disappears', code, worse: false, because: null }),
+    ),
+  ];
+}
+
 /** Whether any hazard or the signal word becomes more severe; a pictogram alone decides nothing (precedence may drop one). */
 export const isWorsening = (changes: readonly Change[]): boolean =>
-  changes.some(({ what, worse }) => what !== 'pictogram' && worse === true);
+  changes.some(({ what, worse }) => (what === 'hazard' || what === 'signal-word') && worse === true);
 
 /** Whether anything changes that the label shows, not only a category that the data sheet names. */
 export const touchesLabel = (changes: readonly Change[]): boolean =>

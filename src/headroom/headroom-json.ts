@@ -26,6 +26,7 @@ export function headroomJson(
       fromInclusive,
       toInclusive,
       hazards: state.hazards,
+      supplemental: state.supplemental,
       ...(state.label && { signalWord: state.label.signalWord, pictograms: state.label.pictograms }),
     })),
     breakpoints: breakpoints.map(breakpoint => ({

@@ -51,15 +51,14 @@ export function rangeText(
 }
 
 /** `Danger: Skin Corr. 1B, Eye Dam. 1; GHS05`. */
-export function stateText({ hazards, label }: State): string {
+export function stateText({ hazards, supplemental, label }: State): string {
   const listed = hazards.length > 0 ? hazards.join(', ') : 'not classified';
-  if (!label) return listed;
-  const word = label.signalWord ? `${label.signalWord}: ` : '';
-  return `${word}${listed}${label.pictograms.length > 0 ? `; ${label.pictograms.join(' ')}` : ''}`;
+  const word = label?.signalWord ? `${label.signalWord}: ` : '';
+  return [`${word}${listed}`, label?.pictograms.join(' '), supplemental.join(' ')].filter(Boolean).join('; ');
 }
 
 function reasonText(change: Change): string {
-  if (change.what !== 'hazard' || !change.because) return '';
+  if (!('because' in change) || !change.because) return '';
   const { cite, working } = change.because;
   return ` - ${working} [${cite}]`;
 }

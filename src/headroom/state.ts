@@ -16,6 +16,8 @@ export type LabelOf = (classification: Classification) => LabelHead;
 export interface State {
   readonly classification: Classification;
   readonly hazards: readonly string[];
+  /** Codes of the supplemental statements that composition decides. */
+  readonly supplemental: readonly string[];
   readonly label: LabelHead | null;
 }
 
@@ -31,13 +33,15 @@ export const hazardText = (hazard: ClassifiedHazard): string =>
 export const stateOf = (classification: Classification, labelOf: LabelOf | null): State => ({
   classification,
   hazards: classification.hazards.map(hazardText),
-  label: labelOf && labelOf(classification),
+  supplemental: classification.supplemental.map(({ code }) => code),
+  label: labelOf?.(classification) ?? null,
 });
 
-/** Whether two mixtures have the same hazards, signal word and pictograms. */
+/** Whether two mixtures have the same hazards, supplemental statements, signal word and pictograms. */
 export function sameState(a: State, b: State): boolean {
   return (
     sameList(a.hazards, b.hazards) &&
+    sameList(a.supplemental, b.supplemental) &&
     a.label?.signalWord === b.label?.signalWord &&
     sameList(a.label?.pictograms ?? [], b.label?.pictograms ?? [])
   );

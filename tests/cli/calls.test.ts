@@ -40,6 +40,8 @@ describe('a wrong call', () => {
     [['clasify', record], 'unknown command clasify; did you mean classify?'],
     [['frobnicate'], 'unknown command frobnicate\nlabelwright --help lists the commands'],
     [['constructor'], 'unknown command constructor'],
+    [[record], `a command comes before the record: labelwright check ${record}`],
+    [['--json', 'check', record], 'a command comes before its options: --json'],
     [['check', '--jsn', record], 'unknown option --jsn; did you mean --json?'],
     [['label', record, '--pak', 'bottle-946'], 'unknown option --pak; did you mean --pack?'],
     [['check'], 'no record given\nusage: labelwright check RECORD…'],
@@ -58,14 +60,26 @@ describe('a wrong call', () => {
     [sds, [record, '--out', '--json'], '--out needs a value'],
     [classify, [record, '--json=yes'], '--json takes no value'],
     [classify, [record, '-json'], 'unknown option -json; options begin with two dashes'],
-    [classify, [record, '--basis', 'us-hsc'], '--basis us-hsc is none of us-hcs, eu-clp, un-ghs; did you mean us-hcs?'],
-    [classify, [record, '--as-of', '2026-02-30'], '--as-of 2026-02-30 is not a date; write year-month-day, such as 2026-11-25'],
+    [
+      classify,
+      [record, '--basis', 'us-hsc'],
+      '--basis us-hsc is none of us-hcs, eu-clp, un-ghs; did you mean us-hcs?',
+    ],
+    [
+      classify,
+      [record, '--as-of', '2026-02-30'],
+      '--as-of 2026-02-30 is not a date; write year-month-day, such as 2026-11-25',
+    ],
     [classify, [record, '--as-of', '11/25/2026'], '--as-of 11/25/2026 is not a date'],
     [classify, [record, '--lines'], '--lines reads records from standard input; give no file'],
     // 89 FR 44144: the amended standard took effect on 19 July 2024.
     [classify, [record, '--as-of', '2001-01-01'], 'in force since 2024-07-19'],
     // Regulation (EC) No 1272/2008 has texts of several dates; the day before the first held is refused.
-    [classify, [record, '--basis', 'eu-clp', '--as-of', '1999-12-31'], 'the earliest text held is that in force since'],
+    [
+      classify,
+      [record, '--basis', 'eu-clp', '--as-of', '1999-12-31'],
+      'the earliest text held is that in force since',
+    ],
     [label, [record, '--pack', 'bottel-946'], 'there is no pack bottel-946; did you mean bottle-946?'],
     [label, [record, '--pack', 'drum'], 'there is no pack drum; the packs are bottle-946'],
     [label, [record, '--for', 'tank'], '--for tank can only be us-workplace'],
@@ -91,7 +105,11 @@ describe('a wrong call', () => {
 
 describe('an output folder that cannot be written', () => {
   it.each([
-    ['a file is in the way', 'maker.yaml', 'cannot write to maker.yaml: a file of that name is in the way; name a folder'],
+    [
+      'a file is in the way',
+      'maker.yaml',
+      'cannot write to maker.yaml: a file of that name is in the way; name a folder',
+    ],
     ['a file is above it', 'maker.yaml/drafts', 'a part of that path is a file, not a folder'],
   ])('%s', (_, folder, said) => {
     const cwd = workshop();
@@ -118,7 +136,10 @@ describe('an output folder that cannot be written', () => {
     const cwd = workshop();
     const said = 'cannot write to maker.yaml: a file of that name is in the way; name a folder\n';
     expect(labelwright(['init', 'maker.yaml'], { cwd })).toEqual({ status: 2, out: '', err: said });
-    const { status, err } = labelwright(['headroom', 'descaler.yaml', '--of', '77-92-9', '--out', 'maker.yaml'], { cwd });
+    const { status, err } = labelwright(
+      ['headroom', 'descaler.yaml', '--of', '77-92-9', '--out', 'maker.yaml'],
+      { cwd },
+    );
     expect({ status, err }).toEqual({ status: 2, err: said });
   });
 });
@@ -131,6 +152,18 @@ describe('a reader that closes early', () => {
     const { stdout, stderr } = spawnSync('sh', ['-c', script], { cwd, encoding: 'utf8' });
     expect(stdout.trimEnd().split('\n')).toEqual(['Kerbstone Patio Cleaner (KP-946)']);
     expect(stderr).toBe('status 0\n');
+  });
+});
+
+describe('a reader of the messages that closes early', () => {
+  it('is no error', () => {
+    const cwd = workshop();
+    put(cwd, 'bad.yaml', demo.replaceAll('percent:', 'percnt:'));
+    const files = Array<string>(60).fill('bad.yaml').join(' ');
+    const script = `{ "${process.execPath}" "${main}" check ${files} 2>&1; echo "status $?" >&3; } 3>&2 | head -n 1`;
+    const { stdout, stderr } = spawnSync('sh', ['-c', script], { cwd, encoding: 'utf8' });
+    expect(stdout).toMatch(/^bad\.yaml:\d+:\d+: error/);
+    expect(stderr).toMatch(/^status [02]\n$/);
   });
 });
 

@@ -25,15 +25,20 @@ const classification = z.object({
     title: z.string().min(1),
     asOf: z.iso.date(),
   }),
-  constituents: z.array(
-    z.looseObject({
-      name: z.string().min(1),
-      cas: z.string().regex(/^\d{2,7}-\d\d-\d$/).nullable(),
-      percent,
-      hazards: z.array(z.string()),
-      source: z.string().min(1),
-    }),
-  ).min(1),
+  constituents: z
+    .array(
+      z.looseObject({
+        name: z.string().min(1),
+        cas: z
+          .string()
+          .regex(/^\d{2,7}-\d\d-\d$/)
+          .nullable(),
+        percent,
+        hazards: z.array(z.string()),
+        source: z.string().min(1),
+      }),
+    )
+    .min(1),
   hazards: z.array(
     z.object({
       code: z.string().regex(/^[A-Z][^()]+$/),
@@ -49,13 +54,21 @@ const classification = z.object({
       because,
     }),
   ),
-  ateMix: z.strictObject({ oral: estimate, dermal: estimate, gas: estimate, vapour: estimate, mist: estimate }),
+  ateMix: z.strictObject({
+    oral: estimate,
+    dermal: estimate,
+    gas: estimate,
+    vapour: estimate,
+    mist: estimate,
+  }),
   unknownAcuteToxicity: z.strictObject({ oral: percent, dermal: percent, inhalation: percent }),
   signalWord: z.enum(['Danger', 'Warning']).nullable(),
   pictograms: z.array(z.string().regex(/^GHS0[1-9]$/)),
   hazardStatements: z.array(statement(/^(H\d{3}\w*|EUH\d{3}\w*)(\+H\d{3}\w*)*$/)),
   precautionaryStatements: z.array(
-    statement(/^P\d{3}(\+P\d{3})*$/).extend({ group: z.enum(['general', 'prevention', 'response', 'storage', 'disposal']) }),
+    statement(/^P\d{3}(\+P\d{3})*$/).extend({
+      group: z.enum(['general', 'prevention', 'response', 'storage', 'disposal']),
+    }),
   ),
   supplemental: z.array(statement(/./)),
   readings: z.array(z.object({ id: z.string().min(1), taken: z.string().min(1), cite: z.string().min(1) })),
@@ -65,26 +78,25 @@ const classification = z.object({
 const demos = ['patio-cleaner', 'descaler', 'degreaser'].map(name => `templates/demo/${name}.yaml`);
 
 describe('classify --json', () => {
-  it.each(demos.flatMap(path => (['us-hcs', 'eu-clp', 'un-ghs'] as const).map(basis => [path, basis] as const)))(
-    'keeps its form: %s, %s',
-    async (path, basis) => {
-      const { status, out } = await inProcess(classify, [path, '--json', '--basis', basis]);
-      expect(status).toBe(0);
-      const result = classification.parse(JSON.parse(out));
-      expect(result.basis).toMatchObject({ id: basis, asOf: TODAY });
-      // A class is either given or among the others, and the constituents make the whole.
-      const given = new Set(result.hazards.map(({ code, route }) => `${code.replace(/ \d.*$/, '')} ${route}`));
-      for (const { class: name, route = null } of result.otherClasses)
-        expect(given).not.toContain(`${name} ${route}`);
-      // Of a range `percent` is the upper end.
-      const ends = result.constituents.map(
-        ({ percent: share, percentRange }) => (percentRange ?? [share, share]) as [number, number],
-      );
-      const sum = (end: 0 | 1) => ends.reduce((total, range) => total + range[end], 0);
-      expect(sum(0)).toBeLessThan(100.001);
-      expect(sum(1)).toBeGreaterThan(99.999);
-    },
-  );
+  it.each(
+    demos.flatMap(path => (['us-hcs', 'eu-clp', 'un-ghs'] as const).map(basis => [path, basis] as const)),
+  )('keeps its form: %s, %s', async (path, basis) => {
+    const { status, out } = await inProcess(classify, [path, '--json', '--basis', basis]);
+    expect(status).toBe(0);
+    const result = classification.parse(JSON.parse(out));
+    expect(result.basis).toMatchObject({ id: basis, asOf: TODAY });
+    // A class is either given or among the others, and the constituents make the whole.
+    const given = new Set(result.hazards.map(({ code, route }) => `${code.replace(/ \d.*$/, '')} ${route}`));
+    for (const { class: name, route = null } of result.otherClasses)
+      expect(given).not.toContain(`${name} ${route}`);
+    // Of a range `percent` is the upper end.
+    const ends = result.constituents.map(
+      ({ percent: share, percentRange }) => (percentRange ?? [share, share]) as [number, number],
+    );
+    const sum = (end: 0 | 1) => ends.reduce((total, range) => total + range[end], 0);
+    expect(sum(0)).toBeLessThan(100.001);
+    expect(sum(1)).toBeGreaterThan(99.999);
+  });
 
   it('prints the document alone, one for one record and a list for several', () => {
     const one = labelwright(['classify', demos[0]!, '--json', '--as-of', TODAY]);
@@ -92,12 +104,18 @@ describe('classify --json', () => {
     expect(classification.parse(JSON.parse(one.out)).product.code).toBe('KP-946');
     const all = labelwright(['classify', ...demos, '--json', '--as-of', TODAY]);
     expect(all.status).toBe(0);
-    const codes = z.array(classification).parse(JSON.parse(all.out)).map(({ product }) => product.code);
+    const codes = z
+      .array(classification)
+      .parse(JSON.parse(all.out))
+      .map(({ product }) => product.code);
     expect(codes).toEqual(['KP-946', 'LD-1000', 'CD-500']);
   });
 
   it('gives the same bytes again', async () => {
-    const [first, second] = [await inProcess(classify, [...demos, '--json']), await inProcess(classify, [...demos, '--json'])];
+    const [first, second] = [
+      await inProcess(classify, [...demos, '--json']),
+      await inProcess(classify, [...demos, '--json']),
+    ];
     expect(first.out).toBe(second.out);
   });
 
@@ -141,16 +159,24 @@ describe('classify --lines', () => {
       if (at % 100 === 75) return inline(`N-${at}`, '1,5');
       return inline(`N-${at}`, (at % 80) / 10);
     });
-    const { status, out, err } = labelwright(['classify', '--lines', '--as-of', TODAY], { input: `${lines.join('\n')}\n` });
+    const { status, out, err } = labelwright(['classify', '--lines', '--as-of', TODAY], {
+      input: `${lines.join('\n')}\n`,
+    });
     expect({ status, err }).toEqual({ status: 2, err: '' });
-    const results = out.trimEnd().split('\n').map(line => JSON.parse(line) as Record<string, never>);
+    const results = out
+      .trimEnd()
+      .split('\n')
+      .map(line => JSON.parse(line) as Record<string, never>);
     expect(results).toHaveLength(1000);
     for (const [at, result] of results.entries()) {
       if (at % 100 === 50) {
         expect(result).toEqual({ error: { message: expect.stringMatching(/^not JSON: /), path: '' } });
       } else if (at % 100 === 75) {
         expect(result).toEqual({
-          error: { message: expect.stringContaining('`1,5` has a decimal comma'), path: 'formula[0].percent' },
+          error: {
+            message: expect.stringContaining('`1,5` has a decimal comma'),
+            path: 'formula[0].percent',
+          },
         });
       } else {
         const { product, hazards } = classification.parse(result);
@@ -162,7 +188,11 @@ describe('classify --lines', () => {
   });
 
   it('says 0 where every line is good, and nothing for blank lines', async () => {
-    const { status, out } = await inProcess(classify, ['--lines'], `${inline('A', 1)}\n\n${inline('B', 2)}\n`);
+    const { status, out } = await inProcess(
+      classify,
+      ['--lines'],
+      `${inline('A', 1)}\n\n${inline('B', 2)}\n`,
+    );
     expect(status).toBe(0);
     expect(out.trimEnd().split('\n')).toHaveLength(2);
   });

@@ -1,6 +1,6 @@
-import { PDFDocument } from 'pdf-lib';
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { PDFDocument } from 'pdf-lib';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { run as check } from '../../src/cli/commands/check.ts';
 import { run as init } from '../../src/cli/commands/init.ts';
@@ -9,7 +9,16 @@ import { run as packet } from '../../src/cli/commands/packet.ts';
 import { run as sds } from '../../src/cli/commands/sds.ts';
 import { decode } from '../layout/label/read-back.ts';
 import { extractText, openPdf, renderPage } from '../support/render.ts';
-import { demoWith, filesBelow, inProcess, labelwright, put, stackTrace, TODAY, workshop } from './_command.ts';
+import {
+  demoWith,
+  filesBelow,
+  inProcess,
+  labelwright,
+  put,
+  stackTrace,
+  TODAY,
+  workshop,
+} from './_command.ts';
 
 /** Letters alone: line ends and hard spaces of a page are no part of its words. */
 const letters = (text: string): string => text.replace(/\s+/g, '');
@@ -129,7 +138,10 @@ describe.each(products)('the packet of $file', ({ file, code, pack, gtin, die })
       expect(await pdf.getMarkInfo()).toMatchObject({ Marked: true });
       const attached = (await pdf.getAttachments()) as Record<string, { content: Uint8Array }>;
       const contents = Object.fromEntries(
-        Object.entries(attached).map(([name, { content }]) => [name, JSON.parse(new TextDecoder().decode(content)) as unknown]),
+        Object.entries(attached).map(([name, { content }]) => [
+          name,
+          JSON.parse(new TextDecoder().decode(content)) as unknown,
+        ]),
       );
       expect(Object.keys(contents).sort()).toEqual(['classification.json', 'record.json']);
       expect(contents['classification.json']).toEqual(elements);
@@ -140,8 +152,12 @@ describe.each(products)('the packet of $file', ({ file, code, pack, gtin, die })
   });
 
   it('says nowhere that anything is compliant or approved', async () => {
-    const texts = names.filter(name => !name.endsWith('.pdf')).map(name => readFileSync(join(out, name), 'utf8'));
-    const pages = await Promise.all(names.filter(name => name.endsWith('.pdf')).map(name => extractText(bytesOf(out, name))));
+    const texts = names
+      .filter(name => !name.endsWith('.pdf'))
+      .map(name => readFileSync(join(out, name), 'utf8'));
+    const pages = await Promise.all(
+      names.filter(name => name.endsWith('.pdf')).map(name => extractText(bytesOf(out, name))),
+    );
     expect([...texts, ...pages.flat()].join('\n')).not.toMatch(/\bcompliant\b/i);
     expect([...texts, ...pages.flat()].join('\n')).not.toMatch(/\b(is|are|been|was) approved\b/i);
   });
@@ -150,7 +166,14 @@ describe.each(products)('the packet of $file', ({ file, code, pack, gtin, die })
 describe('label', () => {
   it('gives the regulated panel alone', async () => {
     const out = join(workshop(), 'out');
-    const done = await inProcess(label, ['templates/demo/patio-cleaner.yaml', '--only', 'precautions', '--out', out, '--json']);
+    const done = await inProcess(label, [
+      'templates/demo/patio-cleaner.yaml',
+      '--only',
+      'precautions',
+      '--out',
+      out,
+      '--json',
+    ]);
     expect(done).toMatchObject({ status: 0 });
     const { files } = JSON.parse(done.out) as { files: string[] };
     expect(files).toEqual([join(out, 'label-bottle-946-precautions.pdf')]);
@@ -166,10 +189,16 @@ describe('label', () => {
   ])('refuses a die that is too small, says by how much and what would hold it', async (from, to) => {
     const folder = workshop();
     const out = join(folder, 'made');
-    const { status, out: said, err } = await inProcess(label, [put(folder, 'small.yaml', demoWith([from, to])), '--out', out]);
+    const {
+      status,
+      out: said,
+      err,
+    } = await inProcess(label, [put(folder, 'small.yaml', demoWith([from, to])), '--out', out]);
     expect({ status, said }).toEqual({ status: 1, said: '' });
     const [, width, height] = /width: (\d+) mm, height: (\d+) mm/.exec(to)!;
-    expect(err).toContain(`a label of ${width} x ${height} mm does not hold its text`);
+    expect(err).toContain(
+      `small.yaml:41:5: error: a label of ${width} x ${height} mm does not hold its text`,
+    );
     expect(err).toMatch(/lacks \d+ mm of height at this width|at least \d+ % of area/);
     expect(err).toContain('29 CFR 1910.1200(f)(1)');
     expect(err).toMatch(/-> would hold it: .*\d+ x \d+ mm/);
@@ -177,7 +206,24 @@ describe('label', () => {
     // What it offers is true.
     const offered = [...err.split('would hold it:')[1]!.matchAll(/(?:^|; |: )?(\d+) x (\d+) mm/g)][0]!;
     const larger = demoWith([from, `width: ${offered[1]} mm, height: ${offered[2]} mm`]);
-    expect(await inProcess(label, [put(folder, 'larger.yaml', larger), '--out', out])).toMatchObject({ status: 0 });
+    expect(await inProcess(label, [put(folder, 'larger.yaml', larger), '--out', out])).toMatchObject({
+      status: 0,
+    });
+  });
+});
+
+describe('packet', () => {
+  it('writes nothing where a part of it cannot be made', async () => {
+    const folder = workshop();
+    const path = put(
+      folder,
+      'p.yaml',
+      demoWith(['width: 130 mm, height: 120 mm', 'width: 60 mm, height: 40 mm']),
+    );
+    const { status, out, err } = await inProcess(packet, [path, '--out', join(folder, 'made')]);
+    expect({ status, out }).toEqual({ status: 1, out: '' });
+    expect(err).toContain('a label of 60 x 40 mm does not hold its text');
+    expect(existsSync(join(folder, 'made'))).toBe(false);
   });
 });
 
@@ -197,7 +243,11 @@ describe('facts that a draft needs', () => {
   });
 
   it('label needs the size of the die', async () => {
-    const path = put(workshop(), 'p.yaml', demoWith(['    label: {width: 130 mm, height: 120 mm, corner-radius: 3 mm}\n', '']));
+    const path = put(
+      workshop(),
+      'p.yaml',
+      demoWith(['    label: {width: 130 mm, height: 120 mm, corner-radius: 3 mm}\n', '']),
+    );
     const { status, err } = await inProcess(label, [path]);
     expect(status).toBe(1);
     expect(err).toContain('p.yaml:41:5: error: pack `bottle-946` gives no size of its label');
@@ -213,6 +263,7 @@ describe('facts that a draft needs', () => {
     const { status, err } = await inProcess(run, [path, '--out', join(folder, 'made')]);
     expect(status).toBe(1);
     expect(err).toContain('清');
+    expect(err).toContain('p.yaml');
     expect(err).toContain('replace');
     expect(existsSync(join(folder, 'made'))).toBe(false);
   });
@@ -224,7 +275,9 @@ describe('sds', () => {
     ['a4', 210, 297],
   ])('on %s', async (paper, width, height) => {
     const out = join(workshop(), 'out');
-    expect(await inProcess(sds, ['templates/demo/descaler.yaml', '--paper', paper, '--out', out])).toMatchObject({ status: 0 });
+    expect(
+      await inProcess(sds, ['templates/demo/descaler.yaml', '--paper', paper, '--out', out]),
+    ).toMatchObject({ status: 0 });
     const page = (await PDFDocument.load(bytesOf(out, 'sds.pdf'))).getPage(0);
     expect(millimetres(page.getWidth())).toBeCloseTo(width, 1);
     expect(millimetres(page.getHeight())).toBeCloseTo(height, 1);
@@ -232,7 +285,8 @@ describe('sds', () => {
 
   it('gives the same bytes again', async () => {
     const [one, two] = [workshop(), workshop()];
-    for (const out of [one, two]) await inProcess(sds, ['templates/demo/degreaser.yaml', '--out', join(out, 'o')]);
+    for (const out of [one, two])
+      await inProcess(sds, ['templates/demo/degreaser.yaml', '--out', join(out, 'o')]);
     expect(bytesOf(one, 'o', 'sds.pdf')).toEqual(bytesOf(two, 'o', 'sds.pdf'));
   });
 });

@@ -51,7 +51,8 @@ function madeOf(path: string): string[] {
   return sources.map(source => relative('.', join(dirname(path), source)));
 }
 
-const touching = (loaded: readonly string[], word: RegExp): string[] => loaded.filter(path => word.test(path));
+const touching = (loaded: readonly string[], word: RegExp): string[] =>
+  loaded.filter(path => word.test(path));
 const heavy = {
   fonts: /fontkit|roboto-condensed|src\/text\//,
   pdf: /pdf-lib|src\/pdf\//,

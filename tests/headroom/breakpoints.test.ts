@@ -4,8 +4,12 @@ import type { Headroom } from '../../src/headroom/headroom.ts';
 import { exactText } from '../../src/headroom/percent-text.ts';
 import { type Asked, headroomOf, water } from './_headroom.ts';
 
+/** Breakpoints at which a hazard changes. */
 const written = ({ breakpoints }: Headroom): string[] =>
-  breakpoints.map(({ at, side, changes }) => `${side} ${exactText(at)}: ${changesText(changes)}`);
+  breakpoints.flatMap(({ at, side, changes }) => {
+    const hazards = changes.filter(({ what }) => what === 'hazard');
+    return hazards.length > 0 ? [`${side} ${exactText(at)}: ${changesText(hazards)}`] : [];
+  });
 
 const one = (hazards: readonly string[], more: Record<string, unknown> = {}) => [
   { name: 'agent', percent: 2, hazards, ...more },
@@ -82,6 +86,16 @@ describe('one constituent in water', () => {
       'at 10: Asp. Tox. 1',
       'at 20: STOT SE 3 (narcotic effects)',
     ]);
+  });
+
+  it('EUH208 from a tenth of the limit of a sensitizer, until it is one itself (CLP Annex II 2.8, Table 3.4.6)', async () => {
+    const { breakpoints } = await find(one(['Skin Sens. 1']), { basis: 'eu-clp' });
+    const told = breakpoints.flatMap(({ at, side, changes }) =>
+      changes.flatMap(change =>
+        'code' in change && change.code === 'EUH208' ? [`${side} ${exactText(at)} ${change.kind}`] : [],
+      ),
+    );
+    expect(told).toEqual(['at 0.1 appears', 'at 1 disappears']);
   });
 
   it('cut-offs by ingredient: 29 CFR 1910.1200 Tables A.4.5, A.6.1, A.8.2; CLP Tables 3.4.5, 3.6.2, 3.8.3', async () => {

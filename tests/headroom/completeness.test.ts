@@ -118,13 +118,18 @@ function mixtureWith(
 
 function hazardsAt({ basis, lookup }: HeadroomInput, value: Record<string, unknown>): readonly string[] {
   const record = readRecord(value);
-  return stateOf(classify(record, must(expandFormula(record)), basis, lookup), null).hazards;
+  const { hazards, supplemental } = stateOf(
+    classify(record, must(expandFormula(record)), basis, lookup),
+    null,
+  );
+  return [...hazards, ...supplemental];
 }
 
 const predicted = ({ steps }: Headroom, x: Fraction): readonly string[] => {
   const holding = steps.filter(step => holds(step, x));
   expect(holding).toHaveLength(1);
-  return holding[0]!.state.hazards;
+  const { hazards, supplemental } = holding[0]!.state;
+  return [...hazards, ...supplemental];
 };
 
 describe('no state that the steps do not predict', () => {

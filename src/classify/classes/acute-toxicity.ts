@@ -195,10 +195,12 @@ function judge(context: Context): AcuteToxicity {
       if (!worst || severer(sum, worst)) worst = sum;
     }
     const { category, because, unknown, readings, key } = worst!;
-    const shared = { class: 'Acute Tox.', route, because, readings };
     if (category) {
       results.push({
-        ...shared,
+        class: 'Acute Tox.',
+        route,
+        because,
+        readings,
         outcome: 'classified',
         hazard: {
           code: `Acute Tox. ${category}`,
@@ -212,9 +214,16 @@ function judge(context: Context): AcuteToxicity {
         },
       });
     } else if (unknown > 0) {
+      const { rule, working, total, limit, unit, terms } = because;
       const cite = `${because.cite}; ${basis.acuteToxicity.unknown.relevantFrom.cite}`;
-      results.push({ ...shared, outcome: 'insufficient-data', because: { ...because, cite } });
-    } else results.push({ ...shared, outcome: 'not-classified' });
+      results.push({
+        class: 'Acute Tox.',
+        route,
+        because: { rule, cite, working, total, limit, unit, terms },
+        readings,
+        outcome: 'insufficient-data',
+      });
+    } else results.push({ class: 'Acute Tox.', route, because, readings, outcome: 'not-classified' });
   }
   return { results, sums };
 }

@@ -6,7 +6,6 @@ import type { Because } from '../classification.ts';
 import { type ClassResult, type Context, citeHealth, plainHazard } from '../context.ts';
 import { constant } from '../constant.ts';
 import { concerns, hazardsOf, type Ingredient, limitsOf } from '../ingredient.ts';
-import type { ReadingId } from '../readings.ts';
 import { becauseOfNone, figure } from '../sums.ts';
 
 /** An ingredient that reaches its limit for a category of the mixture. */
@@ -121,7 +120,6 @@ export function byIngredient(
   hazardClass: string,
   table: CutOffTable,
   statements: Readonly<Record<string, string>>,
-  used: readonly ReadingId[] = [],
 ): { result: ClassResult; triggers: readonly Trigger[]; reached: readonly Trigger[] } {
   if (!concerns(context.mixture, hazardClass)) return noneOf(context, hazardClass, table);
   const candidates = candidatesOf(context, hazardClass, table);
@@ -130,12 +128,12 @@ export function byIngredient(
   const worst = reached[0];
   if (!worst) {
     const because = becauseOfCandidates(context, 'ingredients below their cut-off', table, candidates);
-    return { result: { class: hazardClass, outcome: 'not-classified', because, readings: used, floor }, triggers: [], reached };
+    return { result: { class: hazardClass, outcome: 'not-classified', because, floor }, triggers: [], reached };
   }
   const triggers = reached.filter(({ result }) => result === worst.result);
   const hazard = plainHazard(hazardClass, worst.result, [statements[worst.result]!]);
   const because = becauseOfCandidates(context, 'ingredient at or above its cut-off', table, triggers);
-  return { result: { class: hazardClass, outcome: 'classified', hazard, because, readings: used, floor }, triggers, reached };
+  return { result: { class: hazardClass, outcome: 'classified', hazard, because, floor }, triggers, reached };
 }
 
 /** The outcome where no ingredient has a hazard or a limit of the class. */

@@ -1,15 +1,13 @@
 import { compare } from '../../quantity/sum.ts';
 import { type ClassResult, type Context, citeHealth } from '../context.ts';
-import type { ReadingId } from '../readings.ts';
 import { byIngredient } from './by-ingredient.ts';
 
 /** Carcinogenicity: A.6.3.1 with Table A.6.1; CLP 3.6.3.1.1 with Table 3.6.2; UN 3.6.3.3. */
 export function carcinogenicity(context: Context): ClassResult[] {
   const { basis } = context;
   const table = basis.byIngredient['Carc.']!;
-  const used: ReadingId[] = table.labelOptionalBelow ? ['carcinogen-2-label'] : [];
-  const { result, triggers, reached } = byIngredient(context, 'Carc.', table, { '1A': 'H350', '1B': 'H350', '2': 'H351' }, used);
-  if (result.outcome !== 'classified') return [{ ...result, readings: [] }];
+  const { result, triggers, reached } = byIngredient(context, 'Carc.', table, { '1A': 'H350', '1B': 'H350', '2': 'H351' });
+  if (result.outcome !== 'classified') return [result];
   // CLP Annex III: H350i only where every Category 1 ingredient that triggers is classified by inhalation.
   const one = reached.filter(trigger => trigger.result !== '2');
   const byInhalation =
@@ -25,7 +23,7 @@ export function carcinogenicity(context: Context): ClassResult[] {
     {
       ...result,
       hazard: { ...result.hazard, statements: byInhalation },
-      readings: belowLabel ? used : [],
+      readings: belowLabel ? ['carcinogen-2-label'] : [],
       warnings: belowLabel
         ? [
             {

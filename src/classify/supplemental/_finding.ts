@@ -65,6 +65,7 @@ export function becauseOfShares(
   inclusive: boolean,
   rule: string,
   paragraph: string,
+  met: boolean = over(shares, limit, inclusive),
 ): Because {
   const total = sumOf(shares.map(partOf));
   const terms = shares.map(({ ingredient: { name, percent }, weight }) => ({
@@ -77,7 +78,6 @@ export function becauseOfShares(
       ({ name, percent, weight }) => `${weight === 1 ? '' : `${show(weight)} x `}${show(percent)} % ${name}`,
     )
     .join(' + ');
-  const met = over(shares, limit, inclusive);
   const sign = met ? (inclusive ? '>=' : '>') : inclusive ? '<' : '<=';
   const equals = shares.length > 1 || shares[0]?.weight !== 1 ? ` = ${show(total)} %` : '';
   return {

@@ -56,9 +56,17 @@ function cement(input: SupplementalInput): Finding[] {
   const chromium = sharesOf(input, chromates, ({ fraction }) => fraction);
   const dry = cements.reduce((sum, { ingredient }) => sum + ingredient.percent.value, 0);
   const ofCement = chromium.map(({ ingredient, weight }) => ({ ingredient, weight: (weight * 100) / dry }));
-  if (over(ofCement, above, false))
+  // Chromium over cement is above the limit where chromium less that share of the cement is above nothing; exact.
+  const excess = [
+    ...chromium.map(({ ingredient, weight }) => ({ ingredient, weight: weight * 100 })),
+    ...cements.map(({ ingredient }) => ({ ingredient, weight: -above })),
+  ];
+  if (chromium.length > 0 && over(excess, 0, false))
     return [
-      plain(code, becauseOfShares(ofCement, above, false, 'soluble chromium (VI) by weight of cement', cite)),
+      plain(
+        code,
+        becauseOfShares(ofCement, above, false, 'soluble chromium (VI) by weight of cement', cite, true),
+      ),
     ];
   return [plain(code, becauseOfShares(cements, 0, false, 'cement', cite), asks)];
 }

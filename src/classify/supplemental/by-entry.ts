@@ -1,5 +1,5 @@
 import type { SupplementalLimit } from '../../notation/parse-limit.ts';
-import { reaches } from '../../quantity/sum.ts';
+import { compare, reaches } from '../../quantity/sum.ts';
 import type { Ingredient } from '../ingredient.ts';
 import {
   becauseOfShares,
@@ -64,8 +64,10 @@ function gasRelease(input: SupplementalInput): Finding[] {
 const limitOf = ({ data }: Ingredient, code: string): SupplementalLimit | undefined =>
   data.supplementalLimits.find(({ statement, low }) => statement === code && low !== null);
 
-const passes = ({ percent }: Ingredient, { low, lowInclusive }: SupplementalLimit): boolean =>
-  lowInclusive ? percent.exact.gte(low!.exact) : percent.exact.gt(low!.exact);
+function passes({ percent }: Ingredient, { low, lowInclusive }: SupplementalLimit): boolean {
+  const order = compare(percent, low!.value);
+  return lowInclusive ? order >= 0 : order > 0;
+}
 
 /** 1.2.5: from 0.1 % of a substance so labelled. */
 function eyeContact(input: SupplementalInput): Finding[] {

@@ -29,15 +29,19 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
       status = exit.badInput;
       continue;
     }
-    const resolved = product.formula.constituents.map(constituent => resolve(constituent, reference.value.lookup));
+    const resolved = product.formula.constituents.map(constituent =>
+      resolve(constituent, reference.value.lookup),
+    );
     if (parsed.flag('json')) documents.push(asJson(product, resolved));
     else io.out(asText(product, resolved));
   }
-  if (parsed.flag('json')) io.out(`${JSON.stringify({ schema: 'labelwright/check/1', products: documents }, null, 2)}\n`);
+  if (parsed.flag('json'))
+    io.out(`${JSON.stringify({ schema: 'labelwright/check/1', products: documents }, null, 2)}\n`);
   return status;
 }
 
-const unknownOf = ({ data }: Resolved): string => (data.noData ? 'no data at all' : [...data.unknown].join(', '));
+const unknownOf = ({ data }: Resolved): string =>
+  data.noData ? 'no data at all' : [...data.unknown].join(', ');
 
 function asText({ record, formula }: Product, resolved: readonly Resolved[]): string {
   const rows = formula.constituents.map(({ name, cas, low, high, via }, i) => {
@@ -51,7 +55,9 @@ function asText({ record, formula }: Product, resolved: readonly Resolved[]): st
   return [
     `${record.name} (${record.code}): ${formula.constituents.length} constituents, 100 % ${basis}`,
     ...rows,
-    unknown === 0 ? '  every constituent has data' : `  ${unknown} of ${resolved.length} constituents have unknown endpoints`,
+    unknown === 0
+      ? '  every constituent has data'
+      : `  ${unknown} of ${resolved.length} constituents have unknown endpoints`,
     '',
   ].join('\n');
 }

@@ -28,7 +28,8 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
   }
   const { positional } = parsed;
   if (parsed.flag('lines')) {
-    if (positional.length > 0) throw new UsageError('--lines reads records from standard input; give no file');
+    if (positional.length > 0)
+      throw new UsageError('--lines reads records from standard input; give no file');
     return classifyLines(reference.value, io);
   }
   if (positional.length === 0) throw new UsageError(`no record given\nusage: labelwright ${usage.usage}`);
@@ -78,6 +79,8 @@ function classifyLine(line: string, reference: Reference) {
 function lineError(diagnostics: readonly Diagnostic[]) {
   const errors = diagnostics.filter(({ severity }) => severity === 'error');
   const [first] = errors;
-  const words = errors.map(({ message, hint, path }) => `${path ? `${path}: ` : ''}${message}${hint ? ` (${hint})` : ''}`);
+  const words = errors.map(
+    ({ message, hint, path }) => `${path ? `${path}: ` : ''}${message}${hint ? ` (${hint})` : ''}`,
+  );
   return { error: { message: words.join('; '), path: first?.path ?? '' } };
 }

@@ -20,6 +20,8 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
     return exit.badInput;
   }
   const files = names.map(name => ({ name, bytes: readFileSync(packagePath('templates', 'starter', name)) }));
-  io.out(`${writeFiles(folder, files).join('\n')}\nedit these, then: labelwright check ${join(folder, 'product.yaml')}\n`);
+  io.out(
+    `${writeFiles(folder, files).join('\n')}\nedit these, then: labelwright check ${join(folder, 'product.yaml')}\n`,
+  );
   return exit.done;
 }

@@ -10,7 +10,14 @@ const audiences: readonly LabelAudience[] = ['us-workplace'];
 
 const usage: CommandUsage = {
   usage: `label RECORD [--pack ID] [--for ${audiences.join('|')}] [--only precautions] [--out DIR] [--json] [--as-of YYYY-MM-DD]`,
-  options: { pack: 'text', for: audiences, only: ['precautions'], out: 'text', json: 'flag', 'as-of': 'date' },
+  options: {
+    pack: 'text',
+    for: audiences,
+    only: ['precautions'],
+    out: 'text',
+    json: 'flag',
+    'as-of': 'date',
+  },
   positional: [1, 1],
 };
 

@@ -22,5 +22,10 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
   report(packet.diagnostics, io);
   // A packet with a part missing would pass for whole.
   if (hasErrors(packet.diagnostics)) return exit.notMet;
-  return writeOutput(outputFolder(product.record.code, parsed.text('out')), packet.files, parsed.flag('json'), io);
+  return writeOutput(
+    outputFolder(product.record.code, parsed.text('out')),
+    packet.files,
+    parsed.flag('json'),
+    io,
+  );
 }

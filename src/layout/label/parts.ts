@@ -18,6 +18,7 @@ export interface Parts {
   readonly lotWindow: LabelModel['lotWindow'];
 }
 
+/** Sorts the sections of a label into those with a place of their own and the text that flows. */
 export function partsOf(
   content: LabelContent,
   barCode: BarCode | null,

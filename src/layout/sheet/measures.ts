@@ -27,6 +27,7 @@ const MARGIN = { side: 17, top: 21, bottom: 20 } as const;
 const SIDE = 43;
 const GAP = 5;
 
+/** Measures of a page in millimetres. */
 export function pageMeasures(paper: PaperName): PageMeasures {
   const [width, height] = PAPERS[paper];
   const textWidth = width - 2 * MARGIN.side;

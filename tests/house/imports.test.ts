@@ -1,0 +1,161 @@
+import { existsSync } from 'node:fs';
+import { dirname } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { circle, filesOf, folderOf, type Import, importsOf } from './_tree.ts';
+
+const sources = filesOf('src', /\.ts$/);
+const imports = sources.flatMap(importsOf);
+const inside = imports.filter(({ relative, to }) => relative && to.startsWith('src/'));
+const crossing = inside.filter(({ from, to }) => folderOf(from) !== folderOf(to));
+
+/** Everything may be imported, also what runs. */
+const all = [
+  'barcode',
+  'classify',
+  'document',
+  'draft',
+  'formula',
+  'headroom',
+  'labelling',
+  'layout',
+  'notation',
+  'pdf',
+  'preflight',
+  'quantity',
+  'record',
+  'reference',
+  'report',
+  'text',
+  'version.ts',
+];
+
+/**
+ * Which folder may import which: [what runs, types alone]. The pipeline runs from record to preflight; a folder
+ * sees what stands before it, and of its neighbour the types that are handed over.
+ */
+const may: Readonly<Record<string, readonly [readonly string[], readonly string[]]>> = {
+  report: [[], []],
+  quantity: [['report'], []],
+  // CLP Annex VI notation, shared by those who read records and those who read the table.
+  notation: [['quantity', 'report'], []],
+  record: [['notation', 'quantity', 'report'], []],
+  formula: [['notation', 'quantity', 'report'], ['record']],
+  // The physical form of a record is a word of the figures.
+  reference: [['notation', 'quantity', 'report'], ['record']],
+  classify: [
+    ['reference', 'notation', 'quantity', 'report'],
+    ['record', 'formula'],
+  ],
+  labelling: [['reference', 'notation', 'quantity', 'report'], ['classify']],
+  text: [['quantity', 'report'], []],
+  barcode: [['quantity', 'report'], []],
+  // Section 3 of the sheet states percents: it takes the formula and prints numbers.
+  document: [
+    ['labelling', 'notation', 'quantity', 'report'],
+    ['classify', 'formula', 'record', 'reference'],
+  ],
+  // `document/template.ts` gives the text of a node; the symbol of a pictogram is named by labelling.
+  layout: [['document', 'text', 'barcode', 'quantity', 'report'], ['labelling']],
+  pdf: [
+    ['quantity', 'report'],
+    ['layout', 'text'],
+  ],
+  // Reads bytes alone and never sees the writer.
+  preflight: [['quantity', 'report'], []],
+  // Asks the classifier again and again; knows no page.
+  headroom: [
+    ['classify', 'labelling', 'reference', 'notation', 'quantity', 'report'],
+    ['formula', 'record'],
+  ],
+  // One product from record to packet: joins the stages, and adds none.
+  draft: [all.filter(name => !['draft', 'headroom'].includes(name)), []],
+  cli: [all, []],
+  // Measures parts by themselves, with the files of this computer.
+  bench: [[...all, 'cli'], []],
+  // Compiles hazard-data and the schema of the record.
+  generate: [['classify', 'notation', 'quantity', 'record', 'reference', 'report'], []],
+  // The public interface re-exports, and lends out the files of this computer.
+  'index.ts': [[...all, 'cli'], []],
+  'version.ts': [[], []],
+};
+
+const line = ({ from, to, typesOnly }: Import): string => `${from} -> ${to}${typesOnly ? ' (types)' : ''}`;
+
+describe('imports', () => {
+  it('are read: every relative one leads to a file', () => {
+    expect(imports.length).toBeGreaterThan(sources.length);
+    expect(imports.filter(({ relative, to }) => relative && !existsSync(to)).map(line)).toEqual([]);
+  });
+
+  it('every folder stands in the table', () => {
+    expect([...new Set(sources.map(folderOf))].filter(name => !may[name])).toEqual([]);
+  });
+
+  it('point one way', () => {
+    const wrong = crossing.filter(({ from, to, typesOnly }) => {
+      const [values, types] = may[folderOf(from)] ?? [[], []];
+      return !values.includes(folderOf(to)) && !(typesOnly && types.includes(folderOf(to)));
+    });
+    expect(wrong.map(line)).toEqual([]);
+  });
+
+  it('the table itself allows no circle', () => {
+    const graph = new Map(
+      Object.entries(may).map(([name, [values, types]]) => [name, new Set([...values, ...types])]),
+    );
+    expect(circle(graph)).toBeNull();
+  });
+
+  it('make no circle of folders', () => {
+    const graph = new Map<string, Set<string>>();
+    for (const { from, to } of crossing)
+      graph.set(folderOf(from), (graph.get(folderOf(from)) ?? new Set()).add(folderOf(to)));
+    expect(circle(graph)).toBeNull();
+  });
+
+  it('make no circle of files that run', () => {
+    const graph = new Map<string, Set<string>>();
+    for (const { from, to, typesOnly } of inside)
+      if (!typesOnly) graph.set(from, (graph.get(from) ?? new Set()).add(to));
+    expect(circle(graph)).toBeNull();
+  });
+
+  it('the command line lends out nothing but its files', () => {
+    const borrowed = crossing.filter(({ to }) => folderOf(to) === 'cli').map(({ to }) => to);
+    expect([...new Set(borrowed)].filter(path => path !== 'src/cli/files.ts')).toEqual([]);
+  });
+
+  it('a file whose name begins with _ is imported in its folder alone', () => {
+    const stray = inside.filter(({ from, to }) => /\/_[^/]+$/.test(to) && dirname(from) !== dirname(to));
+    expect(stray.map(line)).toEqual([]);
+  });
+});
+
+describe('libraries', () => {
+  // Where each may be known; bench measures against them.
+  const known: Readonly<Record<string, RegExp>> = {
+    fontkit: /^src\/(text\/|pdf\/font\.ts|bench\/)/,
+    '@expo-google-fonts/roboto-condensed': /^src\/text\//,
+    'pdf-lib': /^src\/(pdf|preflight|bench)\//,
+    'bwip-js': /^src\/barcode\/symbols\.ts/,
+    handlebars: /^src\/document\/template\.ts/,
+    yaml: /^src\/record\//,
+    zod: /^src\/(record|reference|generate)\/|^src\/layout\/stock\.ts/,
+    'fraction.js': /^src\/(quantity|formula|classify|headroom)\//,
+    'fastest-levenshtein': /^src\/(report|notation)\//,
+    // A dependency of development: runs where the data are made, not at the user's.
+    'csv-parse/sync': /^src\/generate\//,
+  };
+
+  const foreign = imports.filter(({ relative, to }) => !relative && !to.startsWith('node:'));
+
+  it('are known in their place alone', () => {
+    expect(foreign.filter(({ from, to }) => !known[to]?.test(from)).map(line)).toEqual([]);
+  });
+
+  it('are those that the table names', () => {
+    const used = new Set(foreign.map(({ to }) => to));
+    for (const name of ['fontkit', 'pdf-lib', 'bwip-js', 'handlebars', 'yaml', 'zod'])
+      expect(used).toContain(name);
+  });
+});
