@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import * as z from './_zod.ts';
 import type { Exact } from '../quantity/exact.ts';
 import { type Measure, readMeasure } from '../quantity/measure.ts';
 import { readNumber } from '../quantity/number.ts';

@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import * as z from './_zod.ts';
 import { readMeasure } from '../quantity/measure.ts';
 import { readNumber } from '../quantity/number.ts';
 import { misreads, type Reading, reads } from '../quantity/reading.ts';

@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import * as z from './_zod.ts';
 import type { Exact } from '../quantity/exact.ts';
 import type { Measure } from '../quantity/measure.ts';
 import { amount, batchLeaf, densityLeaf, percent } from './_amounts.ts';

@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import * as z from './_zod.ts';
 import { line, list, mapping, told } from './_leaf.ts';
 
 const telephone = (example: string, description: string) => line(example, description, 60);

@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import * as z from './_zod.ts';
 import { misreads, reads } from '../quantity/reading.ts';
 import { batchLeaf } from './_amounts.ts';
 import { across } from './_cross.ts';

@@ -174,6 +174,26 @@ describe('beside other constituents', () => {
     expect(written(await find(lines, { others: 'scaled' }))).toEqual(['at 55: Acute Tox. 4 (dermal)']);
   });
 
+  it('chromium (VI) against the cement, not the mixture: 0.321 c / 30 % > 0.0002 % (CLP Annex II 2.3)', async () => {
+    const lines = [
+      { name: 'Portland cement', cas: '65997-15-1', percent: 30, hazards: [], source: 'test' },
+      { name: 'sodium chromate', cas: '7775-11-3', percent: 0.001 },
+      water,
+    ];
+    const { breakpoints } = await headroomOf(lines, {
+      of: 'sodium chromate',
+      basis: 'eu-clp',
+      more: { form: 'solid' },
+    });
+    const [first] = breakpoints;
+    // 0.0002 x 30 / 32.1
+    expect([first!.side, exactText(first!.at), changesText(first!.changes)]).toEqual([
+      'above',
+      '1/5350',
+      'statement EUH203',
+    ]);
+  });
+
   it('ranges of others: each hazard at the worse end', async () => {
     const lines = [{ name: 'other', percent: [1, 2], hazards: ['Skin Corr. 1B'] }, ...one(['Skin Corr. 1B'])];
     expect(written(await find(lines)).at(-1)).toBe('at 3: Skin Corr. 1B instead of Skin Irrit. 2');
