@@ -15,6 +15,7 @@ import { skin } from './classes/skin.ts';
 import { targetOrgans, transientEffects } from './classes/specific-target-organ.ts';
 import type { ClassResult, Context } from './context.ts';
 import { applyEvidence } from './evidence.ts';
+import { reason } from './reasons.ts';
 
 /** The classes of a mixture at fixed concentrations, with the sums of acute toxicity. */
 export interface Corner {
@@ -85,15 +86,18 @@ function undecidedByMissingData({ mixture }: Context, results: readonly ClassRes
   });
 }
 
-function withoutData({ class: name, route, because, readings, warnings, floor }: ClassResult, names: string): ClassResult {
-  const { rule, cite, working, total, limit, unit, terms } = because;
-  return {
-    class: name,
-    route,
-    outcome: 'insufficient-data',
-    because: { rule, cite, working: `${working}; no data on ${names}`, total, limit, unit, terms },
-    readings,
-    warnings,
-    floor,
-  };
-}
+const withoutData = (
+  { class: name, route, because, readings, warnings, floor }: ClassResult,
+  names: string,
+): ClassResult => ({
+  class: name,
+  route,
+  outcome: 'insufficient-data',
+  because: reason(() => {
+    const { rule, cite, working, total, limit, unit, terms } = because;
+    return { rule, cite, working: `${working}; no data on ${names}`, total, limit, unit, terms };
+  }),
+  readings,
+  warnings,
+  floor,
+});

@@ -9,7 +9,7 @@ import { describeConstituent } from './describe.ts';
 import type { Mixture } from './ingredient.ts';
 import { defaultOf, type ReadingId, readings } from './readings.ts';
 import { type HarmonisedLookup, type Resolved, resolve } from './resolve.ts';
-import { mergeSupplemental, supplementalStatements } from './supplemental/supplemental-statements.ts';
+import { mergeSupplemental, type Supplemental, supplementalStatements } from './supplemental/supplemental-statements.ts';
 import { nearLimit } from './warnings/near-limit.ts';
 import { reactiveConstituents } from './warnings/reactive-constituents.ts';
 import { limitsWouldMatter } from './warnings/specific-limits.ts';
@@ -35,7 +35,8 @@ export function classify(
   );
   const corners = contexts.map(classesOf);
   const results = worstOf(corners.map(corner => corner.results));
-  const supplemental = mergeSupplemental(contexts.map(context => supplementalStatements(context, results)));
+  const supplemental =
+    basis.id === 'eu-clp' ? mergeSupplemental(contexts.map(context => supplementalStatements(context, results))) : noStatements;
 
   const used = new Set<ReadingId>();
   const warnings: Warning[] = [];
@@ -83,6 +84,7 @@ export function classify(
 }
 
 const none: ReadonlySet<string> = new Set();
+const noStatements: Supplemental = { statements: [], questions: [] };
 
 /** Hazard classes for which any ingredient has a specific limit. */
 function limitedClasses(resolved: readonly Resolved[]): ReadonlySet<string> {
@@ -122,10 +124,18 @@ const choiceOf =
   (id: ReadingId): string =>
     (choices.length > 0 && choices.find(({ reading }) => reading === id)?.take) || defaultOf(id);
 
+const readingsTaken = new Map<string, Reading>();
+
 function readingOf(id: ReadingId, take: (id: ReadingId) => string): Reading {
-  const { cite, options } = readings[id];
   const taken = take(id);
-  return { id, taken: `${taken}: ${(options as Record<string, string>)[taken]}`, cite };
+  const key = `${id} ${taken}`;
+  let reading = readingsTaken.get(key);
+  if (!reading) {
+    const { cite, options } = readings[id];
+    reading = { id, taken: `${taken}: ${(options as Record<string, string>)[taken]}`, cite };
+    readingsTaken.set(key, reading);
+  }
+  return reading;
 }
 
 const otherClassOf = (result: Exclude<ClassResult, { outcome: 'classified' }>): OtherClass => ({

@@ -2,6 +2,7 @@ import { Exact } from '../quantity/exact.ts';
 import { meets, type Part, show, showBeside, sumOf, tidy } from '../quantity/sum.ts';
 import type { Because } from './classification.ts';
 import type { Ingredient } from './ingredient.ts';
+import { reason } from './reasons.ts';
 
 /** One ingredient's share in an additive rule. */
 export interface SumTerm {
@@ -52,7 +53,15 @@ export function reachesLimit(terms: readonly SumTerm[], limit: number): boolean 
 }
 
 /** The sum as worked on paper. */
-export function becauseOfSum(
+export const becauseOfSum = (
+  terms: readonly SumTerm[],
+  limit: number,
+  rule: string,
+  cite: string,
+  limitsCite: string,
+): Because => reason(() => workedSum(terms, limit, rule, cite, limitsCite));
+
+function workedSum(
   terms: readonly SumTerm[],
   limit: number,
   rule: string,
@@ -91,7 +100,8 @@ export function becauseOfSum(
 }
 
 /** One ingredient against one limit, as worked on paper. */
-export const becauseOfOne = (ingredient: Ingredient, limit: number, reached: boolean, rule: string, cite: string): Because => ({
+export const becauseOfOne = (ingredient: Ingredient, limit: number, reached: boolean, rule: string, cite: string): Because =>
+  reason(() => ({
   rule,
   cite,
   working: `${showBeside(ingredient.percent.value, limit)} % ${ingredient.name} ${reached ? '>=' : '<'} ${show(limit)} %`,
@@ -99,7 +109,7 @@ export const becauseOfOne = (ingredient: Ingredient, limit: number, reached: boo
   limit,
   unit: '%',
   terms: [{ name: ingredient.name, percent: ingredient.percent.value, weight: 1 }],
-});
+}));
 
 /** No ingredient has the hazard at all, or none at the cut-off. */
 export const becauseOfNone = (rule: string, cite: string, working: string): Because => ({ rule, cite, working, terms: [] });

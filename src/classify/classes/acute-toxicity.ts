@@ -15,6 +15,7 @@ import { type ClassResult, type Context, citeHealth } from '../context.ts';
 import { constant } from '../constant.ts';
 import { concerns, type Ingredient, inhalationFormOf } from '../ingredient.ts';
 import type { ReadingId } from '../readings.ts';
+import { reason } from '../reasons.ts';
 import { estimateOf, knownInAnotherForm } from './_acute-estimate.ts';
 
 type RouteName = 'oral' | 'dermal' | 'inhalation';
@@ -46,6 +47,8 @@ export interface AcuteSum {
   readonly category: string | null;
   /** Percent of relevant ingredients of unknown toxicity. */
   readonly unknown: number;
+  /** Bound of the category, or of the last one; null where nothing counts. */
+  readonly limit: number | null;
   readonly because: Because;
   readonly readings: readonly ReadingId[];
 }
@@ -99,13 +102,14 @@ export function acuteSum({ mixture, basis, take }: Context, key: AcuteKey): Acut
       ateMix: null,
       category: null,
       unknown,
+      limit: null,
       readings: [...used],
-      because: {
+      because: reason(() => ({
         rule: 'no ingredient of known acute toxicity',
         cite: citeHealth(basis, rules.formula.cite),
         working: `no ingredient counts by this route${unknownNote(unknown)}`,
         terms: [],
-      },
+      })),
     };
   }
   const bounds = rules.categories[key];
@@ -129,8 +133,9 @@ export function acuteSum({ mixture, basis, take }: Context, key: AcuteKey): Acut
       ateMix,
       category: shared,
       unknown,
+      limit: bounds[shared]!,
       readings: [...used],
-      because: {
+      because: reason(() => ({
         rule: 'all ingredients within one category',
         cite: citeHealth(basis, rules.sameCategory.cite),
         working: `every ingredient is in Category ${shared} by this route, so the mixture is too (by the formula ATEmix = ${show(ateMix)} ${unit})`,
@@ -138,29 +143,29 @@ export function acuteSum({ mixture, basis, take }: Context, key: AcuteKey): Acut
         limit: bounds[shared],
         unit,
         terms,
-      },
+      })),
     };
   }
   const limit = category ? bounds[category]! : Object.values(bounds).at(-1)!;
-  const working =
-    `${corrected ? `(100 - ${show(unknown)})` : '100'} / ATEmix = ` +
-    `${terms.map(({ name, percent, weight }) => `${show(percent)}/${show(weight)} ${name}`).join(' + ')} = ${show(sum)}; ` +
-    `ATEmix = ${showBeside(ateMix, limit)} ${unit} ${category ? '<=' : '>'} ${show(limit)}${unknownNote(unknown)}`;
   return {
     key,
     ateMix,
     category,
     unknown,
+    limit,
     readings: [...used],
-    because: {
+    because: reason(() => ({
       rule: corrected ? 'additivity formula corrected for unknown ingredients' : 'additivity formula',
       cite: citeHealth(basis, corrected ? rules.unknown.correctedAbove.cite : rules.formula.cite),
-      working,
+      working:
+        `${corrected ? `(100 - ${show(unknown)})` : '100'} / ATEmix = ` +
+        `${terms.map(({ name, percent, weight }) => `${show(percent)}/${show(weight)} ${name}`).join(' + ')} = ${show(sum)}; ` +
+        `ATEmix = ${showBeside(ateMix, limit)} ${unit} ${category ? '<=' : '>'} ${show(limit)}${unknownNote(unknown)}`,
       total: ateMix,
       limit,
       unit,
       terms,
-    },
+    })),
   };
 }
 
@@ -232,5 +237,5 @@ function judge(context: Context): AcuteToxicity {
 function severer(a: AcuteSum, b: AcuteSum): boolean {
   if (a.category !== b.category) return a.category !== null && (b.category === null || a.category < b.category);
   if (a.ateMix === null || b.ateMix === null) return a.ateMix !== null && b.ateMix === null;
-  return a.ateMix / a.because.limit! < b.ateMix / b.because.limit!;
+  return a.ateMix / a.limit! < b.ateMix / b.limit!;
 }

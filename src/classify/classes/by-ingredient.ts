@@ -6,6 +6,7 @@ import type { Because } from '../classification.ts';
 import { type ClassResult, type Context, citeHealth, plainHazard } from '../context.ts';
 import { constant } from '../constant.ts';
 import { concerns, hazardsOf, type Ingredient, limitsOf } from '../ingredient.ts';
+import { reason } from '../reasons.ts';
 import { becauseOfNone, figure } from '../sums.ts';
 
 /** An ingredient that reaches its limit for a category of the mixture. */
@@ -81,7 +82,14 @@ const resultFor = (category: string, table: CutOffTable): string =>
 export const floorOf = (table: CutOffTable): number => Math.min(...table.rows.map(({ from }) => from));
 
 /** Wording for the ingredient that decides, or for those that stay below. */
-export function becauseOfCandidates(
+export const becauseOfCandidates = (
+  context: Context,
+  rule: string,
+  table: CutOffTable,
+  candidates: readonly (Trigger & { readonly reached?: boolean })[],
+): Because => reason(() => worked(context, rule, table, candidates));
+
+function worked(
   context: Context,
   rule: string,
   table: CutOffTable,
