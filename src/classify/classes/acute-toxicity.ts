@@ -49,6 +49,8 @@ export interface AcuteSum {
   readonly unknown: number;
   /** Bound of the category, or of the last one; null where nothing counts. */
   readonly limit: number | null;
+  /** Ci / ATEi of the ingredients that count. */
+  readonly parts: readonly Part[];
   readonly because: Because;
   readonly readings: readonly ReadingId[];
 }
@@ -103,6 +105,7 @@ export function acuteSum({ mixture, basis, take }: Context, key: AcuteKey): Acut
       category: null,
       unknown,
       limit: null,
+      parts,
       readings: [...used],
       because: reason(() => ({
         rule: 'no ingredient of known acute toxicity',
@@ -134,6 +137,7 @@ export function acuteSum({ mixture, basis, take }: Context, key: AcuteKey): Acut
       category: shared,
       unknown,
       limit: bounds[shared]!,
+      parts,
       readings: [...used],
       because: reason(() => ({
         rule: 'all ingredients within one category',
@@ -153,6 +157,7 @@ export function acuteSum({ mixture, basis, take }: Context, key: AcuteKey): Acut
     category,
     unknown,
     limit,
+    parts,
     readings: [...used],
     because: reason(() => ({
       rule: corrected ? 'additivity formula corrected for unknown ingredients' : 'additivity formula',
@@ -236,6 +241,7 @@ function judge(context: Context): AcuteToxicity {
 // Of one category, the form that is deeper in it, or nearer to the last one.
 function severer(a: AcuteSum, b: AcuteSum): boolean {
   if (a.category !== b.category) return a.category !== null && (b.category === null || a.category < b.category);
-  if (a.ateMix === null || b.ateMix === null) return a.ateMix !== null && b.ateMix === null;
-  return a.ateMix / a.limit! < b.ateMix / b.limit!;
+  if (a.limit === null || b.limit === null) return a.limit !== null && b.limit === null;
+  const scaled = ({ parts }: AcuteSum, factor: number) => parts.map(part => ({ ...part, weight: part.weight * factor }));
+  return compareSum([...scaled(a, a.limit), ...scaled(b, -b.limit)], 0) > 0;
 }
