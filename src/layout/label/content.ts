@@ -37,7 +37,7 @@ export interface LabelContent {
 
 const STYLES: Partial<Record<Element['name'], StyleName>> = { h1: 'name', h2: 'signal', h3: 'heading' };
 const TAGS: Partial<Record<Element['name'], Tag['type']>> = { h1: 'H1', h2: 'H2', h3: 'H3' };
-const CLASSES: readonly StyleName[] = ['tagline', 'statement', 'supplemental', 'quantity', 'code'];
+const CLASSES: readonly StyleName[] = ['tagline', 'statement', 'supplemental', 'quantity', 'code', 'heading'];
 
 /** Reads the node tree of a label; every top element is a section with a role. */
 export function labelContent({ root, language }: LabelModel): LabelContent {
@@ -85,7 +85,7 @@ function readList(list: Element, parent: Tag): Paragraph[] {
 function readParagraph(element: Element, tag: Tag, role: string): Paragraph {
   const named = CLASSES.find(name => element.attributes.class === name);
   const style =
-    STYLES[element.name] ?? named ?? (role === 'draft' ? 'draft' : role === 'lot' ? 'caption' : 'body');
+    named ?? STYLES[element.name] ?? (role === 'draft' ? 'draft' : role === 'lot' ? 'caption' : 'body');
   return { style, spans: spansOf(element, 'regular'), tag, marker: null };
 }
 
