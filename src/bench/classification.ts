@@ -6,6 +6,7 @@ import { openProduct, type Product, productOf } from '../draft/open-product.ts';
 import { openReference, type Reference } from '../draft/open-reference.ts';
 import { packagePath } from '../reference/package-files.ts';
 import type { Outcome } from '../report/diagnostic.ts';
+import { outcomeRatios } from './outcomes.ts';
 import { secondsOf } from './timing.ts';
 
 /** A measured ratio with what it compares. */
@@ -39,6 +40,7 @@ export async function classificationRatios(): Promise<Ratio[]> {
   return [
     { what: 'classify with reasons', against: 'JSON.parse of the record + JSON.stringify of the result', ratio: reasons / json },
     { what: 'classify with reasons and label elements', against: 'the same', ratio: whole / json },
+    ...outcomeRatios(product, reference),
   ];
 }
 

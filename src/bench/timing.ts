@@ -1,5 +1,9 @@
-/** Seconds of one call, the least of several rounds, so that a busy machine disturbs little. */
-export function secondsOf(work: () => void, rounds = 9, least = 0.02): number {
+/** Long enough for the engine to compile what is hot. */
+const WARM_UP_SECONDS = 1.5;
+
+/** Seconds of one call once warm, the least of several rounds, so that a busy machine disturbs little. */
+export function secondsOf(work: () => void, rounds = 15, least = 0.02): number {
+  for (let spent = 0; spent < WARM_UP_SECONDS; ) spent += round(work, 20);
   let calls = 1;
   // As many calls as make a round long enough to measure.
   for (;;) {

@@ -28,11 +28,8 @@ export function classify(
   lookup: HarmonisedLookup,
 ): Classification {
   const resolved = formula.constituents.map(constituent => resolve(constituent, lookup));
-  const take = choiceOf(record.choices);
-  const applyLimits = basis.specificLimits.apply || take('us-specific-limits') === 'use';
-  const contexts = formula.corners.map(
-    (percents): Context => ({ mixture: mixtureAt(record, formula, resolved, percents), basis, applyLimits, take }),
-  );
+  const contexts = contextsOf(record, formula, resolved, basis);
+  const { take, applyLimits } = contexts[0]!;
   const corners = contexts.map(classesOf);
   const results = worstOf(corners.map(corner => corner.results));
   const supplemental =
@@ -91,6 +88,36 @@ function limitedClasses(resolved: readonly Resolved[]): ReadonlySet<string> {
   const limited = new Set<string>();
   for (const { data } of resolved) for (const { hazardClass } of data.limits) limited.add(hazardClass);
   return limited;
+}
+
+/** What the rules work from, one for each corner of the ranges. */
+export const mixturesOf = (
+  record: ClassifiedRecord,
+  formula: Formula,
+  basis: Basis,
+  lookup: HarmonisedLookup,
+): readonly Context[] =>
+  contextsOf(
+    record,
+    formula,
+    formula.constituents.map(constituent => resolve(constituent, lookup)),
+    basis,
+  );
+
+function contextsOf(
+  record: ClassifiedRecord,
+  formula: Formula,
+  resolved: readonly Resolved[],
+  basis: Basis,
+): readonly Context[] {
+  const take = choiceOf(record.choices);
+  const applyLimits = basis.specificLimits.apply || take('us-specific-limits') === 'use';
+  return formula.corners.map(percents => ({
+    mixture: mixtureAt(record, formula, resolved, percents),
+    basis,
+    applyLimits,
+    take,
+  }));
 }
 
 function mixtureAt(

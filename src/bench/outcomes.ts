@@ -1,0 +1,38 @@
+import { classesOf } from '../classify/classes-of.ts';
+import { mixturesOf } from '../classify/engine.ts';
+import { withoutReasons } from '../classify/reasons.ts';
+import type { Mixture } from '../classify/ingredient.ts';
+import { findClass } from '../notation/classes.ts';
+import type { Product } from '../draft/open-product.ts';
+import type { Reference } from '../draft/open-reference.ts';
+import type { Ratio } from './classification.ts';
+import { secondsOf } from './timing.ts';
+
+/** Outcomes of all classes, without reasons, against a bare loop over the same ingredients and classes. */
+export function outcomeRatios({ record, formula }: Product, { basis, lookup }: Reference): Ratio[] {
+  const [context] = mixturesOf(record, formula, basis, lookup);
+  const classes = [...new Set(context!.mixture.ingredients.flatMap(({ data }) => data.hazards.map(h => h.hazardClass)))];
+  const examined = [...classes, ...basis.physicalClasses.map(entry => entry.class), ...Object.keys(basis.byIngredient)].filter(
+    (name, i, all) => all.indexOf(name) === i && findClass(name),
+  );
+  const outcomes = secondsOf(() => void withoutReasons(() => classesOf(context!)));
+  const bare = secondsOf(() => void bareSums(context!.mixture, examined));
+  return [
+    {
+      what: 'outcomes of all classes, without reasons',
+      against: `a loop that adds percent x weight over ${context!.mixture.ingredients.length} ingredients for ${examined.length} classes`,
+      ratio: outcomes / bare,
+    },
+  ];
+}
+
+function bareSums({ ingredients }: Mixture, classes: readonly string[]): number {
+  let reached = 0;
+  for (const hazardClass of classes) {
+    let sum = 0;
+    for (const { data, percent } of ingredients)
+      for (const hazard of data.hazards) if (hazard.hazardClass === hazardClass) sum += percent.value * 10;
+    if (sum >= 10) reached++;
+  }
+  return reached;
+}
