@@ -39,4 +39,6 @@ await build({
   logLevel: 'warning',
 });
 if (existsSync('out/dist/cli/main.js')) chmodSync('out/dist/cli/main.js', 0o755);
-execFileSync(process.execPath, ['node_modules/typescript/bin/tsc', '-p', 'tsconfig.build.json'], { stdio: 'inherit' });
+execFileSync(process.execPath, ['node_modules/typescript/bin/tsc', '-p', 'tsconfig.build.json'], {
+  stdio: 'inherit',
+});

@@ -4,7 +4,7 @@ export { nodeFiles } from './cli/files.ts';
 export { classificationJson } from './draft/classification-json.ts';
 export { type ClassifiedProduct, classifyProduct } from './draft/classified-product.ts';
 export { draftLabel, type LabelOptions } from './draft/draft-label.ts';
-export { draftSheet, type DraftSheet, type SheetOptions } from './draft/draft-sheet.ts';
+export { type DraftSheet, draftSheet, type SheetOptions } from './draft/draft-sheet.ts';
 export { openProduct, type Product, productOf } from './draft/open-product.ts';
 export { openReference, type Reference } from './draft/open-reference.ts';
 export { makePacket, type Packet } from './draft/packet.ts';

@@ -1,5 +1,5 @@
 import * as fontkit from 'fontkit';
-import { type PDFFont, PDFDocument, type PDFPage } from 'pdf-lib';
+import { PDFDocument, type PDFFont, type PDFPage } from 'pdf-lib';
 import type { FrameItem } from '../layout/frame.ts';
 import type { FaceName, FontLibrary } from '../text/glyph-run.ts';
 

@@ -21,7 +21,8 @@ const must = <T>(outcome: Outcome<T>): T => {
   return outcome.value;
 };
 
-const demoProduct = (): Product => must(openProduct(packagePath('templates', 'demo', 'patio-cleaner.yaml'), nodeFiles));
+const demoProduct = (): Product =>
+  must(openProduct(packagePath('templates', 'demo', 'patio-cleaner.yaml'), nodeFiles));
 
 /** Classification with reasons against reading the record and printing the result as JSON. */
 export async function classificationRatios(): Promise<Ratio[]> {
@@ -38,7 +39,11 @@ export async function classificationRatios(): Promise<Ratio[]> {
   const reasons = secondsOf(() => void classify(record, formula, reference.basis, reference.lookup));
   const whole = secondsOf(() => void classifyProduct(product, reference));
   return [
-    { what: 'classify with reasons', against: 'JSON.parse of the record + JSON.stringify of the result', ratio: reasons / json },
+    {
+      what: 'classify with reasons',
+      against: 'JSON.parse of the record + JSON.stringify of the result',
+      ratio: reasons / json,
+    },
     { what: 'classify with reasons and label elements', against: 'the same', ratio: whole / json },
     ...outcomeRatios(product, reference),
   ];
@@ -57,7 +62,12 @@ export async function growthRatios(): Promise<Ratio[]> {
 }
 
 function perConstituent(count: number, reference: Reference): number {
-  const hazards = ['Skin Irrit. 2', 'Acute Tox. 4 (oral)', 'Eye Irrit. 2', 'STOT SE 3 (respiratory irritation)'];
+  const hazards = [
+    'Skin Irrit. 2',
+    'Acute Tox. 4 (oral)',
+    'Eye Irrit. 2',
+    'STOT SE 3 (respiratory irritation)',
+  ];
   const lines = Array.from({ length: count }, (_, i) => ({
     name: `ingredient ${i + 1}`,
     percent: 90 / count,

@@ -1,9 +1,9 @@
 import { nodeFiles } from '../cli/files.ts';
+import { labelDocument } from '../document/label.ts';
+import { loadTemplate } from '../document/template.ts';
 import { classifyProduct } from '../draft/classified-product.ts';
 import { openProduct } from '../draft/open-product.ts';
 import { openReference } from '../draft/open-reference.ts';
-import { labelDocument } from '../document/label.ts';
-import { loadTemplate } from '../document/template.ts';
 import { layoutLabel } from '../layout/label/layout-label.ts';
 import { loadPressProfile } from '../layout/stock.ts';
 import { writePdf } from '../pdf/write.ts';
@@ -11,8 +11,8 @@ import { completeRecord } from '../record/complete.ts';
 import { packagePath } from '../reference/package-files.ts';
 import type { Outcome } from '../report/diagnostic.ts';
 import { loadFonts } from '../text/font-library.ts';
-import type { Ratio } from './classification.ts';
 import { barePage } from './bare-page.ts';
+import type { Ratio } from './classification.ts';
 import { secondsOfAsync } from './timing.ts';
 
 const must = <T>(outcome: Outcome<T>): T => {
@@ -30,11 +30,16 @@ export async function labelRatios(): Promise<Ratio[]> {
   const pack = record.packs[0]!;
   const stock = { die: pack.label!, profile };
   const date = '2026-11-25T00:00:00Z';
-  const model = labelDocument({ record: must(completeRecord(record)), pack, elements, draft: true, date }, template);
+  const model = labelDocument(
+    { record: must(completeRecord(record)), pack, elements, draft: true, date },
+    template,
+  );
   const laidOut = must(await layoutLabel(model, fonts, stock));
   const { items } = laidOut.frames[0]!;
   const bare = await secondsOfAsync(() => barePage(fonts, items));
-  const written = await secondsOfAsync(async () => void (await writePdf(laidOut, fonts, { kind: 'label', version: '0' })));
+  const written = await secondsOfAsync(
+    async () => void (await writePdf(laidOut, fonts, { kind: 'label', version: '0' })),
+  );
   const whole = await secondsOfAsync(async () => {
     const page = must(await layoutLabel(model, fonts, stock));
     await writePdf(page, fonts, { kind: 'label', version: '0' });

@@ -1,20 +1,24 @@
 import { classesOf } from '../classify/classes-of.ts';
 import { mixturesOf } from '../classify/engine.ts';
-import { withoutReasons } from '../classify/reasons.ts';
 import type { Mixture } from '../classify/ingredient.ts';
-import { findClass } from '../notation/classes.ts';
+import { withoutReasons } from '../classify/reasons.ts';
 import type { Product } from '../draft/open-product.ts';
 import type { Reference } from '../draft/open-reference.ts';
+import { findClass } from '../notation/classes.ts';
 import type { Ratio } from './classification.ts';
 import { secondsOf } from './timing.ts';
 
 /** Outcomes of all classes, without reasons, against a bare loop over the same ingredients and classes. */
 export function outcomeRatios({ record, formula }: Product, { basis, lookup }: Reference): Ratio[] {
   const [context] = mixturesOf(record, formula, basis, lookup);
-  const classes = [...new Set(context!.mixture.ingredients.flatMap(({ data }) => data.hazards.map(h => h.hazardClass)))];
-  const examined = [...classes, ...basis.physicalClasses.map(entry => entry.class), ...Object.keys(basis.byIngredient)].filter(
-    (name, i, all) => all.indexOf(name) === i && findClass(name),
-  );
+  const classes = [
+    ...new Set(context!.mixture.ingredients.flatMap(({ data }) => data.hazards.map(h => h.hazardClass))),
+  ];
+  const examined = [
+    ...classes,
+    ...basis.physicalClasses.map(entry => entry.class),
+    ...Object.keys(basis.byIngredient),
+  ].filter((name, i, all) => all.indexOf(name) === i && findClass(name));
   const outcomes = secondsOf(() => void withoutReasons(() => classesOf(context!)));
   const bare = secondsOf(() => void bareSums(context!.mixture, examined));
   return [

@@ -21,6 +21,10 @@ export function startUpRatios(): Ratio[] {
   const against = 'node -e 0';
   return [
     { what: 'labelwright gtin', against, ratio: secondsOfProcess([main, 'gtin', '0614141000418']) / nothing },
-    { what: 'labelwright classify of one record', against, ratio: secondsOfProcess([main, 'classify', record]) / nothing },
+    {
+      what: 'labelwright classify of one record',
+      against,
+      ratio: secondsOfProcess([main, 'classify', record]) / nothing,
+    },
   ];
 }

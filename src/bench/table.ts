@@ -11,7 +11,7 @@ export function tableRatios(): Ratio[] {
     .split('\n')
     .map(line => line.split('\t'));
   const json = JSON.stringify(rows).slice(0, readFileSync(path).length);
-  const whole = json.slice(0, json.lastIndexOf('],[')) + ']]';
+  const whole = `${json.slice(0, json.lastIndexOf('],['))}]]`;
   const parse = secondsOf(() => void JSON.parse(Buffer.from(whole).toString('utf8')));
   const first = secondsOf(() => void openHarmonised(readFileSync(path)).byCas('7664-38-2', '2026-11-25'));
   return [

@@ -15,11 +15,17 @@ export function checkChoices(choices: readonly Choice[]): Diagnostic[] {
       return wrong(
         'unknown-reading',
         `there is no reading \`${reading}\``,
-        near ? `did you mean \`${near}\`?` : `readings that leave a choice: ${open.map(({ id }) => id).join(', ')}`,
+        near
+          ? `did you mean \`${near}\`?`
+          : `readings that leave a choice: ${open.map(({ id }) => id).join(', ')}`,
       );
     }
     const options = Object.keys(readings[reading as ReadingId].options);
     if (options.includes(take)) return [];
-    return wrong('unknown-option', `reading \`${reading}\` cannot take \`${take}\``, `one of: ${options.join(', ')}`);
+    return wrong(
+      'unknown-option',
+      `reading \`${reading}\` cannot take \`${take}\``,
+      `one of: ${options.join(', ')}`,
+    );
   });
 }

@@ -64,7 +64,8 @@ export function classesWithLimits(context: Context, limited: ReadonlySet<string>
   if (limited.has('Repr.') || limited.has('Lact.')) results.push(...reproductiveToxicity(context));
   if (limited.has('STOT SE') || limited.has('STOT RE'))
     results.push(...targetOrgans(context), ...transientEffects(context));
-  if (context.basis.physicalClasses.some(entry => limited.has(entry.class))) results.push(...physical(context));
+  if (context.basis.physicalClasses.some(entry => limited.has(entry.class)))
+    results.push(...physical(context));
   return applyEvidence(context, results);
 }
 
@@ -72,7 +73,10 @@ const isCorrosive = (results: readonly ClassResult[]): boolean =>
   results.some(result => result.outcome === 'classified' && result.hazard.hazardClass === 'Skin Corr.');
 
 /** A class that nothing gives is undecided while an ingredient without any data is present at its cut-off. */
-function undecidedByMissingData({ mixture }: Context, results: readonly ClassResult[]): readonly ClassResult[] {
+function undecidedByMissingData(
+  { mixture }: Context,
+  results: readonly ClassResult[],
+): readonly ClassResult[] {
   const blind = mixture.ingredients.filter(({ data }) => data.noData || data.unknown.has('aquatic'));
   if (blind.length === 0) return results;
   return results.map(result => {
@@ -81,7 +85,8 @@ function undecidedByMissingData({ mixture }: Context, results: readonly ClassRes
     const aquaticClass = result.class.startsWith('Aquatic');
     let names = '';
     for (const { name, percent, data } of blind)
-      if ((data.noData || aquaticClass) && reaches(percent, floor)) names += names === '' ? name : `, ${name}`;
+      if ((data.noData || aquaticClass) && reaches(percent, floor))
+        names += names === '' ? name : `, ${name}`;
     return names === '' ? result : withoutData(result, names);
   });
 }

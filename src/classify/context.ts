@@ -55,4 +55,5 @@ export const plainHazard = (
 
 /** Instrument and paragraph, as printed. */
 export const citeHealth = (basis: Basis, paragraph: string): string => `${basis.instrument}, ${paragraph}`;
-export const citePhysical = (basis: Basis, paragraph: string): string => `${basis.physicalInstrument}, ${paragraph}`;
+export const citePhysical = (basis: Basis, paragraph: string): string =>
+  `${basis.physicalInstrument}, ${paragraph}`;

@@ -1,6 +1,11 @@
 import type { ClassResult } from './context.ts';
 
-const outcomeRank = { classified: 3, 'insufficient-data': 2, 'not-classified': 1, 'not-applicable': 0 } as const;
+const outcomeRank = {
+  classified: 3,
+  'insufficient-data': 2,
+  'not-classified': 1,
+  'not-applicable': 0,
+} as const;
 
 // Letters order sub-categories (1A before 1B); a category without a letter stands after those with one.
 const ranks = new Map<string, string>();
@@ -53,7 +58,9 @@ function worseOf(a: ClassResult, b: ClassResult): ClassResult {
     hazard: {
       ...hazard,
       organs: union(organs, b.hazard.organs),
-      statements: statements.map((statement, i) => joinStatements(statement, b.hazard.statements[i] ?? statement)),
+      statements: statements.map((statement, i) =>
+        joinStatements(statement, b.hazard.statements[i] ?? statement),
+      ),
       ...(triggers && { triggers: union(triggers, b.hazard.triggers ?? []).sort() }),
     },
   };

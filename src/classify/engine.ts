@@ -1,15 +1,19 @@
 import type { Formula } from '../formula/constituent.ts';
 import type { Choice, ProductRecord } from '../record/product-record.ts';
 import type { AcuteKey, Basis } from '../reference/thresholds.ts';
-import type { Classification, ClassifiedHazard, OtherClass, Reading, Warning } from './classification.ts';
 import { type Corner, classesOf, classesWithLimits } from './classes-of.ts';
+import type { Classification, ClassifiedHazard, OtherClass, Reading, Warning } from './classification.ts';
 import { type ClassResult, type Context, citeHealth } from './context.ts';
 import { worstOf } from './corners.ts';
 import { describeConstituent } from './describe.ts';
 import type { Mixture } from './ingredient.ts';
 import { defaultOf, type ReadingId, readings } from './readings.ts';
 import { type HarmonisedLookup, type Resolved, resolve } from './resolve.ts';
-import { mergeSupplemental, type Supplemental, supplementalStatements } from './supplemental/supplemental-statements.ts';
+import {
+  mergeSupplemental,
+  type Supplemental,
+  supplementalStatements,
+} from './supplemental/supplemental-statements.ts';
 import { nearLimit } from './warnings/near-limit.ts';
 import { reactiveConstituents } from './warnings/reactive-constituents.ts';
 import { limitsWouldMatter } from './warnings/specific-limits.ts';
@@ -33,12 +37,18 @@ export function classify(
   const corners = contexts.map(classesOf);
   const results = worstOf(corners.map(corner => corner.results));
   const supplemental =
-    basis.id === 'eu-clp' ? mergeSupplemental(contexts.map(context => supplementalStatements(context, results))) : noStatements;
+    basis.id === 'eu-clp'
+      ? mergeSupplemental(contexts.map(context => supplementalStatements(context, results)))
+      : noStatements;
 
   const used = new Set<ReadingId>();
   const warnings: Warning[] = [];
   for (const each of resolved) warnings.push(...each.warnings);
-  warnings.push(...reactiveConstituents(contexts.length === 1 ? contexts[0]!.mixture : atUpperEnds(record, formula, resolved)));
+  warnings.push(
+    ...reactiveConstituents(
+      contexts.length === 1 ? contexts[0]!.mixture : atUpperEnds(record, formula, resolved),
+    ),
+  );
   const hazards: ClassifiedHazard[] = [];
   const otherClasses: OtherClass[] = [];
   for (const result of results) {
@@ -50,15 +60,20 @@ export function classify(
   for (const statement of supplemental.statements) for (const id of statement.readings) used.add(id);
   warnings.push(...supplemental.questions, ...nearLimit(results));
   if (contexts.length > 1) used.add('range-end');
-  if (!basis.specificLimits.apply && resolved.some(({ data }) => data.limits.length > 0)) used.add('us-specific-limits');
+  if (!basis.specificLimits.apply && resolved.some(({ data }) => data.limits.length > 0))
+    used.add('us-specific-limits');
   const limited = applyLimits ? none : limitedClasses(resolved);
   if (limited.size > 0) {
-    const within = worstOf(contexts.map(context => classesWithLimits({ ...context, applyLimits: true }, limited)));
+    const within = worstOf(
+      contexts.map(context => classesWithLimits({ ...context, applyLimits: true }, limited)),
+    );
     warnings.push(...limitsWouldMatter(results, within, citeHealth(basis, basis.specificLimits.cite)));
   }
   return {
     basis: { id: basis.id, title: basis.title, asOf: basis.asOf },
-    constituents: formula.constituents.map((constituent, i) => describeConstituent(constituent, resolved[i]!)),
+    constituents: formula.constituents.map((constituent, i) =>
+      describeConstituent(constituent, resolved[i]!),
+    ),
     hazards,
     otherClasses,
     ateMix: {
@@ -200,4 +215,7 @@ function unknownShare(
 
 /** Percent of the mixture with unknown hazards to the aquatic environment (CLP and UN 4.1.3.6.1), at the upper ends. */
 const unknownAquatic = ({ constituents }: Formula, resolved: readonly Resolved[]): number =>
-  constituents.reduce((sum, { high }, i) => (resolved[i]!.data.unknown.has('aquatic') ? sum + high.value : sum), 0);
+  constituents.reduce(
+    (sum, { high }, i) => (resolved[i]!.data.unknown.has('aquatic') ? sum + high.value : sum),
+    0,
+  );

@@ -33,7 +33,11 @@ export function applyEvidence(context: Context, results: readonly ClassResult[])
     if (!evidence) return result;
     const caseByCase = basis.mixtureEvidence.caseByCase.includes(evidence.hazardClass);
     if (caseByCase && !evidence.reason)
-      return withWarning(result, `evidence on ${evidence.hazardClass} has no reason and is not used`, context);
+      return withWarning(
+        result,
+        `evidence on ${evidence.hazardClass} has no reason and is not used`,
+        context,
+      );
     if (caseByCase && basis.id === 'eu-clp' && !evidence.hazard)
       return withWarning(result, `evidence on ${evidence.hazardClass} cannot lower the class`, context);
     return replaced(context, result, evidence, caseByCase);
@@ -45,13 +49,20 @@ function withWarning(result: ClassResult, text: string, { basis }: Context): Cla
   return { ...result, warnings: [...(result.warnings ?? []), warning] };
 }
 
-function replaced({ basis }: Context, result: ClassResult, evidence: Evidence, caseByCase: boolean): ClassResult {
-  const physical = basis.physicalClasses.some(({ class: name }) => name === result.class) || result.class === 'Flam. Liq.';
+function replaced(
+  { basis }: Context,
+  result: ClassResult,
+  evidence: Evidence,
+  caseByCase: boolean,
+): ClassResult {
+  const physical =
+    basis.physicalClasses.some(({ class: name }) => name === result.class) || result.class === 'Flam. Liq.';
   const cite = physical
     ? citePhysical(basis, paragraphOf(basis, result.class))
     : citeHealth(basis, basis.mixtureEvidence.cite);
   const because: Because = {
-    rule: evidence.kind === 'bridging' ? 'bridging from a similar tested mixture' : 'test on the mixture itself',
+    rule:
+      evidence.kind === 'bridging' ? 'bridging from a similar tested mixture' : 'test on the mixture itself',
     cite,
     working: `${evidence.method}; ${evidence.source}${evidence.reason ? `; ${evidence.reason}` : ''}`,
     terms: [],
@@ -64,7 +75,14 @@ function replaced({ basis }: Context, result: ClassResult, evidence: Evidence, c
   const kept = { class: result.class, ...(result.route ? { route: result.route } : {}), because, readings };
   if (!evidence.hazard) return { ...kept, outcome: 'not-classified', calculated };
   const { hazardClass, category, statement, route, form, effect, organs } = evidence.hazard;
-  const hazard = { ...plainHazard(hazardClass, category, statement ? [statement] : []), route, form, effect, organs, calculated };
+  const hazard = {
+    ...plainHazard(hazardClass, category, statement ? [statement] : []),
+    route,
+    form,
+    effect,
+    organs,
+    calculated,
+  };
   return { ...kept, outcome: 'classified', hazard };
 }
 

@@ -58,7 +58,10 @@ const nothing: readonly never[] = [];
 const byClass = new WeakMap<readonly object[], ReadonlyMap<string, readonly object[]>>();
 
 // Every class asks every ingredient; lists are grouped once.
-function groupOf<T extends { readonly hazardClass: string }>(list: readonly T[], hazardClass: string): readonly T[] {
+function groupOf<T extends { readonly hazardClass: string }>(
+  list: readonly T[],
+  hazardClass: string,
+): readonly T[] {
   if (list.length === 0) return nothing;
   let groups = byClass.get(list) as ReadonlyMap<string, readonly T[]> | undefined;
   if (!groups) {

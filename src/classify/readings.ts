@@ -8,7 +8,12 @@ export interface ReadingEntry {
   readonly options: Readonly<Record<string, string>>;
 }
 
-const entry = (id: string, cite: string, question: string, options: Record<string, string>): ReadingEntry => ({
+const entry = (
+  id: string,
+  cite: string,
+  question: string,
+  options: Record<string, string>,
+): ReadingEntry => ({
   id,
   cite,
   question,
@@ -22,18 +27,27 @@ export const readings = {
     '29 CFR 1910.1200 App. A, A.0.4.3.2, A.0.4.3.3',
     'Is a harmonised specific concentration limit information that a hazard is evident below the cut-off?',
     {
-      ignore: 'specific concentration limits of EU law are not used; a warning says where one would be more severe',
+      ignore:
+        'specific concentration limits of EU law are not used; a warning says where one would be more severe',
       use: 'specific concentration limits of EU law are used in place of the cut-offs',
     },
   ),
-  'range-end': entry('range-end', '29 CFR 1910.1200(i); CLP Article 6', 'Which end of a concentration range is classified?', {
-    'worst-end': 'for each hazard the end of the range that gives the more severe result',
-  }),
+  'range-end': entry(
+    'range-end',
+    '29 CFR 1910.1200(i); CLP Article 6',
+    'Which end of a concentration range is classified?',
+    {
+      'worst-end': 'for each hazard the end of the range that gives the more severe result',
+    },
+  ),
   'below-cut-off': entry(
     'below-cut-off',
     'A.1.3.3(a), A.2.3.3.1, A.3.3.3.1; CLP 3.1.3.3(a), 3.2.3.3.1, 3.3.3.3.1',
     'Do ingredients below the cut-off for relevant ingredients count?',
-    { 'record-says': 'only where the record marks the ingredient as relevant, and Acute Tox. 1 and 2 under us-hcs' },
+    {
+      'record-says':
+        'only where the record marks the ingredient as relevant, and Acute Tox. 1 and 2 under us-hcs',
+    },
   ),
   'ate-above-category-4': entry(
     'ate-above-category-4',
@@ -45,7 +59,10 @@ export const readings = {
     'same-category',
     'A.1.3.3(c); CLP 3.1.3.3(c)',
     'When do ingredients of one category decide without the formula?',
-    { 'every-ingredient': 'only when every ingredient has an estimate for the route and all were converted from one category' },
+    {
+      'every-ingredient':
+        'only when every ingredient has an estimate for the route and all were converted from one category',
+    },
   ),
   'unknown-correction': entry(
     'unknown-correction',
@@ -75,9 +92,14 @@ export const readings = {
     'Are gas, vapour and dust or mist added up?',
     { apart: 'each form has a sum of its own; the most severe form gives the category of the route' },
   ),
-  'minimum-category': entry('minimum-category', 'CLP Annex VI 1.2.1', 'What is a minimum classification (*) converted from?', {
-    'as-listed': 'the listed category',
-  }),
+  'minimum-category': entry(
+    'minimum-category',
+    'CLP Annex VI 1.2.1',
+    'What is a minimum classification (*) converted from?',
+    {
+      'as-listed': 'the listed category',
+    },
+  ),
   'unsubcategorised-corrosive': entry(
     'unsubcategorised-corrosive',
     'Note to Table A.2.3; CLP Table 3.2.3',
@@ -94,7 +116,10 @@ export const readings = {
     'extreme-ph',
     'A.2.3.1.3, A.3.3.1.2; CLP 3.2.3.1.2, 3.3.3.1.2',
     'Are ingredient classifications "other information" beside an extreme pH?',
-    { decides: 'no: pH 2 or less, or 11.5 or more, gives Category 1 unless evidence on reserve or a test is given' },
+    {
+      decides:
+        'no: pH 2 or less, or 11.5 or more, gives Category 1 unless evidence on reserve or a test is given',
+    },
   ),
   'moderate-ph': entry('moderate-ph', 'A.2.3.3.4; CLP 3.2.3.3.4', 'Does a moderate pH override a sum?', {
     'never-lowers': 'no, it never lowers a class',
@@ -112,7 +137,8 @@ export const readings = {
     { yes: 'yes, Category 1' },
   ),
   'eye-2b': entry('eye-2b', 'Table A.3.3, Note b', 'When is a mixture Category 2B?', {
-    'all-2b': 'when every relevant ingredient that is classified for the eye is 2B; an unsplit Category 2 counts as 2A',
+    'all-2b':
+      'when every relevant ingredient that is classified for the eye is 2B; an unsplit Category 2 counts as 2A',
   }),
   'limit-ratio': entry(
     'limit-ratio',
@@ -120,41 +146,84 @@ export const readings = {
     'How do specific limits enter a sum?',
     { ratio: 'each concentration is divided by its own limit, and the sum of ratios is compared with 1' },
   ),
-  'limit-sub-category': entry('limit-sub-category', 'CLP Table 3.2.3', 'Which limit enters the ratio for a sub-category?', {
-    'that-or-worse': 'the lowest specific limit of that or a more severe sub-category',
-  }),
+  'limit-sub-category': entry(
+    'limit-sub-category',
+    'CLP Table 3.2.3',
+    'Which limit enters the ratio for a sub-category?',
+    {
+      'that-or-worse': 'the lowest specific limit of that or a more severe sub-category',
+    },
+  ),
   'eye-from-irritant-range': entry(
     'eye-from-irritant-range',
     'CLP Annex VI, entries with Eye Irrit. 2 ranges only',
     'From what concentration is eye damage taken where only a range for Eye Irrit. 2 is listed?',
     { 'upper-end': 'from the upper end of that range' },
   ),
-  'limit-upper-end': entry('limit-upper-end', 'CLP Article 10, Annex VI', 'Does the upper end of a specific range count?', {
-    'stot-se-3-only': 'for STOT SE 3 only; elsewhere the more severe category takes over',
-  }),
-  'sensitizer-category': entry('sensitizer-category', 'Table A.4.5; CLP Table 3.4.5', 'Is a mixture 1A or 1B?', {
-    'category-1': 'Category 1; the sub-categories of the triggering ingredients are named beside it',
-  }),
-  'carcinogen-2-label': entry('carcinogen-2-label', 'Note to Table A.6.1', 'Is Carc. 2 below 1 % shown on the label?', {
-    show: 'classified from 0.1 % and shown; below 1 % the label warning is optional',
-    'sheet-only': 'classified from 0.1 %; the label warning is left off while every such ingredient is below 1 %',
-  }),
+  'limit-upper-end': entry(
+    'limit-upper-end',
+    'CLP Article 10, Annex VI',
+    'Does the upper end of a specific range count?',
+    {
+      'stot-se-3-only': 'for STOT SE 3 only; elsewhere the more severe category takes over',
+    },
+  ),
+  'sensitizer-category': entry(
+    'sensitizer-category',
+    'Table A.4.5; CLP Table 3.4.5',
+    'Is a mixture 1A or 1B?',
+    {
+      'category-1': 'Category 1; the sub-categories of the triggering ingredients are named beside it',
+    },
+  ),
+  'carcinogen-2-label': entry(
+    'carcinogen-2-label',
+    'Note to Table A.6.1',
+    'Is Carc. 2 below 1 % shown on the label?',
+    {
+      show: 'classified from 0.1 % and shown; below 1 % the label warning is optional',
+      'sheet-only':
+        'classified from 0.1 %; the label warning is left off while every such ingredient is below 1 %',
+    },
+  ),
   'stot-se-3-sum': entry('stot-se-3-sum', 'A.8.3.4.5; CLP 3.8.3.4.5', 'At what sum is STOT SE 3 given?', {
     'twenty-percent': 'exactly 20 %, each effect by itself',
   }),
-  'stot-1-below-ten': entry('stot-1-below-ten', 'Tables A.8.2, A.9.3', 'What does a STOT 1 ingredient from 1 to below 10 % give?', {
-    table: 'Category 1, as the table says',
+  'stot-1-below-ten': entry(
+    'stot-1-below-ten',
+    'Tables A.8.2, A.9.3',
+    'What does a STOT 1 ingredient from 1 to below 10 % give?',
+    {
+      table: 'Category 1, as the table says',
+    },
+  ),
+  'aspiration-viscosity': entry(
+    'aspiration-viscosity',
+    'A.10.3.3.2.1; CLP 3.10.3.3.1.2',
+    'What if viscosity is unknown?',
+    {
+      'insufficient-data': 'not classified, reported as insufficient data',
+    },
+  ),
+  'boiling-point-missing': entry(
+    'boiling-point-missing',
+    'Table B.6.1; CLP Table 2.6.1',
+    'Flash point below 23 C and no boiling point?',
+    {
+      'category-2': 'Category 2, with a warning that Category 1 is not excluded',
+    },
+  ),
+  'm-factor-missing': entry('m-factor-missing', 'CLP 4.1.3.5.5.5', 'Which M-factor where none is set?', {
+    one: '1',
   }),
-  'aspiration-viscosity': entry('aspiration-viscosity', 'A.10.3.3.2.1; CLP 3.10.3.3.1.2', 'What if viscosity is unknown?', {
-    'insufficient-data': 'not classified, reported as insufficient data',
-  }),
-  'boiling-point-missing': entry('boiling-point-missing', 'Table B.6.1; CLP Table 2.6.1', 'Flash point below 23 C and no boiling point?', {
-    'category-2': 'Category 2, with a warning that Category 1 is not excluded',
-  }),
-  'm-factor-missing': entry('m-factor-missing', 'CLP 4.1.3.5.5.5', 'Which M-factor where none is set?', { one: '1' }),
-  'reproductive-effects': entry('reproductive-effects', 'CLP 3.7.3, Annex VI 1.1.2.1.2', 'Are fertility and development judged apart?', {
-    apart: 'each effect has a limit of its own; letters of the ingredient carry over',
-  }),
+  'reproductive-effects': entry(
+    'reproductive-effects',
+    'CLP 3.7.3, Annex VI 1.1.2.1.2',
+    'Are fertility and development judged apart?',
+    {
+      apart: 'each effect has a limit of its own; letters of the ingredient carry over',
+    },
+  ),
   'case-by-case': entry(
     'case-by-case',
     'A.5.3.2, A.6.3.2, A.7.3.2; CLP Article 6(3)',
@@ -170,10 +239,15 @@ export const readings = {
       ask: 'never by itself; a warning asks for evidence',
     },
   ),
-  'euh066-share': entry('euh066-share', 'CLP Annex II 1.2.4', 'How much of substances with EUH066 gives it to the mixture?', {
-    'one-fifth': 'from 20 % together (common practice); from 1 % a warning asks for evidence',
-    ask: 'no share by itself; a warning asks for evidence',
-  }),
+  'euh066-share': entry(
+    'euh066-share',
+    'CLP Annex II 1.2.4',
+    'How much of substances with EUH066 gives it to the mixture?',
+    {
+      'one-fifth': 'from 20 % together (common practice); from 1 % a warning asks for evidence',
+      ask: 'no share by itself; a warning asks for evidence',
+    },
+  ),
   'elicitation-specific-limit': entry(
     'elicitation-specific-limit',
     'CLP Table 3.4.6 Note 1, Annex II 2.10',
@@ -186,9 +260,15 @@ export const readings = {
     'Does a mixture classified for one kind of sensitization bear EUH208 for the other?',
     { 'either-kind': 'no; the sensitizers are named on its label instead' },
   ),
-  'euh210-scope': entry('euh210-scope', 'CLP Annex II 2.10', 'Which mixtures are not classified as hazardous?', {
-    'all-classes': 'those without any class, physical ones included, unless the record says they are sold to the general public',
-  }),
+  'euh210-scope': entry(
+    'euh210-scope',
+    'CLP Annex II 2.10',
+    'Which mixtures are not classified as hazardous?',
+    {
+      'all-classes':
+        'those without any class, physical ones included, unless the record says they are sold to the general public',
+    },
+  ),
   'titanium-dioxide': entry(
     'titanium-dioxide',
     'CLP Annex II 2.12; judgments T-279/20, C-71/23 P',
@@ -199,7 +279,9 @@ export const readings = {
 
 export type ReadingId = keyof typeof readings;
 
-const defaults = new Map(Object.values(readings).map(({ id, options }) => [id as ReadingId, Object.keys(options)[0]!]));
+const defaults = new Map(
+  Object.values(readings).map(({ id, options }) => [id as ReadingId, Object.keys(options)[0]!]),
+);
 
 /** What is taken when the record makes no choice: the first option. */
 export const defaultOf = (id: ReadingId): string => defaults.get(id)!;

@@ -60,7 +60,11 @@ export function resolve(constituent: Constituent, lookup: HarmonisedLookup): Res
   };
 }
 
-function fromRecord({ name, given }: Constituent, hazards: readonly Hazard[], entry: HarmonisedEntry | null): Resolved {
+function fromRecord(
+  { name, given }: Constituent,
+  hazards: readonly Hazard[],
+  entry: HarmonisedEntry | null,
+): Resolved {
   const warnings: Warning[] = [];
   if (entry) {
     const milder = milderThan(hazards, entry.hazards);
@@ -77,7 +81,10 @@ function fromRecord({ name, given }: Constituent, hazards: readonly Hazard[], en
       cite: 'CLP Annex VI',
     });
   if (hazards.length === 0 && !given.source)
-    warnings.push({ id: 'no-source', text: `${name}: \`hazards: []\` without a source; name what it rests on` });
+    warnings.push({
+      id: 'no-source',
+      text: `${name}: \`hazards: []\` without a source; name what it rests on`,
+    });
   return {
     data: blank({
       hazards,
@@ -181,7 +188,9 @@ function milderThan(own: readonly Hazard[], harmonised: readonly Hazard[]): stri
   return harmonised
     .filter(theirs => {
       const same = own.filter(
-        ours => family(ours) === family(theirs) && (ours.route === theirs.route || ours.route === null || theirs.route === null),
+        ours =>
+          family(ours) === family(theirs) &&
+          (ours.route === theirs.route || ours.route === null || theirs.route === null),
       );
       return !same.some(ours => severity(ours) >= severity(theirs));
     })
@@ -195,7 +204,8 @@ const families: Readonly<Record<string, string>> = {
   'Eye Irrit.': 'eye',
 };
 
-const family = ({ hazardClass, effect }: Hazard): string => (families[hazardClass] ?? hazardClass) + (effect ?? '');
+const family = ({ hazardClass, effect }: Hazard): string =>
+  (families[hazardClass] ?? hazardClass) + (effect ?? '');
 
 // 1A is worse than 1B is worse than 1 is worse than 2; a corrosive is worse than any irritant.
 function severity({ hazardClass, category }: Hazard): number {

@@ -43,13 +43,19 @@ export const specificTerm = (ingredient: Ingredient, limit: Exact, weight = 1): 
   specific: true,
 });
 
-const ratioPart = ({ ingredient, limit }: SumTerm): Part => ({ amount: ingredient.percent, weight: 1, over: limit });
+const ratioPart = ({ ingredient, limit }: SumTerm): Part => ({
+  amount: ingredient.percent,
+  weight: 1,
+  over: limit,
+});
 const percentPart = ({ ingredient, weight }: SumTerm): Part => ({ amount: ingredient.percent, weight });
 
 /** Whether a sum is reached: as plain percents where the table's figures hold for all, else as ratios against 1. */
 export function reachesLimit(terms: readonly SumTerm[], limit: number): boolean {
   if (terms.length === 0) return false;
-  return terms.some(({ specific }) => specific) ? meets(terms.map(ratioPart), 1) : meets(terms.map(percentPart), limit);
+  return terms.some(({ specific }) => specific)
+    ? meets(terms.map(ratioPart), 1)
+    : meets(terms.map(percentPart), limit);
 }
 
 /** The sum as worked on paper. */
@@ -68,11 +74,18 @@ function workedSum(
   cite: string,
   limitsCite: string,
 ): Because {
-  const rows = terms.map(({ ingredient, weight }) => ({ name: ingredient.name, percent: ingredient.percent.value, weight }));
+  const rows = terms.map(({ ingredient, weight }) => ({
+    name: ingredient.name,
+    percent: ingredient.percent.value,
+    weight,
+  }));
   if (terms.some(({ specific }) => specific)) {
     const total = tidy(sumOf(terms.map(ratioPart)));
     const working = terms
-      .map(({ ingredient, limit: own }) => `${show(ingredient.percent.value)}/${show(own.value)} ${ingredient.name}`)
+      .map(
+        ({ ingredient, limit: own }) =>
+          `${show(ingredient.percent.value)}/${show(own.value)} ${ingredient.name}`,
+      )
       .join(' + ');
     return {
       rule: `${rule}, each by its own limit`,
@@ -86,7 +99,9 @@ function workedSum(
   }
   const total = tidy(sumOf(terms.map(percentPart)));
   const working = rows
-    .map(({ name, percent, weight }) => `${weight === 1 ? '' : `${show(weight)} x `}${show(percent)} % ${name}`)
+    .map(
+      ({ name, percent, weight }) => `${weight === 1 ? '' : `${show(weight)} x `}${show(percent)} % ${name}`,
+    )
     .join(' + ');
   return {
     rule,
@@ -100,16 +115,27 @@ function workedSum(
 }
 
 /** One ingredient against one limit, as worked on paper. */
-export const becauseOfOne = (ingredient: Ingredient, limit: number, reached: boolean, rule: string, cite: string): Because =>
+export const becauseOfOne = (
+  ingredient: Ingredient,
+  limit: number,
+  reached: boolean,
+  rule: string,
+  cite: string,
+): Because =>
   reason(() => ({
-  rule,
-  cite,
-  working: `${showBeside(ingredient.percent.value, limit)} % ${ingredient.name} ${reached ? '>=' : '<'} ${show(limit)} %`,
-  total: ingredient.percent.value,
-  limit,
-  unit: '%',
-  terms: [{ name: ingredient.name, percent: ingredient.percent.value, weight: 1 }],
-}));
+    rule,
+    cite,
+    working: `${showBeside(ingredient.percent.value, limit)} % ${ingredient.name} ${reached ? '>=' : '<'} ${show(limit)} %`,
+    total: ingredient.percent.value,
+    limit,
+    unit: '%',
+    terms: [{ name: ingredient.name, percent: ingredient.percent.value, weight: 1 }],
+  }));
 
 /** No ingredient has the hazard at all, or none at the cut-off. */
-export const becauseOfNone = (rule: string, cite: string, working: string): Because => ({ rule, cite, working, terms: [] });
+export const becauseOfNone = (rule: string, cite: string, working: string): Because => ({
+  rule,
+  cite,
+  working,
+  terms: [],
+});

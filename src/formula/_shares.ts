@@ -1,7 +1,7 @@
 import Fraction from 'fraction.js';
+import { readMeasure, splitMeasure } from '../quantity/measure.ts';
 import type { BatchSize, FormulaLine } from '../record/product-record.ts';
 import { type Diagnostic, hasErrors, type Position } from '../report/diagnostic.ts';
-import { readMeasure, splitMeasure } from '../quantity/measure.ts';
 import { type Basis, batchAmount, lineAmount, percentText } from './_amounts.ts';
 import { lineError, lineName } from './_findings.ts';
 
@@ -166,7 +166,9 @@ function batchWithoutDensity(
  */
 function hundredOfUnit(lines: readonly FormulaLine[], weighed: readonly FormulaLine[]): Fraction | null {
   if (!lines.some(({ amount }) => amount.kind === 'percent')) return null;
-  const units = new Set(weighed.map(({ amount }) => (amount.kind === 'mass' ? unitOf(amount.written) : null)));
+  const units = new Set(
+    weighed.map(({ amount }) => (amount.kind === 'mass' ? unitOf(amount.written) : null)),
+  );
   const [unit] = units;
   if (units.size !== 1 || !unit) return null;
   const size = readMeasure(`100 ${unit}`, 'mass');

@@ -52,9 +52,15 @@ export function compareSum(parts: readonly Part[], limit: number): number {
 export const meets = (parts: readonly Part[], limit: number): boolean => compareSum(parts, limit) >= 0;
 
 /** Whether a sum times a factor, with another sum added, reaches the limit. */
-export function meetsScaled(parts: readonly Part[], factor: number, more: readonly Part[], limit: number): boolean {
+export function meetsScaled(
+  parts: readonly Part[],
+  factor: number,
+  more: readonly Part[],
+  limit: number,
+): boolean {
   const sum = sumOf(parts) * factor + sumOf(more);
-  if (observer === null && Math.abs(sum - limit) > CLEAR * (Math.abs(sum) + Math.abs(limit))) return sum > limit;
+  if (observer === null && Math.abs(sum - limit) > CLEAR * (Math.abs(sum) + Math.abs(limit)))
+    return sum > limit;
   const scaled = parts.map(part => ({ ...part, weight: part.weight * factor }));
   return meets([...scaled, ...more], limit);
 }

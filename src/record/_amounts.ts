@@ -1,9 +1,9 @@
-import * as z from './_zod.ts';
 import type { Exact } from '../quantity/exact.ts';
 import { type Measure, readMeasure } from '../quantity/measure.ts';
 import { readNumber } from '../quantity/number.ts';
 import { misreads, type Reading, reads } from '../quantity/reading.ts';
 import { leaf, list, told } from './_leaf.ts';
+import * as z from './_zod.ts';
 
 function readPercent(text: string): Reading<Exact> {
   const number = readNumber(text.trim().replace(/\s*%$/, ''));

@@ -1,8 +1,8 @@
-import * as z from './_zod.ts';
 import { readMeasure } from '../quantity/measure.ts';
 import { readNumber } from '../quantity/number.ts';
 import { misreads, type Reading, reads } from '../quantity/reading.ts';
 import type { UnitKind } from '../quantity/units.ts';
+import * as z from './_zod.ts';
 
 /** What a schema says of itself for findings; travels as the text of the validator's own message. */
 export interface Wanted {

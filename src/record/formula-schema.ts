@@ -1,10 +1,10 @@
-import * as z from './_zod.ts';
 import type { Exact } from '../quantity/exact.ts';
 import type { Measure } from '../quantity/measure.ts';
 import { amount, batchLeaf, densityLeaf, percent } from './_amounts.ts';
 import { readCas } from './_cas.ts';
 import { across, type Partly } from './_cross.ts';
 import { leaf, line, mapping, told } from './_leaf.ts';
+import * as z from './_zod.ts';
 import { type GivenInput, givenShape } from './given-schema.ts';
 
 const substanceKeys = ['name', 'cas', ...Object.keys(givenShape)];

@@ -46,7 +46,15 @@ function product({ value, raw, places }: Parsed, env: RecordEnv): Outcome<Produc
   const maker = typeof named === 'string' ? makerFile(named, places, env, findings) : null;
   if (!checked.success || findings.length > 0) return fail(...inOrder(findings));
   const { data } = checked;
-  return succeed(productRecord(data, raw, maker ?? (data.maker === undefined ? null : makerOf(data.maker as MakerInput)), places, materials));
+  return succeed(
+    productRecord(
+      data,
+      raw,
+      maker ?? (data.maker === undefined ? null : makerOf(data.maker as MakerInput)),
+      places,
+      materials,
+    ),
+  );
 }
 
 function makerFile(named: string, places: Places, env: RecordEnv, findings: Diagnostic[]): Maker | null {

@@ -1,5 +1,5 @@
-import * as z from './_zod.ts';
 import { line, list, mapping, told } from './_leaf.ts';
+import * as z from './_zod.ts';
 
 const telephone = (example: string, description: string) => line(example, description, 60);
 

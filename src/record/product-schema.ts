@@ -1,8 +1,8 @@
-import * as z from './_zod.ts';
 import { misreads, reads } from '../quantity/reading.ts';
 import { batchLeaf } from './_amounts.ts';
 import { across } from './_cross.ts';
 import { leaf, line, list, mapping, oneOf, prose, told } from './_leaf.ts';
+import * as z from './_zod.ts';
 import { choicesSchema, evidenceSchema } from './evidence-schema.ts';
 import { formulaSchema } from './formula-schema.ts';
 import { makerSchema } from './maker-schema.ts';
@@ -30,7 +30,10 @@ export const productSchema = across(
       labelwright: z.literal('product/1').meta({ description: 'Kind of record' }),
       name: line('Kerbstone Patio Cleaner', 'Product identifier, the same on label and data sheet', 200),
       code: fileNamePart('code', 'KP-946', 'Product code; names the output folder'),
-      use: line('Cleaner for outdoor stone and concrete', 'Recommended use; a label and a data sheet need it').optional(),
+      use: line(
+        'Cleaner for outdoor stone and concrete',
+        'Recommended use; a label and a data sheet need it',
+      ).optional(),
       'advised-against': list(
         line('Do not use on aluminum', 'A use advised against'),
         '[Do not use on aluminum]',
@@ -58,7 +61,10 @@ export const productSchema = across(
             example: 'maker.yaml',
           }),
         })
-        .meta({ description: 'The maker: path of a maker record, or the maker written out; a label and a data sheet need it' })
+        .meta({
+          description:
+            'The maker: path of a maker record, or the maker written out; a label and a data sheet need it',
+        })
         .optional(),
       properties: propertiesSchema.optional(),
       formula: formulaSchema,

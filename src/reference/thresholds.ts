@@ -64,7 +64,11 @@ export interface CutOffRow {
 export interface CutOffTable {
   readonly cite: string;
   readonly rows: readonly CutOffRow[];
-  readonly labelOptionalBelow?: { readonly category: string; readonly percent: number; readonly cite: string };
+  readonly labelOptionalBelow?: {
+    readonly category: string;
+    readonly percent: number;
+    readonly cite: string;
+  };
   /** Below this percent the category that a Category 1 ingredient gives is disputed. */
   readonly category1DisputedBelow?: CitedPercent;
   /** Date from which mixtures are classified for the class, where it is not that of the instrument. */

@@ -1,5 +1,5 @@
-import type { ClassResult, Context } from '../../src/classify/context.ts';
 import { classesOf } from '../../src/classify/classes-of.ts';
+import type { ClassResult, Context } from '../../src/classify/context.ts';
 import type { Mixture } from '../../src/classify/ingredient.ts';
 import { defaultOf, type ReadingId } from '../../src/classify/readings.ts';
 import { resolve } from '../../src/classify/resolve.ts';

@@ -39,7 +39,7 @@ function mixtureOf(
       unknown: new Set<never>(),
       noData: false,
       supplemental: [],
-            supplementalLimits: [],
+      supplementalLimits: [],
       source: 'test',
       minimum: false,
     },

@@ -7,15 +7,22 @@ const files = publishedFiles(join(import.meta.dirname, '../cases/published'));
 
 /** Hazards as the examples write them: code, with the route in brackets where there is one. */
 const written = ({ hazards }: Classification): string[] =>
-  hazards.map(({ code, route, effect }) => `${code}${effect ? ` (${effect})` : route && code.startsWith('Acute') ? ` (${route})` : ''}`);
+  hazards.map(
+    ({ code, route, effect }) =>
+      `${code}${effect ? ` (${effect})` : route && code.startsWith('Acute') ? ` (${route})` : ''}`,
+  );
 
-const bare = (hazard: string): string => hazard.replace(/^(\S+ (?:Corr|Irrit|Dam|Sens|Tox|Liq|SE|RE)\.?).*?( \(.*\))?$/, '$1$2');
+const bare = (hazard: string): string =>
+  hazard.replace(/^(\S+ (?:Corr|Irrit|Dam|Sens|Tox|Liq|SE|RE)\.?).*?( \(.*\))?$/, '$1$2');
 
 /** Whether a hazard falls under an expectation: an exact code, or a class name alone. */
 const matches = (hazard: string, expectation: string): boolean =>
-  hazard === expectation || hazard.replace(/ \d[A-C]?(?= |$)/, '') === expectation || bare(hazard) === expectation;
+  hazard === expectation ||
+  hazard.replace(/ \d[A-C]?(?= |$)/, '') === expectation ||
+  bare(hazard) === expectation;
 
-const simplified = (hazard: string): string => hazard.replace(/^(Acute Tox\. \d) \(inhalation.*\)$/, '$1 (inhalation)');
+const simplified = (hazard: string): string =>
+  hazard.replace(/^(Acute Tox\. \d) \(inhalation.*\)$/, '$1 (inhalation)');
 
 for (const { file, source, examples } of files) {
   describe(`${source.title} (${file})`, () => {
@@ -32,7 +39,10 @@ async function check(example: PublishedExample, basis: PublishedExample['basis']
   for (const hazard of expected.hazards ?? [])
     expect(found.map(simplified), `has ${hazard}`).toContain(simplified(hazard));
   for (const hazard of expected.notHazards ?? [])
-    expect(found.filter(each => matches(each, simplified(hazard))), `lacks ${hazard}`).toEqual([]);
+    expect(
+      found.filter(each => matches(each, simplified(hazard))),
+      `lacks ${hazard}`,
+    ).toEqual([]);
   for (const [key, ate] of Object.entries(expected.ateMix ?? {})) {
     const printed = expected.printedTo?.[key] ?? 0.01 * ate;
     const value = classification.ateMix[key as keyof Classification['ateMix']];

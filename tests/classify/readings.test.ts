@@ -128,7 +128,9 @@ describe('readings of the law', () => {
       const result = await outcome(situation, choices);
       // A choice that is taken is told where the result depends on it.
       for (const each of choices.filter(({ reading }) => reading === 'us-specific-limits'))
-        expect(result.readings.find(({ id: told }) => told === each.reading)?.taken.startsWith(`${each.take}: `)).toBe(true);
+        expect(
+          result.readings.find(({ id: told }) => told === each.reading)?.taken.startsWith(`${each.take}: `),
+        ).toBe(true);
       const chosen = (reading: string): string | null =>
         choices.find(each => each.reading === reading)?.take ?? null;
       const { hazardStatements, supplemental } = labelElements(result, await loadLabelData(situation[0]), {

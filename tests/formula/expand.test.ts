@@ -96,7 +96,12 @@ describe('shares', () => {
     expect(expand(lines).diagnostics.map(({ code, severity }) => [code, severity])).toEqual([
       ['batch-size-assumed', 'warning'],
     ]);
-    const mixed = [{ name: 'a', amount: '40 kg' }, { name: 'b', amount: '2 lb' }, { ...lye, percent: 1.5 }, water];
+    const mixed = [
+      { name: 'a', amount: '40 kg' },
+      { name: 'b', amount: '2 lb' },
+      { ...lye, percent: 1.5 },
+      water,
+    ];
     expect(messages(expand(mixed))[0]).toMatch(/size of the whole batch is not known/);
   });
 

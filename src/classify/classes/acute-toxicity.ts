@@ -11,8 +11,8 @@ import {
 } from '../../quantity/sum.ts';
 import type { AcuteKey } from '../../reference/thresholds.ts';
 import type { Because } from '../classification.ts';
-import { type ClassResult, type Context, citeHealth } from '../context.ts';
 import { constant } from '../constant.ts';
+import { type ClassResult, type Context, citeHealth } from '../context.ts';
 import { concerns, type Ingredient, inhalationFormOf } from '../ingredient.ts';
 import type { ReadingId } from '../readings.ts';
 import { reason } from '../reasons.ts';
@@ -79,7 +79,8 @@ export function acuteSum({ mixture, basis, take }: Context, key: AcuteKey): Acut
     shared = shared === undefined || shared === estimate?.category ? (estimate?.category ?? null) : null;
     if (!estimate) {
       if (data.unknown.has(endpointOf(key)) && !knownInAnotherForm(ingredient, key)) {
-        if (reaches(percent, rules.unknown.relevantFrom.percent)) unknownParts.push({ amount: percent, weight: 1 });
+        if (reaches(percent, rules.unknown.relevantFrom.percent))
+          unknownParts.push({ amount: percent, weight: 1 });
       } else if (data.hazards.length > 0) used.add('no-entry-for-route');
       continue;
     }
@@ -94,7 +95,8 @@ export function acuteSum({ mixture, basis, take }: Context, key: AcuteKey): Acut
     parts.push({ amount: percent, weight: 1, over: estimate.value });
     terms.push({ name: ingredient.name, percent: percent.value, weight: estimate.value.value });
   }
-  if (key !== 'oral' && key !== 'dermal' && terms.length > 0) used.add('inhalation-form').add('inhalation-forms-apart');
+  if (key !== 'oral' && key !== 'dermal' && terms.length > 0)
+    used.add('inhalation-form').add('inhalation-forms-apart');
   const unknown = sumOf(unknownParts);
   const corrected = compareSum(unknownParts, rules.unknown.correctedAbove.percent) > 0;
   if (unknownParts.length > 0) used.add('unknown-correction');
@@ -179,7 +181,8 @@ const unknownNote = (unknown: number): string =>
 
 /** Acute toxicity by the three routes; inhalation takes the most severe of its forms. */
 export function acuteToxicity(context: Context): AcuteToxicity {
-  if (concerns(context.mixture, 'Acute Tox.') || context.mixture.ingredients.some(hasEstimateOrGap)) return judge(context);
+  if (concerns(context.mixture, 'Acute Tox.') || context.mixture.ingredients.some(hasEstimateOrGap))
+    return judge(context);
   const { basis } = context;
   return constant(basis, 'Acute Tox.', () => judge(context));
 }
@@ -191,7 +194,9 @@ interface AcuteToxicity {
 }
 
 const hasEstimateOrGap = ({ data: { ate, unknown, hazards } }: Ingredient): boolean =>
-  unknown.size > 0 || hazards.length > 0 || Boolean(ate.oral || ate.dermal || ate.gas || ate.vapour || ate.mist);
+  unknown.size > 0 ||
+  hazards.length > 0 ||
+  Boolean(ate.oral || ate.dermal || ate.gas || ate.vapour || ate.mist);
 
 function judge(context: Context): AcuteToxicity {
   const sums = new Map<AcuteKey, AcuteSum>();
@@ -240,8 +245,10 @@ function judge(context: Context): AcuteToxicity {
 
 // Of one category, the form that is deeper in it, or nearer to the last one.
 function severer(a: AcuteSum, b: AcuteSum): boolean {
-  if (a.category !== b.category) return a.category !== null && (b.category === null || a.category < b.category);
+  if (a.category !== b.category)
+    return a.category !== null && (b.category === null || a.category < b.category);
   if (a.limit === null || b.limit === null) return a.limit !== null && b.limit === null;
-  const scaled = ({ parts }: AcuteSum, factor: number) => parts.map(part => ({ ...part, weight: part.weight * factor }));
+  const scaled = ({ parts }: AcuteSum, factor: number) =>
+    parts.map(part => ({ ...part, weight: part.weight * factor }));
   return compareSum([...scaled(a, a.limit), ...scaled(b, -b.limit)], 0) > 0;
 }

@@ -1,7 +1,7 @@
 import { reaches, show } from '../../quantity/sum.ts';
 import type { AquaticRules } from '../../reference/thresholds.ts';
-import { type ClassResult, type Context, citeHealth, plainHazard } from '../context.ts';
 import { constant } from '../constant.ts';
+import { type ClassResult, type Context, citeHealth, plainHazard } from '../context.ts';
 import { concerns, hazardsOf, type Ingredient } from '../ingredient.ts';
 import type { ReadingId } from '../readings.ts';
 import { becauseOfNone, becauseOfSum, genericTerm, reachesLimit, type SumTerm } from '../sums.ts';
@@ -15,12 +15,18 @@ const statements: Readonly<Record<string, Readonly<Record<string, string>>>> = {
 
 const categoryIn = (ingredient: Ingredient, hazardClass: string): string | null => {
   let worst: string | null = null;
-  for (const { category } of hazardsOf(ingredient, hazardClass)) if (!worst || category < worst) worst = category;
+  for (const { category } of hazardsOf(ingredient, hazardClass))
+    if (!worst || category < worst) worst = category;
   return worst;
 };
 
 /** Relevant from 0.1 % (0.1/M) for Acute 1 and Chronic 1, from 1 % for the rest (CLP and UN 4.1.3.1). */
-function isRelevant(ingredient: Ingredient, category: string, m: number, { relevantFrom }: AquaticRules): boolean {
+function isRelevant(
+  ingredient: Ingredient,
+  category: string,
+  m: number,
+  { relevantFrom }: AquaticRules,
+): boolean {
   if (ingredient.relevant) return true;
   return reaches(ingredient.percent, category === '1' ? relevantFrom.category1 / m : relevantFrom.other);
 }
@@ -32,7 +38,10 @@ function isRelevant(ingredient: Ingredient, category: string, m: number, { relev
 export function aquatic(context: Context): readonly ClassResult[] {
   const rules = context.basis.aquatic;
   if (!rules) return [];
-  const both = () => [summation(context, rules, ACUTE, rules.acute), summation(context, rules, CHRONIC, rules.chronic)];
+  const both = () => [
+    summation(context, rules, ACUTE, rules.acute),
+    summation(context, rules, CHRONIC, rules.chronic),
+  ];
   return concerns(context.mixture, ACUTE, CHRONIC) ? both() : constant(context.basis, 'Aquatic', both);
 }
 
@@ -44,12 +53,14 @@ function summation(
 ): ClassResult {
   const { basis, mixture } = context;
   const used = new Set<ReadingId>();
-  const factorOf = ({ data }: Ingredient): number => (hazardClass === ACUTE ? data.mFactors.acute : data.mFactors.chronic);
+  const factorOf = ({ data }: Ingredient): number =>
+    hazardClass === ACUTE ? data.mFactors.acute : data.mFactors.chronic;
   const relevant: { ingredient: Ingredient; own: string }[] = [];
   for (const ingredient of mixture.ingredients) {
     const own = categoryIn(ingredient, hazardClass);
     if (!own) continue;
-    if (own === '1' && !ingredient.data.mFactors.given.has(hazardClass === ACUTE ? 'acute' : 'chronic')) used.add('m-factor-missing');
+    if (own === '1' && !ingredient.data.mFactors.given.has(hazardClass === ACUTE ? 'acute' : 'chronic'))
+      used.add('m-factor-missing');
     if (isRelevant(ingredient, own, factorOf(ingredient), rules)) relevant.push({ ingredient, own });
     else used.add('below-cut-off');
   }
@@ -65,7 +76,13 @@ function summation(
       terms.push(genericTerm(ingredient, rules.sum, m * 10 ** steps));
     }
     if (terms.length === 0) continue;
-    const because = becauseOfSum(terms, rules.sum, `summation to Category ${category}`, citeHealth(basis, cite), '');
+    const because = becauseOfSum(
+      terms,
+      rules.sum,
+      `summation to Category ${category}`,
+      citeHealth(basis, cite),
+      '',
+    );
     if (reachesLimit(terms, rules.sum)) {
       const hazard = plainHazard(hazardClass, category, [statements[hazardClass]![category]!]);
       return { class: hazardClass, outcome: 'classified', hazard, because, readings: [...used], floor };

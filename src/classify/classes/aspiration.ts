@@ -1,6 +1,6 @@
 import { compare, reaches, show } from '../../quantity/sum.ts';
-import { type ClassResult, type Context, citeHealth, plainHazard } from '../context.ts';
 import { constant } from '../constant.ts';
+import { type ClassResult, type Context, citeHealth, plainHazard } from '../context.ts';
 import { concerns, hazardsOf } from '../ingredient.ts';
 import { becauseOfNone, becauseOfSum, genericTerm, reachesLimit } from '../sums.ts';
 
@@ -44,7 +44,10 @@ function judge(context: Context): ClassResult[] {
       undecided ??= {
         class: CLASS,
         outcome: 'insufficient-data',
-        because: { ...because, working: `${because.working}; kinematic viscosity at 40 C is not given (limit ${show(viscosity)} mm2/s)` },
+        because: {
+          ...because,
+          working: `${because.working}; kinematic viscosity at 40 C is not given (limit ${show(viscosity)} mm2/s)`,
+        },
         readings: ['aspiration-viscosity'],
       };
       continue;

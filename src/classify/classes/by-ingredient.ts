@@ -3,8 +3,8 @@ import type { Exact } from '../../quantity/exact.ts';
 import { compare, compareValues, reaches, show, showBeside } from '../../quantity/sum.ts';
 import type { CutOffTable } from '../../reference/thresholds.ts';
 import type { Because } from '../classification.ts';
-import { type ClassResult, type Context, citeHealth, plainHazard } from '../context.ts';
 import { constant } from '../constant.ts';
+import { type ClassResult, type Context, citeHealth, plainHazard } from '../context.ts';
 import { concerns, hazardsOf, type Ingredient, limitsOf } from '../ingredient.ts';
 import { reason } from '../reasons.ts';
 import { becauseOfNone, figure } from '../sums.ts';
@@ -40,7 +40,9 @@ export function candidatesOf(context: Context, hazardClass: string, table: CutOf
   const found: Candidate[] = [];
   for (const ingredient of mixture.ingredients) {
     const hazards = hazardsOf(ingredient, hazardClass);
-    const limits = applyLimits ? limitsOf(ingredient, hazardClass).filter(limit => isOfTable(limit, table)) : [];
+    const limits = applyLimits
+      ? limitsOf(ingredient, hazardClass).filter(limit => isOfTable(limit, table))
+      : [];
     for (const limit of limits)
       found.push({
         ingredient,
@@ -52,7 +54,8 @@ export function candidatesOf(context: Context, hazardClass: string, table: CutOf
         reached: overLow(ingredient.percent, limit),
       });
     // A limit replaces the table's figures for its own result alone: STOT Category 1 has a second one, for Category 2.
-    const replaced = (result: string) => limits.some(({ category }) => resultFor(category, table)[0] === result[0]);
+    const replaced = (result: string) =>
+      limits.some(({ category }) => resultFor(category, table)[0] === result[0]);
     for (const hazard of hazards)
       for (const row of table.rows) {
         if (row.ingredient !== hazard.category || replaced(row.result)) continue;
@@ -98,7 +101,12 @@ function worked(
   const { basis } = context;
   const cite = citeHealth(basis, table.cite);
   const [first] = candidates;
-  if (!first) return becauseOfNone('no ingredient with this hazard', cite, 'no ingredient is classified for this hazard');
+  if (!first)
+    return becauseOfNone(
+      'no ingredient with this hazard',
+      cite,
+      'no ingredient is classified for this hazard',
+    );
   const words = candidates.map(({ ingredient, own, result, limit, reached }) => {
     const sign = (reached ?? true) ? '>=' : '<';
     const category = own && ` (Category ${own}${result === own ? '' : `, giving Category ${result}`})`;
@@ -111,13 +119,21 @@ function worked(
     total: first.ingredient.percent.value,
     limit: first.limit.value,
     unit: '%',
-    terms: candidates.map(({ ingredient }) => ({ name: ingredient.name, percent: ingredient.percent.value, weight: 1 })),
+    terms: candidates.map(({ ingredient }) => ({
+      name: ingredient.name,
+      percent: ingredient.percent.value,
+      weight: 1,
+    })),
   };
 }
 
 /** Most severe first, then by how far over the limit. */
 export const bySeverity = (a: Candidate, b: Candidate): number =>
-  a.result < b.result ? -1 : a.result > b.result ? 1 : compareValues(b.ingredient.percent, a.ingredient.percent);
+  a.result < b.result
+    ? -1
+    : a.result > b.result
+      ? 1
+      : compareValues(b.ingredient.percent, a.ingredient.percent);
 
 /**
  * A class that one ingredient at its cut-off decides, without adding up: A.4.3.3, A.5.3.1, A.6.3.1, A.7.3.1, A.8.3.4.1,
@@ -136,7 +152,11 @@ export function byIngredient(
   const worst = reached[0];
   if (!worst) {
     const because = becauseOfCandidates(context, 'ingredients below their cut-off', table, candidates);
-    return { result: { class: hazardClass, outcome: 'not-classified', because, floor }, triggers: [], reached };
+    return {
+      result: { class: hazardClass, outcome: 'not-classified', because, floor },
+      triggers: [],
+      reached,
+    };
   }
   const triggers = reached.filter(({ result }) => result === worst.result);
   const hazard = plainHazard(hazardClass, worst.result, [statements[worst.result]!]);

@@ -6,7 +6,11 @@ import { byIngredient } from './by-ingredient.ts';
 export function carcinogenicity(context: Context): ClassResult[] {
   const { basis } = context;
   const table = basis.byIngredient['Carc.']!;
-  const { result, triggers, reached } = byIngredient(context, 'Carc.', table, { '1A': 'H350', '1B': 'H350', '2': 'H351' });
+  const { result, triggers, reached } = byIngredient(context, 'Carc.', table, {
+    '1A': 'H350',
+    '1B': 'H350',
+    '2': 'H351',
+  });
   if (result.outcome !== 'classified') return [result];
   // CLP Annex III: H350i only where every Category 1 ingredient that triggers is classified by inhalation.
   const one = reached.filter(trigger => trigger.result !== '2');

@@ -23,7 +23,11 @@ export function environmental(context: Context): ClassResult[] {
       return {
         class: hazardClass,
         outcome: 'not-applicable',
-        because: becauseOfNone('not yet in force', citeHealth(basis, table.cite), `mixtures are classified from ${table.mixturesFrom}`),
+        because: becauseOfNone(
+          'not yet in force',
+          citeHealth(basis, table.cite),
+          `mixtures are classified from ${table.mixturesFrom}`,
+        ),
       };
     return byIngredient(context, hazardClass, table, statements[hazardClass]!).result;
   });

@@ -1,9 +1,9 @@
 import type { Exact } from '../../quantity/exact.ts';
 import { reaches, show } from '../../quantity/sum.ts';
 import type { Because } from '../classification.ts';
+import { constant } from '../constant.ts';
 import { type ClassResult, type Context, citeHealth, plainHazard } from '../context.ts';
 import { extremePh } from '../extreme-ph.ts';
-import { constant } from '../constant.ts';
 import { concerns, hazardsOf, type Ingredient, limitsOf, lowestBound } from '../ingredient.ts';
 import type { ReadingId } from '../readings.ts';
 import {
@@ -48,10 +48,19 @@ function judge(context: Context, skinCorrosive: boolean): ClassResult[] {
   const { additive, alone } = sortIngredients(context, used);
   const floor = rules.relevantFrom.percent;
   const damage = (because: Because): ClassResult[] => [
-    { class: CLASS, outcome: 'classified', hazard: plainHazard('Eye Dam.', '1', ['H318']), because, readings: [...used], floor },
+    {
+      class: CLASS,
+      outcome: 'classified',
+      hazard: plainHazard('Eye Dam.', '1', ['H318']),
+      because,
+      readings: [...used],
+      floor,
+    },
   ];
 
-  const damaging = additive.map(ingredient => damageTerm(context, ingredient, used)).filter(term => term !== null);
+  const damaging = additive
+    .map(ingredient => damageTerm(context, ingredient, used))
+    .filter(term => term !== null);
   const damageSum = becauseOfSum(
     damaging,
     rules.damage.percent,
@@ -113,14 +122,18 @@ const noteLimits = (terms: readonly SumTerm[], used: Set<ReadingId>): void => {
 };
 
 /** Relevant ingredients (A.3.3.3.1; CLP 3.3.3.3.1 with 1.1.2.2.2) in two groups: summed, and judged alone. */
-function sortIngredients(context: Context, used: Set<ReadingId>): { additive: Ingredient[]; alone: Ingredient[] } {
+function sortIngredients(
+  context: Context,
+  used: Set<ReadingId>,
+): { additive: Ingredient[]; alone: Ingredient[] } {
   const additive: Ingredient[] = [];
   const alone: Ingredient[] = [];
   const generic = context.basis.eye.relevantFrom.percent;
   for (const ingredient of context.mixture.ingredients) {
     const { damage, irritation } = eyeLimits(context, ingredient);
     const limits = [...damage, ...irritation];
-    if (limits.length === 0 && !isDamaging(ingredient) && irritantCategories(ingredient).length === 0) continue;
+    if (limits.length === 0 && !isDamaging(ingredient) && irritantCategories(ingredient).length === 0)
+      continue;
     const lowest = lowestBound(limits);
     const floor = lowest && lowest.value < generic ? lowest.value : generic;
     if (!ingredient.additive) {
@@ -157,7 +170,8 @@ function irritantTerm(context: Context, ingredient: Ingredient): SumTerm | null 
   if (own) return specificTerm(ingredient, own);
   if (damage.length > 0 || isDamaging(ingredient)) {
     const low = lowestBound(damage);
-    if (low && low.value < irritant.percent / damageWeight.factor) return specificTerm(ingredient, low, damageWeight.factor);
+    if (low && low.value < irritant.percent / damageWeight.factor)
+      return specificTerm(ingredient, low, damageWeight.factor);
     return genericTerm(ingredient, irritant.percent, damageWeight.factor);
   }
   return irritantCategories(ingredient).length > 0 ? genericTerm(ingredient, irritant.percent) : null;
@@ -171,7 +185,8 @@ function irritantResult({ basis }: Context, classified: readonly Ingredient[], u
   const allMild = classified.every(
     ingredient =>
       !(ingredient.relevant || reaches(ingredient.percent, relevantFrom.percent)) ||
-      (!isDamaging(ingredient) && irritantCategories(ingredient).every(category => category === mildIrritant.category)),
+      (!isDamaging(ingredient) &&
+        irritantCategories(ingredient).every(category => category === mildIrritant.category)),
   );
   return allMild ? mildIrritant.category : irritantCategory;
 }
@@ -188,7 +203,8 @@ function byOne(
     const { damage, irritation } = eyeLimits(context, ingredient);
     const low = kind === 'damage' ? ownDamageLimit(context, ingredient, used) : lowestBound(irritation);
     const damaging = isDamaging(ingredient) || damage.length > 0;
-    const concerned = low !== null || damaging || (kind === 'irritant' && irritantCategories(ingredient).length > 0);
+    const concerned =
+      low !== null || damaging || (kind === 'irritant' && irritantCategories(ingredient).length > 0);
     // Below a limit of its own for damage an ingredient still irritates from the table's figure, as in the sums.
     const limit = low?.value ?? basis.eye.notAdditive[damaging ? 'damage' : 'irritant'];
     if (concerned && reaches(ingredient.percent, limit))

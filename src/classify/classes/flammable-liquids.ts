@@ -21,7 +21,10 @@ export function flammableLiquids(context: Context): ClassResult[] {
       {
         class: CLASS,
         outcome: 'not-applicable',
-        because: because('physical form', `the product is ${mixture.form === 'aerosol' ? 'an aerosol' : `a ${mixture.form}`}, not a liquid`),
+        because: because(
+          'physical form',
+          `the product is ${mixture.form === 'aerosol' ? 'an aerosol' : `a ${mixture.form}`}, not a liquid`,
+        ),
       },
     ];
   const flash = mixture.properties.flashPoint?.value;
@@ -30,15 +33,29 @@ export function flammableLiquids(context: Context): ClassResult[] {
       {
         class: CLASS,
         outcome: 'insufficient-data',
-        because: because('flash point not given', 'the record gives no flash point; write `flash-point: none` where a test found none'),
+        because: because(
+          'flash point not given',
+          'the record gives no flash point; write `flash-point: none` where a test found none',
+        ),
       },
     ];
   if (flash.kind === 'none')
-    return [{ class: CLASS, outcome: 'not-classified', because: because('no flash point', 'no flash point was found by test') }];
+    return [
+      {
+        class: CLASS,
+        outcome: 'not-classified',
+        because: because('no flash point', 'no flash point was found by test'),
+      },
+    ];
 
   const { celsius } = flash;
   const at = `flash point ${show(celsius.value)} C`;
-  const given = (category: string, working: string, limit: number, extra: Partial<ClassResult> = {}): ClassResult[] => [
+  const given = (
+    category: string,
+    working: string,
+    limit: number,
+    extra: Partial<ClassResult> = {},
+  ): ClassResult[] => [
     {
       class: CLASS,
       outcome: 'classified',
@@ -67,7 +84,11 @@ export function flammableLiquids(context: Context): ClassResult[] {
   if (compare(celsius, bounds.flammable) <= 0)
     return given('3', `${bounds.extreme} C <= ${at} <= ${bounds.flammable} C`, bounds.flammable);
   if (bounds.combustible !== null && combustibleCategory && compare(celsius, bounds.combustible) <= 0)
-    return given(combustibleCategory, `${bounds.flammable} C < ${at} <= ${bounds.combustible} C`, bounds.combustible);
+    return given(
+      combustibleCategory,
+      `${bounds.flammable} C < ${at} <= ${bounds.combustible} C`,
+      bounds.combustible,
+    );
   const top = bounds.combustible ?? bounds.flammable;
   return [
     {

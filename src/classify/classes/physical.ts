@@ -19,7 +19,11 @@ export function physical(context: Context): ClassResult[] {
       return {
         class: hazardClass,
         outcome: 'not-applicable',
-        because: becauseOfNone('physical form', cite, `the class is for ${forms.join(' or ')}, the product is ${mixture.form}`),
+        because: becauseOfNone(
+          'physical form',
+          cite,
+          `the class is for ${forms.join(' or ')}, the product is ${mixture.form}`,
+        ),
       };
     const concerned = mixture.ingredients.filter(ingredient => hazardsOf(ingredient, hazardClass).length > 0);
     return (
@@ -30,16 +34,34 @@ export function physical(context: Context): ClassResult[] {
   });
 }
 
-const asHazard = ({ hazardClass, category, statement }: Hazard) => plainHazard(hazardClass, category, statement ? [statement] : []);
+const asHazard = ({ hazardClass, category, statement }: Hazard) =>
+  plainHazard(hazardClass, category, statement ? [statement] : []);
 
-function asSubstance(hazardClass: string, concerned: readonly Ingredient[], cite: string): ClassResult | null {
+function asSubstance(
+  hazardClass: string,
+  concerned: readonly Ingredient[],
+  cite: string,
+): ClassResult | null {
   const [only] = concerned;
   if (!only || compare(only.percent, 100) < 0) return null;
-  const because = becauseOfNone('single substance', cite, `the product is ${only.name} alone, which is classified ${hazardClass}`);
-  return { class: hazardClass, outcome: 'classified', hazard: asHazard(hazardsOf(only, hazardClass)[0]!), because };
+  const because = becauseOfNone(
+    'single substance',
+    cite,
+    `the product is ${only.name} alone, which is classified ${hazardClass}`,
+  );
+  return {
+    class: hazardClass,
+    outcome: 'classified',
+    hazard: asHazard(hazardsOf(only, hazardClass)[0]!),
+    because,
+  };
 }
 
-function bySpecificLimit({ basis, mixture, applyLimits }: Context, hazardClass: string, cite: string): ClassResult | null {
+function bySpecificLimit(
+  { basis, mixture, applyLimits }: Context,
+  hazardClass: string,
+  cite: string,
+): ClassResult | null {
   if (!applyLimits) return null;
   for (const ingredient of mixture.ingredients) {
     const limits = limitsOf(ingredient, hazardClass).filter(({ low }) => low !== null);
@@ -65,7 +87,12 @@ function bySpecificLimit({ basis, mixture, applyLimits }: Context, hazardClass: 
   return null;
 }
 
-function undecided(context: Context, hazardClass: string, concerned: readonly Ingredient[], cite: string): ClassResult {
+function undecided(
+  context: Context,
+  hazardClass: string,
+  concerned: readonly Ingredient[],
+  cite: string,
+): ClassResult {
   const pointing = concerned.map(
     ({ name, percent, data }) =>
       `${show(percent.value)} % ${name}, itself ${data.hazards.find(hazard => hazard.hazardClass === hazardClass)!.code}`,
@@ -75,7 +102,11 @@ function undecided(context: Context, hazardClass: string, concerned: readonly In
     return {
       class: hazardClass,
       outcome: 'insufficient-data',
-      because: becauseOfNone('test result needed', cite, `${pointing.join('; ')}: no test result in the record decides`),
+      because: becauseOfNone(
+        'test result needed',
+        cite,
+        `${pointing.join('; ')}: no test result in the record decides`,
+      ),
     };
   return {
     class: hazardClass,
@@ -96,7 +127,10 @@ function corrosiveToMetalsSigns({ mixture, basis }: Context): string[] {
   const signs: string[] = [];
   if (pH && (compare(pH, acid) <= 0 || reaches(pH, base))) signs.push(`pH ${show(pH.value)}`);
   for (const ingredient of mixture.ingredients)
-    if (hazardsOf(ingredient, 'Skin Corr.').length > 0 && reaches(ingredient.percent, basis.skin.relevantFrom.percent))
+    if (
+      hazardsOf(ingredient, 'Skin Corr.').length > 0 &&
+      reaches(ingredient.percent, basis.skin.relevantFrom.percent)
+    )
       signs.push(`${show(ingredient.percent.value)} % ${ingredient.name}, corrosive to skin`);
   return signs;
 }

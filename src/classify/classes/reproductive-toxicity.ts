@@ -5,7 +5,14 @@ import type { CutOffTable } from '../../reference/thresholds.ts';
 import { type ClassResult, type Context, plainHazard } from '../context.ts';
 import { concerns, hazardsOf, type Ingredient, limitsOf } from '../ingredient.ts';
 import { figure } from '../sums.ts';
-import { becauseOfCandidates, byIngredient, noneOf, floorOf, overLow, type Trigger } from './by-ingredient.ts';
+import {
+  becauseOfCandidates,
+  byIngredient,
+  floorOf,
+  noneOf,
+  overLow,
+  type Trigger,
+} from './by-ingredient.ts';
 
 type Effect = 'F' | 'D' | 'plain';
 
@@ -48,7 +55,11 @@ interface EffectTrigger extends Trigger {
 }
 
 /** Effects that reach their own limit: a specific limit for the effect, else the table's for its category. */
-function triggersOf(context: Context, ingredient: Ingredient, table: CutOffTable): (EffectTrigger & { reached: boolean })[] {
+function triggersOf(
+  context: Context,
+  ingredient: Ingredient,
+  table: CutOffTable,
+): (EffectTrigger & { reached: boolean })[] {
   const found: (EffectTrigger & { reached: boolean })[] = [];
   const hazards = hazardsOf(ingredient, 'Repr.');
   const limits = context.applyLimits ? limitsOf(ingredient, 'Repr.').filter(({ low }) => low !== null) : [];
@@ -66,7 +77,11 @@ function triggersOf(context: Context, ingredient: Ingredient, table: CutOffTable
     });
   for (const hazard of hazards)
     for (const { effect, category } of effectsOf(hazard.statement, hazard.category)) {
-      if (limited.some(entry => sameGroup(entry, { category }) && (entry.effect === effect || entry.effect === 'plain')))
+      if (
+        limited.some(
+          entry => sameGroup(entry, { category }) && (entry.effect === effect || entry.effect === 'plain'),
+        )
+      )
         continue;
       const row = table.rows.find(({ ingredient: own }) => own === category);
       if (!row) continue;
@@ -104,10 +119,14 @@ function statementOf(context: Context, triggers: readonly EffectTrigger[], categ
  */
 export function reproductiveToxicity(context: Context): ClassResult[] {
   const table = context.basis.byIngredient['Repr.']!;
-  const lactation = byIngredient(context, 'Lact.', context.basis.byIngredient['Lact.']!, { '': 'H362' }).result;
+  const lactation = byIngredient(context, 'Lact.', context.basis.byIngredient['Lact.']!, {
+    '': 'H362',
+  }).result;
   if (!concerns(context.mixture, 'Repr.')) return [noneOf(context, 'Repr.', table).result, lactation];
   const all = context.mixture.ingredients.flatMap(ingredient => triggersOf(context, ingredient, table));
-  const reached = all.filter(({ reached }) => reached).sort((a, b) => (a.result < b.result ? -1 : a.result > b.result ? 1 : 0));
+  const reached = all
+    .filter(({ reached }) => reached)
+    .sort((a, b) => (a.result < b.result ? -1 : a.result > b.result ? 1 : 0));
   const readings = context.basis.id === 'eu-clp' && all.length > 0 ? (['reproductive-effects'] as const) : [];
   const floor = floorOf(table);
   const worst = reached[0]?.result;

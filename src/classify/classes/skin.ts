@@ -1,8 +1,8 @@
 import { meets, reaches, show } from '../../quantity/sum.ts';
 import type { Because } from '../classification.ts';
+import { constant } from '../constant.ts';
 import { type ClassResult, type Context, citeHealth, plainHazard } from '../context.ts';
 import { extremePh } from '../extreme-ph.ts';
-import { constant } from '../constant.ts';
 import { concerns, hazardsOf, type Ingredient, limitsOf, lowestBound } from '../ingredient.ts';
 import type { ReadingId } from '../readings.ts';
 import {
@@ -69,7 +69,10 @@ function judge(context: Context): ClassResult[] {
   const byPh = extremePh(context, basis, rules.extremePh, 'Skin Corr.', used);
   if (byPh) {
     if (!bySum) return given('1', byPh);
-    return given(bySum.category, { ...byPh, working: `${byPh.working}; ${bySum.category === '1' ? 'the same' : 'sub-category'} from the sum: ${bySum.because.working}` });
+    return given(bySum.category, {
+      ...byPh,
+      working: `${byPh.working}; ${bySum.category === '1' ? 'the same' : 'sub-category'} from the sum: ${bySum.because.working}`,
+    });
   }
   if (bySum) return given(bySum.category, bySum.because);
   const corrosiveAlone = byOne(context, alone, 'corrosive');
@@ -106,14 +109,19 @@ const noteLimits = (terms: readonly SumTerm[], used: Set<ReadingId>): void => {
 };
 
 /** Relevant ingredients (A.2.3.3.1; CLP 3.2.3.3.1 with 1.1.2.2.2) in two groups: summed, and judged alone. */
-function sortIngredients(context: Context, used: Set<ReadingId>): { additive: Ingredient[]; alone: Ingredient[] } {
+function sortIngredients(
+  context: Context,
+  used: Set<ReadingId>,
+): { additive: Ingredient[]; alone: Ingredient[] } {
   const additive: Ingredient[] = [];
   const alone: Ingredient[] = [];
   const generic = context.basis.skin.relevantFrom.percent;
   for (const ingredient of context.mixture.ingredients) {
     const limits = [...corrosionLimits(context, ingredient), ...irritationLimits(context, ingredient)];
     const concerned =
-      limits.length > 0 || hazardsOf(ingredient, 'Skin Corr.').length > 0 || hazardsOf(ingredient, 'Skin Irrit.').length > 0;
+      limits.length > 0 ||
+      hazardsOf(ingredient, 'Skin Corr.').length > 0 ||
+      hazardsOf(ingredient, 'Skin Irrit.').length > 0;
     if (!concerned) continue;
     const lowest = lowestBound(limits);
     const floor = lowest && lowest.value < generic ? lowest.value : generic;
@@ -153,10 +161,13 @@ function corrosiveBySum(
   };
   const all = at('1');
   if (!reachesLimit(all, percent)) return null;
-  const relevant = alone.filter(({ relevant, percent: own }) => relevant || reaches(own, basis.skin.relevantFrom.percent));
+  const relevant = alone.filter(
+    ({ relevant, percent: own }) => relevant || reaches(own, basis.skin.relevantFrom.percent),
+  );
   const unsplit = [...all.map(({ ingredient }) => ingredient), ...relevant].some(
     ingredient =>
-      corrosiveCategory(ingredient) === '1' && !corrosionLimits(context, ingredient).some(({ category }) => category !== '1'),
+      corrosiveCategory(ingredient) === '1' &&
+      !corrosionLimits(context, ingredient).some(({ category }) => category !== '1'),
   );
   if (unsplit) {
     used.add('unsubcategorised-corrosive');
@@ -189,20 +200,28 @@ function irritantTerm(context: Context, ingredient: Ingredient): SumTerm | null 
   const corrosion = corrosionLimits(context, ingredient);
   if (corrosion.length > 0 || corrosiveCategory(ingredient)) {
     const low = lowestBound(corrosion);
-    if (low && low.value < irritant.percent / corrosiveWeight.factor) return specificTerm(ingredient, low, corrosiveWeight.factor);
+    if (low && low.value < irritant.percent / corrosiveWeight.factor)
+      return specificTerm(ingredient, low, corrosiveWeight.factor);
     return genericTerm(ingredient, irritant.percent, corrosiveWeight.factor);
   }
   return isIrritant(ingredient) ? genericTerm(ingredient, irritant.percent) : null;
 }
 
 /** Table A.2.4; CLP Table 3.2.4: ingredients judged alone; a specific limit replaces the table's figure. */
-function byOne(context: Context, alone: readonly Ingredient[], kind: 'corrosive' | 'irritant'): Because | null {
+function byOne(
+  context: Context,
+  alone: readonly Ingredient[],
+  kind: 'corrosive' | 'irritant',
+): Because | null {
   const { basis } = context;
   for (const ingredient of alone) {
-    const limits = kind === 'corrosive' ? corrosionLimits(context, ingredient) : irritationLimits(context, ingredient);
+    const limits =
+      kind === 'corrosive' ? corrosionLimits(context, ingredient) : irritationLimits(context, ingredient);
     const low = lowestBound(limits);
-    const corrosive = corrosiveCategory(ingredient) !== null || corrosionLimits(context, ingredient).length > 0;
-    const concerned = low !== null || (kind === 'corrosive' ? corrosive : corrosive || isIrritant(ingredient));
+    const corrosive =
+      corrosiveCategory(ingredient) !== null || corrosionLimits(context, ingredient).length > 0;
+    const concerned =
+      low !== null || (kind === 'corrosive' ? corrosive : corrosive || isIrritant(ingredient));
     // Below a corrosion limit of its own a corrosive still irritates from the table's figure, as in the sums.
     const limit = low?.value ?? basis.skin.notAdditive[corrosive ? 'corrosive' : 'irritant'];
     if (concerned && reaches(ingredient.percent, limit))
@@ -230,5 +249,11 @@ function mildBySum({ basis }: Context, additive: readonly Ingredient[]): Because
   );
   const limit = bySevere ? relevantFrom.percent : mild.percent;
   if (!reachesLimit(terms, limit)) return null;
-  return becauseOfSum(terms, limit, 'sum of irritant ingredients to Category 3', citeHealth(basis, mild.cite), '');
+  return becauseOfSum(
+    terms,
+    limit,
+    'sum of irritant ingredients to Category 3',
+    citeHealth(basis, mild.cite),
+    '',
+  );
 }

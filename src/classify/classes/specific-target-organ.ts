@@ -1,10 +1,17 @@
 import type { TransientEffect } from '../../notation/hazard.ts';
 import { compare, reaches, show } from '../../quantity/sum.ts';
-import { type ClassResult, type Context, citeHealth, plainHazard } from '../context.ts';
 import { constant } from '../constant.ts';
+import { type ClassResult, type Context, citeHealth, plainHazard } from '../context.ts';
 import { concerns, hazardsOf, type Ingredient, limitsOf } from '../ingredient.ts';
 import type { ReadingId } from '../readings.ts';
-import { becauseOfNone, becauseOfSum, genericTerm, reachesLimit, type SumTerm, specificTerm } from '../sums.ts';
+import {
+  becauseOfNone,
+  becauseOfSum,
+  genericTerm,
+  reachesLimit,
+  type SumTerm,
+  specificTerm,
+} from '../sums.ts';
 import { byIngredient } from './by-ingredient.ts';
 
 /**
@@ -26,7 +33,11 @@ export function targetOrgans(context: Context): ClassResult[] {
     const organs = [...new Set(hazards.flatMap(hazard => hazard.organs))];
     const routes = [...new Set(hazards.map(({ route }) => route))];
     const route = routes.length === 1 ? routes[0]! : null;
-    return { ...result, hazard: { ...result.hazard, organs, route }, readings: depends ? ['stot-1-below-ten'] : [] };
+    return {
+      ...result,
+      hazard: { ...result.hazard, organs, route },
+      readings: depends ? ['stot-1-below-ten'] : [],
+    };
   });
 }
 
@@ -57,7 +68,13 @@ function judgeTransient(context: Context): ClassResult[] {
     const cite = citeHealth(basis, rules.sum.cite);
     const because =
       terms.length > 0
-        ? becauseOfSum(terms, rules.sum.percent, `sum of ingredients with ${effect}`, cite, basis.specificLimits.cite)
+        ? becauseOfSum(
+            terms,
+            rules.sum.percent,
+            `sum of ingredients with ${effect}`,
+            cite,
+            basis.specificLimits.cite,
+          )
         : becauseOfNone(
             'no relevant ingredient',
             citeHealth(basis, rules.relevantFrom.cite),
@@ -84,7 +101,9 @@ function transientTerm(
   );
   const own = applyLimits
     ? limitsOf(ingredient, 'STOT SE').filter(
-        limit => limit.category === '3' && (limit.statement ? limit.statement === statement : has || effect === 'respiratory irritation'),
+        limit =>
+          limit.category === '3' &&
+          (limit.statement ? limit.statement === statement : has || effect === 'respiratory irritation'),
       )
     : [];
   if (!has && own.length === 0) return null;

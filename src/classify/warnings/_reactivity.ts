@@ -55,7 +55,8 @@ for (const { id, members } of reactiveGroups)
 
 const byClass = new Map<string, string[]>();
 for (const { id, hazardClasses } of classGroups)
-  for (const hazardClass of hazardClasses!) byClass.set(hazardClass, [...(byClass.get(hazardClass) ?? []), id]);
+  for (const hazardClass of hazardClasses!)
+    byClass.set(hazardClass, [...(byClass.get(hazardClass) ?? []), id]);
 
 /** Groups of a constituent. */
 export function groupsOf({ cas, water, data }: Ingredient): ReadonlySet<string> {

@@ -7,9 +7,15 @@ import { isMoreSevere } from '../corners.ts';
  * (A.0.4.3.2; reading `us-specific-limits`).
  * @param without results as classified; @param within the same classes with specific limits applied.
  */
-export const limitsWouldMatter = (without: readonly ClassResult[], within: readonly ClassResult[], cite: string): Warning[] =>
+export const limitsWouldMatter = (
+  without: readonly ClassResult[],
+  within: readonly ClassResult[],
+  cite: string,
+): Warning[] =>
   within.flatMap(other => {
-    const result = without.find(candidate => candidate.class === other.class && candidate.route === other.route)!;
+    const result = without.find(
+      candidate => candidate.class === other.class && candidate.route === other.route,
+    )!;
     if (!isMoreSevere(other, result) || other.outcome !== 'classified') return [];
     const now = result.outcome === 'classified' ? result.hazard.code : result.outcome.replace('-', ' ');
     return [
