@@ -1,6 +1,7 @@
 import type { Formula } from '../formula/constituent.ts';
 import type { Choice, ProductRecord } from '../record/product-record.ts';
 import type { AcuteKey, Basis } from '../reference/thresholds.ts';
+import { blocksUsed, withBuildingBlocks } from './building-blocks.ts';
 import { type Corner, classesOf, classesWithLimits } from './classes-of.ts';
 import type { Classification, ClassifiedHazard, OtherClass, Reading, Warning } from './classification.ts';
 import { type ClassResult, type Context, citeHealth } from './context.ts';
@@ -60,6 +61,12 @@ export function classify(
   for (const statement of supplemental.statements) for (const id of statement.readings) used.add(id);
   warnings.push(...supplemental.questions, ...nearLimit(results));
   if (contexts.length > 1) used.add('range-end');
+  for (const id of blocksUsed(
+    basis,
+    hazards.map(({ code }) => code),
+    take,
+  ))
+    used.add(id);
   if (!basis.specificLimits.apply && resolved.some(({ data }) => data.limits.length > 0))
     used.add('us-specific-limits');
   const limited = applyLimits ? none : limitedClasses(resolved);
@@ -127,9 +134,10 @@ function contextsOf(
 ): readonly Context[] {
   const take = choiceOf(record.choices);
   const applyLimits = basis.specificLimits.apply || take('us-specific-limits') === 'use';
+  const chosen = withBuildingBlocks(basis, take);
   return formula.corners.map(percents => ({
     mixture: mixtureAt(record, formula, resolved, percents),
-    basis,
+    basis: chosen,
     applyLimits,
     take,
   }));

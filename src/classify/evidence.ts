@@ -1,7 +1,7 @@
 import type { Evidence } from '../record/product-record.ts';
-import type { Because } from './classification.ts';
-import { type ClassResult, type Context, citeHealth, citePhysical, plainHazard } from './context.ts';
+import { type ClassResult, type Context, citeHealth, citePhysical } from './context.ts';
 import type { ReadingId } from './readings.ts';
+import { reason } from './reasons.ts';
 
 /** Classes as listed, for a class named in evidence. */
 const listedAs: Readonly<Record<string, string>> = {
@@ -24,24 +24,27 @@ const speaksOf = (evidence: Evidence, result: ClassResult): boolean => {
  * evidence counts case by case: with the reviewer's reason, and under eu-clp only where it is more severe.
  */
 export function applyEvidence(context: Context, results: readonly ClassResult[]): readonly ClassResult[] {
-  const { basis, mixture } = context;
-  if (mixture.evidence.length === 0) return results;
-  const decisive = mixture.evidence.filter(({ kind }) => kind !== 'reserve');
-  if (decisive.length === 0) return results;
-  return results.map(result => {
-    const evidence = decisive.find(candidate => speaksOf(candidate, result));
-    if (!evidence) return result;
-    const caseByCase = basis.mixtureEvidence.caseByCase.includes(evidence.hazardClass);
-    if (caseByCase && !evidence.reason)
-      return withWarning(
-        result,
-        `evidence on ${evidence.hazardClass} has no reason and is not used`,
-        context,
-      );
-    if (caseByCase && basis.id === 'eu-clp' && !evidence.hazard)
-      return withWarning(result, `evidence on ${evidence.hazardClass} cannot lower the class`, context);
-    return replaced(context, result, evidence, caseByCase);
-  });
+  const { mixture } = context;
+  let changed: ClassResult[] | null = null;
+  for (const evidence of mixture.evidence) {
+    if (evidence.kind === 'reserve') continue;
+    const at = results.findIndex(result => speaksOf(evidence, result));
+    if (at < 0) continue;
+    changed ??= [...results];
+    // The first of several stands, as it does in the record.
+    if (changed[at] === results[at]) changed[at] = judged(context, results[at]!, evidence);
+  }
+  return changed ?? results;
+}
+
+function judged(context: Context, result: ClassResult, evidence: Evidence): ClassResult {
+  const { basis } = context;
+  const caseByCase = basis.mixtureEvidence.caseByCase.includes(evidence.hazardClass);
+  if (caseByCase && !evidence.reason)
+    return withWarning(result, `evidence on ${evidence.hazardClass} has no reason and is not used`, context);
+  if (caseByCase && basis.id === 'eu-clp' && !evidence.hazard)
+    return withWarning(result, `evidence on ${evidence.hazardClass} cannot lower the class`, context);
+  return replaced(context, result, evidence, caseByCase);
 }
 
 function withWarning(result: ClassResult, text: string, { basis }: Context): ClassResult {
@@ -55,38 +58,36 @@ function replaced(
   evidence: Evidence,
   caseByCase: boolean,
 ): ClassResult {
-  const physical =
-    basis.physicalClasses.some(({ class: name }) => name === result.class) || result.class === 'Flam. Liq.';
-  const cite = physical
-    ? citePhysical(basis, paragraphOf(basis, result.class))
-    : citeHealth(basis, basis.mixtureEvidence.cite);
-  const because: Because = {
+  const { class: name, route: resultRoute } = result;
+  const because = reason(() => ({
     rule:
       evidence.kind === 'bridging' ? 'bridging from a similar tested mixture' : 'test on the mixture itself',
-    cite,
+    cite: citeOf(basis, name, evidence.kind),
     working: `${evidence.method}; ${evidence.source}${evidence.reason ? `; ${evidence.reason}` : ''}`,
     terms: [],
-  };
+  }));
   const calculated = {
     outcome: result.outcome === 'classified' ? result.hazard.code : result.outcome,
     because: result.because,
   };
   const readings: readonly ReadingId[] = caseByCase ? ['case-by-case'] : [];
-  const kept = { class: result.class, ...(result.route ? { route: result.route } : {}), because, readings };
-  if (!evidence.hazard) return { ...kept, outcome: 'not-classified', calculated };
-  const { hazardClass, category, statement, route, form, effect, organs } = evidence.hazard;
-  const hazard = {
-    ...plainHazard(hazardClass, category, statement ? [statement] : []),
-    route,
-    form,
-    effect,
-    organs,
-    calculated,
-  };
-  return { ...kept, outcome: 'classified', hazard };
+  if (!evidence.hazard)
+    return { class: name, route: resultRoute, because, readings, outcome: 'not-classified', calculated };
+  const { code, hazardClass, category, statement, route, form, effect, organs } = evidence.hazard;
+  const statements = statement ? [statement] : [];
+  const hazard = { code, hazardClass, category, route, form, effect, organs, statements, calculated };
+  return { class: name, route: resultRoute, because, readings, outcome: 'classified', hazard };
 }
 
-const paragraphOf = (basis: Context['basis'], hazardClass: string): string =>
-  hazardClass === 'Flam. Liq.'
-    ? basis.flammableLiquids.cite
-    : (basis.physicalClasses.find(entry => entry.class === hazardClass)?.cite ?? '');
+/** The paragraph on tests or bridging of a class; for a physical class the paragraph of the class, which rests on tests. */
+function citeOf(basis: Context['basis'], name: string, kind: Evidence['kind']): string {
+  if (name === 'Flam. Liq.') return citePhysical(basis, basis.flammableLiquids.cite);
+  const physical = basis.physicalClasses.find(entry => entry.class === name);
+  if (physical)
+    return physical.instrument
+      ? `${physical.instrument}, ${physical.cite}`
+      : citePhysical(basis, physical.cite);
+  const health = basis.mixtureEvidence.byClass[name.replace(/ 3 \(.*\)$/, '')];
+  if (!health) return citeHealth(basis, basis.mixtureEvidence.cite);
+  return citeHealth(basis, kind === 'bridging' ? health.bridging : health.test);
+}

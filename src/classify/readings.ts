@@ -275,6 +275,60 @@ export const readings = {
     'Do EUH211 and EUH212 outlive the annulled classification of titanium dioxide?',
     { annulled: 'no; a warning names the statement', apply: 'yes' },
   ),
+  'building-block-acute-5': entry(
+    'building-block-acute-5',
+    'UN GHS 1.1.3.1.5.4 (from memory)',
+    'Does the authority use Acute Tox. 5?',
+    {
+      on: 'Acute Tox. 5 is used',
+      off: 'Acute Tox. 5 is left out',
+    },
+  ),
+  'building-block-skin-3': entry(
+    'building-block-skin-3',
+    'UN GHS 1.1.3.1.5.4 (from memory)',
+    'Does the authority use Skin Irrit. 3?',
+    {
+      on: 'Skin Irrit. 3 is used',
+      off: 'Skin Irrit. 3 is left out',
+    },
+  ),
+  'building-block-eye-2b': entry(
+    'building-block-eye-2b',
+    'UN GHS 1.1.3.1.5.4 (from memory)',
+    'Does the authority use Eye Irrit. 2B?',
+    {
+      on: 'Eye Irrit. 2B is used',
+      off: 'Eye Irrit. 2B is left out',
+    },
+  ),
+  'building-block-asp-2': entry(
+    'building-block-asp-2',
+    'UN GHS 1.1.3.1.5.4 (from memory)',
+    'Does the authority use Asp. Tox. 2?',
+    {
+      on: 'Asp. Tox. 2 is used',
+      off: 'Asp. Tox. 2 is left out',
+    },
+  ),
+  'building-block-aquatic-acute-2-3': entry(
+    'building-block-aquatic-acute-2-3',
+    'UN GHS 1.1.3.1.5.4 (from memory)',
+    'Does the authority use Aquatic Acute 2 and 3?',
+    {
+      on: 'Aquatic Acute 2 and 3 is used',
+      off: 'Aquatic Acute 2 and 3 is left out',
+    },
+  ),
+  'building-block-flam-liq-4': entry(
+    'building-block-flam-liq-4',
+    'UN GHS 1.1.3.1.5.4 (from memory)',
+    'Does the authority use Flam. Liq. 4?',
+    {
+      on: 'Flam. Liq. 4 is used',
+      off: 'Flam. Liq. 4 is left out',
+    },
+  ),
 } as const satisfies Record<string, ReadingEntry>;
 
 export type ReadingId = keyof typeof readings;

@@ -7,6 +7,9 @@ let wanted = true;
 /** A reason, made unless reasons are off. */
 export const reason = (make: () => Because): Because => (wanted ? make() : none);
 
+/** Whether reasons are made. */
+export const reasonsWanted = (): boolean => wanted;
+
 /** Runs rules for their outcomes alone: every reason is empty. For those who ask the rules thousands of times. */
 export function withoutReasons<T>(run: () => T): T {
   const before = wanted;

@@ -118,6 +118,8 @@ export interface Thresholds {
   readonly physicalClasses: readonly {
     readonly class: string;
     readonly cite: string;
+    /** Where it is not the instrument of physical hazards. */
+    readonly instrument?: string;
     readonly forms: readonly PhysicalForm[];
   }[];
   /** From this percent an ingredient without data leaves physical classes undecided. */
@@ -126,7 +128,14 @@ export interface Thresholds {
   readonly environmental: Readonly<Record<string, CutOffTable>>;
   readonly specificLimits: { readonly apply: boolean; readonly cite: string };
   readonly carcinogenLists: { readonly cite: string } | null;
-  readonly mixtureEvidence: { readonly caseByCase: readonly string[]; readonly cite: string };
+  readonly mixtureEvidence: {
+    readonly caseByCase: readonly string[];
+    readonly cite: string;
+    /** Paragraphs on tests of the mixture and on bridging, by class as listed. */
+    readonly byClass: Readonly<Record<string, { readonly test: string; readonly bridging: string }>>;
+  };
+  /** Categories that an authority may leave out; only where the basis has such a choice. */
+  readonly buildingBlocks?: Readonly<Record<string, boolean>>;
 }
 
 /** One basis of classification: its figures on a date. */

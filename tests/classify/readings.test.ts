@@ -83,6 +83,16 @@ const situations: Readonly<Record<ReadingId, Situation>> = {
   // The other reading leaves a question, not a statement.
   'titanium-dioxide': ['eu-clp', '1 % none', { ...titanium, choices: [apply] }],
   'case-by-case': ['us-hcs', '0.1 % Carc. 1B', { evidence: [test] }],
+  'building-block-acute-5': ['un-ghs', '60 % none | ate oral 2500 mg/kg'],
+  'building-block-skin-3': ['un-ghs', '5 % Skin Irrit. 2'],
+  'building-block-eye-2b': ['un-ghs', '10 % Eye Irrit. 2B'],
+  'building-block-asp-2': [
+    'un-ghs',
+    '10 % Asp. Tox. 2',
+    { properties: { 'kinematic-viscosity-40C': '14 mm2/s', 'flash-point': 'none' } },
+  ],
+  'building-block-aquatic-acute-2-3': ['un-ghs', '25 % Aquatic Acute 2'],
+  'building-block-flam-liq-4': ['un-ghs', '1 % none + flash point 70 C'],
 };
 
 /** Where the first mixture does not show another option: one that does. */

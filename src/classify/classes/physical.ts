@@ -1,7 +1,9 @@
 import type { Hazard } from '../../notation/hazard.ts';
 import { compare, reaches, show } from '../../quantity/sum.ts';
+import type { Basis } from '../../reference/thresholds.ts';
+import { constant } from '../constant.ts';
 import { type ClassResult, type Context, citePhysical, plainHazard } from '../context.ts';
-import { hazardsOf, type Ingredient, limitsOf } from '../ingredient.ts';
+import { concerns, hazardsOf, type Ingredient, limitsOf } from '../ingredient.ts';
 import { becauseOfNone, becauseOfOne } from '../sums.ts';
 import { overLow } from './by-ingredient.ts';
 
@@ -14,18 +16,12 @@ export function physical(context: Context): ClassResult[] {
   const { basis, mixture } = context;
   return basis.physicalClasses.map((entry): ClassResult => {
     const { class: hazardClass, forms } = entry;
-    const cite = citePhysical(basis, entry.cite);
     if (!forms.includes(mixture.form))
-      return {
-        class: hazardClass,
-        outcome: 'not-applicable',
-        because: becauseOfNone(
-          'physical form',
-          cite,
-          `the class is for ${forms.join(' or ')}, the product is ${mixture.form}`,
-        ),
-      };
+      return constant(basis, `${hazardClass} ${mixture.form}`, () => wrongForm(context, entry));
+    if (hazardClass !== 'Met. Corr.' && !concerns(mixture, hazardClass))
+      return constant(basis, hazardClass, () => undecided(context, hazardClass, [], citeOf(basis, entry)));
     const concerned = mixture.ingredients.filter(ingredient => hazardsOf(ingredient, hazardClass).length > 0);
+    const cite = citeOf(basis, entry);
     return (
       asSubstance(hazardClass, concerned, cite) ??
       bySpecificLimit(context, hazardClass, cite) ??
@@ -33,6 +29,21 @@ export function physical(context: Context): ClassResult[] {
     );
   });
 }
+
+type PhysicalClass = Basis['physicalClasses'][number];
+
+const citeOf = (basis: Basis, { instrument, cite }: PhysicalClass): string =>
+  instrument ? `${instrument}, ${cite}` : citePhysical(basis, cite);
+
+const wrongForm = ({ basis, mixture }: Context, entry: PhysicalClass): ClassResult => ({
+  class: entry.class,
+  outcome: 'not-applicable',
+  because: becauseOfNone(
+    'physical form',
+    citeOf(basis, entry),
+    `the class is for ${entry.forms.join(' or ')}, the product is ${mixture.form}`,
+  ),
+});
 
 const asHazard = ({ hazardClass, category, statement }: Hazard) =>
   plainHazard(hazardClass, category, statement ? [statement] : []);
