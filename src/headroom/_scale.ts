@@ -1,4 +1,4 @@
-/** A logarithmic axis of percent with a stub at the left that holds zero and all below its first decade. */
+/** A logarithmic axis of percent with a short linear part at the left that holds zero and all below its first decade. */
 export interface Scale {
   /** Place of a percent along the axis. */
   at(percent: number): number;
