@@ -9,8 +9,16 @@ export function nearest(written: string, known: readonly string[]): string | nul
   let best: string | null = null;
   let least = tolerated(word) + 1;
   for (const candidate of known) {
-    const steps = distance(word, candidate.toLowerCase());
+    const steps = isSwapped(word, candidate.toLowerCase()) ? 1 : distance(word, candidate.toLowerCase());
     if (steps < least) [best, least] = [candidate, steps];
   }
   return best;
+}
+
+/** Whether two neighbouring letters changed over make one word of the other. */
+function isSwapped(word: string, candidate: string): boolean {
+  if (word.length !== candidate.length) return false;
+  const at = [...word].findIndex((letter, i) => letter !== candidate[i]);
+  const swapped = word.slice(0, at) + (word[at + 1] ?? '') + (word[at] ?? '') + word.slice(at + 2);
+  return at >= 0 && swapped === candidate;
 }

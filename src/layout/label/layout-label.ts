@@ -81,7 +81,7 @@ const missingGlyph = (error: MissingGlyphError): Diagnostic => ({
   code: 'missing-glyph',
   severity: 'error',
   message: error.message,
-  hint: 'replace the character',
+  hint: 'replace it; the face of the label has Latin, Greek and Cyrillic letters',
 });
 
 const onTrim = ({ box, measures }: Fitted): Box => move(box, measures.margin, measures.margin);

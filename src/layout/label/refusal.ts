@@ -84,12 +84,12 @@ export function tooSmall(model: LabelModel, parts: Parts, stock: Stock, fonts: F
 
 function shortage(die: Die, { height, width }: Remedies): string {
   const parts: string[] = [];
-  if (height !== null) parts.push(`it lacks ${height - die.height} mm of height at this width`);
+  if (height !== null) parts.push(`${height - die.height} mm of height at this width`);
   if (width !== null) parts.push(`${width - die.width} mm of width at this height`);
   const areas = [height && height * die.width, width && width * die.height].filter(area => area !== null);
   const more = areas.length > 0 ? Math.min(...areas) / (die.width * die.height) - 1 : null;
   if (more !== null) parts.push(`at least ${Math.ceil(more * 100)} % of area`);
-  return parts.length > 0 ? `: ${parts.join(', or ')}` : '';
+  return parts.length > 0 ? `: it lacks ${parts.join(', or ')}` : '';
 }
 
 function advice(die: Die, { height, width, panels }: Remedies, room: ContainerRoom): string {
