@@ -1,18 +1,12 @@
 import type { Evidence } from '../record/product-record.ts';
+import { dilutionFault, principleFault } from './bridging.ts';
 import { type ClassResult, type Context, citeHealth, citePhysical } from './context.ts';
+import { listedClass } from './listed-class.ts';
 import type { ReadingId } from './readings.ts';
 import { reason } from './reasons.ts';
 
-/** Classes as listed, for a class named in evidence. */
-const listedAs: Readonly<Record<string, string>> = {
-  'Skin Corr.': 'Skin Corr./Irrit.',
-  'Skin Irrit.': 'Skin Corr./Irrit.',
-  'Eye Dam.': 'Eye Dam./Irrit.',
-  'Eye Irrit.': 'Eye Dam./Irrit.',
-};
-
 const speaksOf = (evidence: Evidence, result: ClassResult): boolean => {
-  const listed = listedAs[evidence.hazardClass] ?? evidence.hazardClass;
+  const listed = listedClass(evidence.hazardClass);
   const effect = evidence.hazard?.effect;
   if (listed === 'STOT SE' && effect) return result.class === `STOT SE 3 (${effect})`;
   return result.class === listed && (result.route ?? null) === (result.route ? evidence.route : null);
@@ -38,17 +32,21 @@ export function applyEvidence(context: Context, results: readonly ClassResult[])
 }
 
 function judged(context: Context, result: ClassResult, evidence: Evidence): ClassResult {
-  const { basis } = context;
+  const { basis, mixture } = context;
+  const fault = principleFault(basis, evidence, mixture.form) ?? dilutionFault(basis, evidence, mixture);
+  if (fault)
+    return withWarning(result, `evidence on ${evidence.hazardClass} is not used: ${fault.text}`, fault.cite);
+  const cite = citeHealth(basis, basis.mixtureEvidence.cite);
   const caseByCase = basis.mixtureEvidence.caseByCase.includes(evidence.hazardClass);
   if (caseByCase && !evidence.reason)
-    return withWarning(result, `evidence on ${evidence.hazardClass} has no reason and is not used`, context);
+    return withWarning(result, `evidence on ${evidence.hazardClass} has no reason and is not used`, cite);
   if (caseByCase && basis.id === 'eu-clp' && !evidence.hazard)
-    return withWarning(result, `evidence on ${evidence.hazardClass} cannot lower the class`, context);
+    return withWarning(result, `evidence on ${evidence.hazardClass} cannot lower the class`, cite);
   return replaced(context, result, evidence, caseByCase);
 }
 
-function withWarning(result: ClassResult, text: string, { basis }: Context): ClassResult {
-  const warning = { id: 'evidence-not-used', text, cite: citeHealth(basis, basis.mixtureEvidence.cite) };
+function withWarning(result: ClassResult, text: string, cite: string): ClassResult {
+  const warning = { id: 'evidence-not-used', text, cite };
   return { ...result, warnings: [...(result.warnings ?? []), warning] };
 }
 
@@ -60,9 +58,10 @@ function replaced(
 ): ClassResult {
   const { class: name, route: resultRoute } = result;
   const because = reason(() => ({
-    rule:
-      evidence.kind === 'bridging' ? 'bridging from a similar tested mixture' : 'test on the mixture itself',
-    cite: citeOf(basis, name, evidence.kind),
+    rule: evidence.principle
+      ? `bridging from a similar tested mixture by ${evidence.principle}`
+      : 'test on the mixture itself',
+    cite: citeOf(basis, name, evidence),
     working: `${evidence.method}; ${evidence.source}${evidence.reason ? `; ${evidence.reason}` : ''}`,
     terms: [],
   }));
@@ -80,14 +79,16 @@ function replaced(
 }
 
 /** The paragraph on tests or bridging of a class; for a physical class the paragraph of the class, which rests on tests. */
-function citeOf(basis: Context['basis'], name: string, kind: Evidence['kind']): string {
+function citeOf(basis: Context['basis'], name: string, { principle }: Evidence): string {
   if (name === 'Flam. Liq.') return citePhysical(basis, basis.flammableLiquids.cite);
   const physical = basis.physicalClasses.find(entry => entry.class === name);
   if (physical)
     return physical.instrument
       ? `${physical.instrument}, ${physical.cite}`
       : citePhysical(basis, physical.cite);
-  const health = basis.mixtureEvidence.byClass[name.replace(/ 3 \(.*\)$/, '')];
-  if (!health) return citeHealth(basis, basis.mixtureEvidence.cite);
-  return citeHealth(basis, kind === 'bridging' ? health.bridging : health.test);
+  const { byClass, bridging, cite } = basis.mixtureEvidence;
+  const health = byClass[name.replace(/ 3 \(.*\)$/, '')];
+  if (!health) return citeHealth(basis, cite);
+  if (!principle) return citeHealth(basis, health.test);
+  return citeHealth(basis, `${health.bridging}, ${bridging.principles[principle].cite}`);
 }

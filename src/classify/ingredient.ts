@@ -2,7 +2,7 @@ import type { Hazard, InhalationForm } from '../notation/hazard.ts';
 import type { AteValues, SpecificLimit } from '../notation/limit.ts';
 import type { SupplementalLimit } from '../notation/parse-limit.ts';
 import type { Exact } from '../quantity/exact.ts';
-import type { Endpoint } from '../record/given-data.ts';
+import type { Endpoint, PeroxideData } from '../record/given-data.ts';
 import type { Evidence, PhysicalForm, Properties } from '../record/product-record.ts';
 
 /** What is known of a constituent's hazards, from the record or from the harmonised entry. */
@@ -16,6 +16,8 @@ export interface IngredientData {
     /** Which of the two were set; the other is 1 (reading `m-factor-missing`). */
     readonly given: ReadonlySet<'acute' | 'chronic'>;
   };
+  /** Of an organic peroxide, where the record gives it. */
+  readonly peroxide: PeroxideData | null;
   readonly unknown: ReadonlySet<Endpoint>;
   /** Neither the record nor the harmonised table knows anything of it. */
   readonly noData: boolean;
@@ -87,7 +89,7 @@ export const limitsOf = ({ data }: Ingredient, hazardClass: string): readonly Sp
 
 const present = new WeakMap<Mixture, ReadonlySet<string>>();
 
-/** Whether any ingredient has a hazard or a specific limit of one of the classes. */
+/** Whether any ingredient has a hazard or a specific limit of one of the classes, or is a peroxide by its structure. */
 export function concerns(mixture: Mixture, ...hazardClasses: readonly string[]): boolean {
   let classes = present.get(mixture);
   if (!classes) {
@@ -95,6 +97,7 @@ export function concerns(mixture: Mixture, ...hazardClasses: readonly string[]):
     for (const { data } of mixture.ingredients) {
       for (const { hazardClass } of data.hazards) made.add(hazardClass);
       for (const { hazardClass } of data.limits) made.add(hazardClass);
+      if (data.peroxide) made.add('Org. Perox.');
     }
     classes = made;
     present.set(mixture, made);

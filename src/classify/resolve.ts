@@ -48,6 +48,7 @@ export function resolve(constituent: Constituent, lookup: HarmonisedLookup): Res
       ate: given.ate ?? {},
       limits: given.limits ?? [],
       mFactors: factors(given.mFactors ?? {}),
+      peroxide: given.peroxide ?? null,
       source: given.source ?? 'no data',
     }),
     entry: null,
@@ -91,6 +92,7 @@ function fromRecord(
       limits: given.limits ?? [],
       ate: given.ate ?? {},
       mFactors: factors(given.mFactors ?? {}),
+      peroxide: given.peroxide ?? null,
       unknown: given.unknown.length > 0 ? new Set(given.unknown) : nothing,
       source: given.source ? `record: ${given.source}` : 'record',
       minimum: hazards.some(({ minimum }) => minimum),
@@ -112,15 +114,16 @@ function entryData(entry: HarmonisedEntry): IngredientData {
   return data;
 }
 
-type Added = Pick<GivenData, 'limits' | 'ate' | 'mFactors' | 'unknown'>;
+type Added = Pick<GivenData, 'limits' | 'ate' | 'mFactors' | 'peroxide' | 'unknown'>;
 
-function dataOf(entry: HarmonisedEntry, { limits, ate, mFactors, unknown }: Added): IngredientData {
-  const added = limits || ate || mFactors ? ' with values from the record' : '';
+function dataOf(entry: HarmonisedEntry, { limits, ate, mFactors, peroxide, unknown }: Added): IngredientData {
+  const added = limits || ate || mFactors || peroxide ? ' with values from the record' : '';
   return blank({
     hazards: entry.hazards,
     limits: limits ? [...entry.limits, ...limits] : entry.limits,
     ate: ate ? { ...entry.ate, ...ate } : entry.ate,
     mFactors: factors({ ...entry.mFactors, ...mFactors }),
+    peroxide: peroxide ?? null,
     unknown: unknown.length > 0 ? new Set(unknown) : nothing,
     supplemental: entry.supplemental,
     supplementalLimits: entry.supplementalLimits,
@@ -130,7 +133,7 @@ function dataOf(entry: HarmonisedEntry, { limits, ate, mFactors, unknown }: Adde
 }
 
 function fromEntry({ name, given }: Constituent, entry: HarmonisedEntry): Resolved {
-  const adds = given.limits || given.ate || given.mFactors || given.unknown.length > 0;
+  const adds = given.limits || given.ate || given.mFactors || given.peroxide || given.unknown.length > 0;
   const warnings: Warning[] = entry.minimum
     ? [
         {
@@ -155,6 +158,7 @@ const blank = (known: Partial<IngredientData> & { readonly source: string }): In
   limits: [],
   ate: {},
   mFactors: factors({}),
+  peroxide: null,
   unknown: nothing,
   noData: false,
   supplemental: [],

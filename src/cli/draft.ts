@@ -13,14 +13,13 @@ export async function openClassified(
   asOf: string,
   io: Io,
 ): Promise<ClassifiedProduct | null> {
-  const product = open(path, io);
-  if (!product) return null;
   const reference = await openReference(basis, asOf);
   if (!reference.ok) {
     io.err(renderText(reference.diagnostics));
     return null;
   }
-  return classifyProduct(product, reference.value);
+  const product = open(path, io, reference.value.basis);
+  return product && classifyProduct(product, reference.value);
 }
 
 /** Prints findings about a draft. */

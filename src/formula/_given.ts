@@ -6,6 +6,7 @@ export const saysSomething = ({
   limits,
   ate,
   mFactors,
+  peroxide,
   unknown,
   additive,
   relevant,
@@ -14,6 +15,7 @@ export const saysSomething = ({
   limits !== undefined ||
   ate !== undefined ||
   mFactors !== undefined ||
+  peroxide !== undefined ||
   unknown.length > 0 ||
   !additive ||
   relevant;
@@ -21,13 +23,23 @@ export const saysSomething = ({
 /** Whether two lines say the same of one constituent; where it is from may differ. */
 export const sameGiven = (a: GivenData, b: GivenData): boolean => a === b || canonical(a) === canonical(b);
 
-function canonical({ hazards, limits, ate, mFactors, unknown, additive, relevant }: GivenData): string {
+function canonical({
+  hazards,
+  limits,
+  ate,
+  mFactors,
+  peroxide,
+  unknown,
+  additive,
+  relevant,
+}: GivenData): string {
   const sorted = (items: readonly unknown[] | undefined) => items?.map(item => text(item)).sort();
   return text({
     hazards: sorted(hazards),
     limits: sorted(limits),
     ate,
     mFactors,
+    peroxide,
     unknown: sorted(unknown),
     additive,
     relevant,

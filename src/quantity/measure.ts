@@ -6,7 +6,7 @@ import { findUnit, type UnitKind, unitSymbols } from './units.ts';
 /** A number with its unit. */
 export interface Measure {
   readonly kind: UnitKind;
-  /** In the base unit of the kind: g, mL, mm, g/mL, C, Pa, mm2/s. */
+  /** In the base unit of the kind: g, mL, mm, g/mL, C, Pa, mm2/s, g/mol. */
   readonly base: Exact;
   /** In the unit written. */
   readonly number: Exact;
@@ -22,6 +22,7 @@ const examples: Readonly<Record<UnitKind, string>> = {
   temperature: 'C',
   pressure: 'kPa',
   viscosity: 'mm2/s',
+  molarMass: 'g/mol',
 };
 
 /** Splits `12.5 fl oz` into `12.5` and `fl oz`; null where no number leads. */

@@ -1,5 +1,6 @@
 import type { Measure } from '../quantity/measure.ts';
 import { inUnit } from '../quantity/measure.ts';
+import type { Position } from '../report/diagnostic.ts';
 import type { MeasuredInput } from './_leaf.ts';
 import { batchSize, formulaLines } from './_lines.ts';
 import type { Materials } from './_materials.ts';
@@ -42,7 +43,7 @@ export function productRecord(
     properties: propertiesOf(input.properties ?? {}),
     formula: formulaLines(input.formula, places, ['formula'], materials),
     batch: batchSize(input.batch),
-    evidence: (input.evidence ?? []).map(evidenceOf),
+    evidence: (input.evidence ?? []).map((entry, index) => evidenceOf(entry, places.at(['evidence', index]))),
     choices: (input.choices ?? []).map((choice, index) => ({ ...choice, at: places.at(['choices', index]) })),
     packs: (input.packs ?? []).map((pack, index) => packOf(pack, places, ['packs', index])),
     copy: { tagline: input.copy?.tagline ?? null, directions: input.copy?.directions ?? [] },
@@ -86,14 +87,16 @@ function propertiesOf(input: NonNullable<ProductInput['properties']>): Propertie
   };
 }
 
-const evidenceOf = (entry: NonNullable<ProductInput['evidence']>[number]): Evidence => ({
+const evidenceOf = (entry: NonNullable<ProductInput['evidence']>[number], at: Position): Evidence => ({
   hazardClass: entry.class,
   route: entry.route ?? entry.result.hazard?.route ?? null,
   hazard: entry.result.hazard,
   kind: entry.kind,
+  principle: entry.principle ?? null,
   method: entry.method,
   source: entry.source,
   reason: entry.reason ?? null,
+  at,
 });
 
 function packOf(pack: NonNullable<ProductInput['packs']>[number], places: Places, path: Path): Pack {

@@ -82,5 +82,7 @@ function givenData(line: GivenInput): GivenData {
   if (line.limits) given.limits = line.limits;
   if (line.ate) given.ate = line.ate;
   if (line['m-factors']) given.mFactors = line['m-factors'];
+  if (line.peroxide)
+    given.peroxide = { groups: line.peroxide.groups, molarMass: line.peroxide['molar-mass'].base };
   return given;
 }

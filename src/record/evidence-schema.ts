@@ -5,10 +5,16 @@ import { misreads, type Reading, reads } from '../quantity/reading.ts';
 import { nearest } from '../report/nearest.ts';
 import { across } from './_cross.ts';
 import { leaf, line, list, mapping, oneOf } from './_leaf.ts';
+import type { BridgingPrinciple } from './product-record.ts';
 
 function readClass(text: string): Reading<string> {
   const name = text.trim();
   if (findClass(name)) return reads(name);
+  if (/^hnoc$|not otherwise classified/i.test(name))
+    return misreads(
+      `\`${name}\` is not a hazard class`,
+      'describe hazards not otherwise classified in `sds: {other-hazards: …}`, which section 2 prints',
+    );
   const near = nearest(
     name,
     hazardClasses.map(entry => entry.class),
@@ -31,6 +37,15 @@ function readResult(text: string): Reading<ResultInput> {
   return reads({ hazard: hazard.value });
 }
 
+const principles = [
+  'dilution',
+  'batching',
+  'concentration',
+  'interpolation',
+  'substantially-similar',
+  'aerosols',
+] as const satisfies readonly BridgingPrinciple[];
+
 /** Whole-mixture results that replace a calculation. */
 export const evidenceSchema = list(
   across(
@@ -48,13 +63,29 @@ export const evidenceSchema = list(
           ['test', 'bridging', 'reserve'],
           'test on the whole mixture, bridging from a similar tested mixture, or acid/alkali reserve',
         ),
+        principle: oneOf(
+          principles,
+          'Bridging principle by which the result is taken over; needed where the kind is bridging',
+        ).optional(),
         method: line('UN Manual of Tests and Criteria 37.4', 'Method'),
         source: line('test report 26-114, 2026-03-02', 'Where the result is from'),
         reason: line('…', 'Reason, where judgment is in it', 2000).optional(),
       },
       'A whole-mixture result that replaces a calculation',
     ),
-    ({ class: hazardClass, result, route }, complain) => {
+    ({ class: hazardClass, result, route, kind, principle }, complain) => {
+      if (kind === 'bridging' && principle === undefined)
+        complain(
+          [],
+          'the entry is bridged, and does not say by which principle',
+          `add \`principle: …\`, one of ${principles.join(', ')}`,
+        );
+      if (principle !== undefined && (kind === 'test' || kind === 'reserve'))
+        complain(
+          ['principle'],
+          `\`principle\` stands beside \`kind: ${kind}\``,
+          'only bridging has a principle',
+        );
       const hazard = (result as ResultInput | undefined)?.hazard;
       if (!hazard || typeof hazardClass !== 'string') return;
       // A corrosion test may end in irritation, an eye damage test too.

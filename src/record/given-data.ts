@@ -1,8 +1,17 @@
 import type { Hazard } from '../notation/hazard.ts';
 import type { AteValues, MultiplicationFactors, SpecificLimit } from '../notation/limit.ts';
+import type { Exact } from '../quantity/exact.ts';
 
 /** Endpoints for which an ingredient may have no usable data. */
 export type Endpoint = 'acute-oral' | 'acute-dermal' | 'acute-inhalation' | 'aquatic';
+
+/** What the available oxygen of an organic peroxide is calculated from. */
+export interface PeroxideData {
+  /** Peroxygen groups in a molecule. */
+  readonly groups: number;
+  /** g/mol */
+  readonly molarMass: Exact;
+}
 
 /** What the record itself says of a constituent, read from its notation. */
 export interface GivenData {
@@ -11,6 +20,7 @@ export interface GivenData {
   readonly limits?: readonly SpecificLimit[];
   readonly ate?: AteValues;
   readonly mFactors?: MultiplicationFactors;
+  readonly peroxide?: PeroxideData;
   readonly unknown: readonly Endpoint[];
   /** False where summing does not hold for skin and eye (strong acid or base and the like). */
   readonly additive: boolean;

@@ -4,6 +4,7 @@ import { type AteKey, ateUnits, parseAteValue } from '../notation/parse-ate.ts';
 import { parseHazard } from '../notation/parse-hazard.ts';
 import { parseLimit } from '../notation/parse-limit.ts';
 import type { Exact } from '../quantity/exact.ts';
+import { type Measure, readMeasure } from '../quantity/measure.ts';
 import { readNumber } from '../quantity/number.ts';
 import { misreads, reads } from '../quantity/reading.ts';
 import { leaf, line, list, mapping, oneOf, truth } from './_leaf.ts';
@@ -35,6 +36,35 @@ const mFactor = (kind: string) =>
     `M-factor, ${kind} aquatic hazard`,
   ).optional();
 
+const groups = leaf(
+  text => {
+    const number = readNumber(text);
+    if (!number.ok) return number;
+    const { value } = number.value;
+    if (value < 1 || !Number.isInteger(value))
+      return misreads(
+        `\`${text}\` is not a number of peroxygen groups`,
+        'write how many -O-O- a molecule has',
+      );
+    return reads(value);
+  },
+  'a whole number',
+  '1',
+  'Peroxygen groups (-O-O-) in a molecule',
+);
+
+const molarMass = leaf(
+  text => {
+    const mass = readMeasure(text, 'molarMass');
+    if (mass.ok && mass.value.base.value <= 0)
+      return misreads(`\`${text}\` is not a molar mass`, 'give a molar mass above 0');
+    return mass;
+  },
+  'a number with its unit',
+  '242.23 g/mol',
+  'Molar mass',
+);
+
 /** Keys of a formula line with which the record speaks of the hazards of a constituent. */
 export const givenShape = {
   hazards: list(
@@ -58,6 +88,10 @@ export const givenShape = {
     'Acute toxicity estimates',
   ).optional(),
   'm-factors': mapping({ acute: mFactor('acute'), chronic: mFactor('chronic') }, 'M-factors').optional(),
+  peroxide: mapping(
+    { groups, 'molar-mass': molarMass },
+    'For an organic peroxide: what its available oxygen is calculated from',
+  ).optional(),
   unknown: list(
     oneOf(endpoints, 'An endpoint'),
     '[acute-oral]',
@@ -76,6 +110,7 @@ export interface GivenInput {
   readonly limits?: readonly SpecificLimit[];
   readonly ate?: { readonly [K in AteKey]?: Exact };
   readonly 'm-factors'?: { readonly acute?: number; readonly chronic?: number };
+  readonly peroxide?: { readonly groups: number; readonly 'molar-mass': Measure };
   readonly unknown?: readonly Endpoint[];
   readonly additive?: boolean;
   readonly relevant?: boolean;

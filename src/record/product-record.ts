@@ -96,6 +96,15 @@ export interface Maker {
   readonly website: string | null;
 }
 
+/** By which rule a result is taken over from a similar tested mixture. */
+export type BridgingPrinciple =
+  | 'dilution'
+  | 'batching'
+  | 'concentration'
+  | 'interpolation'
+  | 'substantially-similar'
+  | 'aerosols';
+
 /** A whole-mixture result that replaces a calculation. */
 export interface Evidence {
   /** Class abbreviation that it speaks of: `Met. Corr.`, `Skin Corr.`, `Acute Tox.`. */
@@ -105,9 +114,12 @@ export interface Evidence {
   readonly hazard: Hazard | null;
   /** `test` on the whole mixture, `bridging` from a similar tested mixture, `reserve` for acid/alkali reserve. */
   readonly kind: 'test' | 'bridging' | 'reserve';
+  /** Set where the kind is `bridging`. */
+  readonly principle: BridgingPrinciple | null;
   readonly method: string;
   readonly source: string;
   readonly reason: string | null;
+  readonly at: Position;
 }
 
 /** A choice among readings of the law, with the reviewer's reason. */

@@ -1,5 +1,5 @@
 import type { InhalationForm } from '../notation/hazard.ts';
-import type { PhysicalForm } from '../record/product-record.ts';
+import type { BridgingPrinciple, PhysicalForm } from '../record/product-record.ts';
 
 /** Routes and forms of acute toxicity that the law keeps apart; each has limits and a sum of its own. */
 export type AcuteKey = 'oral' | 'dermal' | InhalationForm;
@@ -84,6 +84,41 @@ export interface AquaticRules {
   readonly unknown: { readonly cite: string };
 }
 
+/** From which similar mixtures a result may be taken over, and for which classes as listed. */
+export interface BridgingRules {
+  readonly cite: string;
+  readonly principles: Readonly<
+    Record<
+      BridgingPrinciple,
+      {
+        readonly cite: string;
+        readonly classes: readonly string[];
+        /** Only for results whose category begins so. */
+        readonly category?: string;
+        /** Only for products of this form. */
+        readonly form?: PhysicalForm;
+      }
+    >
+  >;
+  /** By class: percent of its ingredients below which a diluted mixture is no longer bridged. */
+  readonly dilutedDownTo: Readonly<Record<string, CitedPercent>>;
+}
+
+export interface OrganicPeroxideRules {
+  readonly cite: string;
+  /** Not classified up to this percent of available oxygen while hydrogen peroxide is up to its own; in that order. */
+  readonly exempt: readonly {
+    readonly availableOxygen: number;
+    readonly hydrogenPeroxide: number;
+    readonly cite: string;
+  }[];
+  /** Mass of oxygen that one peroxygen group makes available, g/mol. */
+  readonly formula: { readonly oxygen: number; readonly cite: string };
+  /** Types A to G, which follow from tests. */
+  readonly types: { readonly cite: string };
+  readonly hydrogenPeroxide: { readonly cas: string; readonly name: string };
+}
+
 /** The figures of one basis in force on a date. */
 export interface Thresholds {
   readonly inForce: string;
@@ -122,6 +157,7 @@ export interface Thresholds {
     readonly instrument?: string;
     readonly forms: readonly PhysicalForm[];
   }[];
+  readonly organicPeroxides: OrganicPeroxideRules;
   /** From this percent an ingredient without data leaves physical classes undecided. */
   readonly physicalScreening: { readonly relevantFrom: CitedPercent };
   readonly aquatic: AquaticRules | null;
@@ -133,6 +169,7 @@ export interface Thresholds {
     readonly cite: string;
     /** Paragraphs on tests of the mixture and on bridging, by class as listed. */
     readonly byClass: Readonly<Record<string, { readonly test: string; readonly bridging: string }>>;
+    readonly bridging: BridgingRules;
   };
   /** Categories that an authority may leave out; only where the basis has such a choice. */
   readonly buildingBlocks?: Readonly<Record<string, boolean>>;

@@ -36,6 +36,7 @@ function mixtureOf(
       limits: [],
       ate: {},
       mFactors: { acute: 1, chronic: 1, given: new Set<'acute' | 'chronic'>() },
+      peroxide: null,
       unknown: new Set<never>(),
       noData: false,
       supplemental: [],

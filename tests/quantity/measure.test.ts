@@ -26,6 +26,7 @@ describe('readMeasure', () => {
     ['1 mmHg', 'pressure', 133.3224],
     ['1 atm', 'pressure', 101325],
     ['1 cSt', 'viscosity', 1],
+    ['0.2 kg/mol', 'molarMass', 200],
   ] as const)('%s agrees with NIST SP 811 B.8', (text, kind, printed) => {
     expect(Number(base(text, kind).toPrecision(7))).toBe(printed);
   });
@@ -82,7 +83,16 @@ describe('readMeasure', () => {
   });
 
   it('comes back to the number written, exactly, through every unit', () => {
-    const kinds: UnitKind[] = ['mass', 'volume', 'length', 'density', 'temperature', 'pressure', 'viscosity'];
+    const kinds: UnitKind[] = [
+      'mass',
+      'volume',
+      'length',
+      'density',
+      'temperature',
+      'pressure',
+      'viscosity',
+      'molarMass',
+    ];
     fc.assert(
       fc.property(
         fc.constantFrom(...kinds),

@@ -139,7 +139,7 @@ describe('loadRecord', () => {
             'evidence: []',
             `evidence:
   - {class: Met. Corr., result: not classified, kind: test, method: UN Manual 37.4, source: report 26-114}
-  - {class: Acute Tox., result: Acute Tox. 4 (oral), kind: bridging, method: OECD 423, source: report 26-115}`,
+  - {class: Acute Tox., result: Acute Tox. 4 (oral), kind: bridging, principle: dilution, method: OECD 423, source: report 26-115}`,
           ],
           ['choices: []', 'choices: [{reading: us-specific-limits, take: use, reason: supplier data}]'],
           [
@@ -151,8 +151,8 @@ describe('loadRecord', () => {
       ),
     );
     expect(record.evidence).toMatchObject([
-      { hazardClass: 'Met. Corr.', hazard: null, route: null },
-      { hazardClass: 'Acute Tox.', hazard: { code: 'Acute Tox. 4' }, route: 'oral' },
+      { hazardClass: 'Met. Corr.', hazard: null, route: null, principle: null },
+      { hazardClass: 'Acute Tox.', hazard: { code: 'Acute Tox. 4' }, route: 'oral', principle: 'dilution' },
     ]);
     expect(record.choices).toMatchObject([{ reading: 'us-specific-limits', take: 'use' }]);
     expect(record.sheet).toEqual({ spill: 'Absorb.', 'ppe.hands': 'Nitrile gloves.' });

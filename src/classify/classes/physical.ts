@@ -5,12 +5,14 @@ import { constant } from '../constant.ts';
 import { type ClassResult, type Context, citePhysical, plainHazard } from '../context.ts';
 import { concerns, hazardsOf, type Ingredient, limitsOf } from '../ingredient.ts';
 import { becauseOfNone, becauseOfOne } from '../sums.ts';
+import { organicPeroxides } from './_available-oxygen.ts';
 import { overLow } from './by-ingredient.ts';
 
 /**
  * Physical classes other than flammable liquids (App. B; CLP and UN part 2). They follow from tests, which stand in
  * the record as evidence; here only what the ingredients say is judged: a product that is one substance takes that
- * substance's class, a specific limit decides where it applies, and an ingredient of the class leaves it open.
+ * substance's class, a specific limit decides where it applies, and an ingredient of the class leaves it open. Organic
+ * peroxides have a calculation of their own.
  */
 export function physical(context: Context): ClassResult[] {
   const { basis, mixture } = context;
@@ -25,7 +27,9 @@ export function physical(context: Context): ClassResult[] {
     return (
       asSubstance(hazardClass, concerned, cite) ??
       bySpecificLimit(context, hazardClass, cite) ??
-      undecided(context, hazardClass, concerned, cite)
+      (hazardClass === 'Org. Perox.'
+        ? organicPeroxides(context)
+        : undecided(context, hazardClass, concerned, cite))
     );
   });
 }

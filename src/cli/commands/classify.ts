@@ -37,7 +37,7 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
   let status: number = exit.done;
   const documents: unknown[] = [];
   for (const path of positional) {
-    const product = open(path, io);
+    const product = open(path, io, reference.value.basis);
     if (!product) {
       status = exit.badInput;
       continue;
@@ -70,7 +70,7 @@ function classifyLine(line: string, reference: Reference) {
   } catch (error) {
     return { error: { message: `not JSON: ${(error as Error).message}`, path: '' } };
   }
-  const product = productOf(value, nodeFiles);
+  const product = productOf(value, nodeFiles, reference.basis);
   if (!product.ok) return lineError(product.diagnostics);
   const { record, classification, elements } = classifyProduct(product.value, reference);
   return classificationJson(record, classification, elements);

@@ -37,19 +37,19 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
     io.err(`--of is missing: name the constituent\nusage: labelwright ${usage.usage}\n`);
     return exit.badInput;
   }
-  const product = open(parsed.positional[0]!, io);
-  if (!product) return exit.badInput;
-  const { record, formula } = product;
-  const found = findConstituent(formula, written);
-  if (!('index' in found)) {
-    io.err(unknownConstituent(product, written, found.near));
-    return exit.badInput;
-  }
   const asOf = parsed.text('as-of') ?? io.today;
   const id = (parsed.text('basis') ?? 'us-hcs') as BasisId;
   const reference = await openReference(id, asOf);
   if (!reference.ok) {
     io.err(renderText(reference.diagnostics));
+    return exit.badInput;
+  }
+  const product = open(parsed.positional[0]!, io, reference.value.basis);
+  if (!product) return exit.badInput;
+  const { record, formula } = product;
+  const found = findConstituent(formula, written);
+  if (!('index' in found)) {
+    io.err(unknownConstituent(product, written, found.near));
     return exit.badInput;
   }
   const choice = (reading: string) => record.choices.find(each => each.reading === reading)?.take ?? null;

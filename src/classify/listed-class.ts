@@ -1,0 +1,9 @@
+const together: Readonly<Record<string, string>> = {
+  'Skin Corr.': 'Skin Corr./Irrit.',
+  'Skin Irrit.': 'Skin Corr./Irrit.',
+  'Eye Dam.': 'Eye Dam./Irrit.',
+  'Eye Irrit.': 'Eye Dam./Irrit.',
+};
+
+/** The class under which a hazard class is judged and listed: skin and eye have one each for damage and irritation. */
+export const listedClass = (hazardClass: string): string => together[hazardClass] ?? hazardClass;
