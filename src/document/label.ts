@@ -90,9 +90,7 @@ function hazardData({
 }: LabelElements) {
   const precautions = GROUPS.map(([group, heading]) => ({
     heading,
-    statements: precautionaryStatements
-      .filter(statement => statement.group === group)
-      .map(({ text }) => leadIn(text)),
+    statements: withLeadIns(precautionaryStatements.filter(statement => statement.group === group)),
   })).filter(({ statements }) => statements.length > 0);
   return {
     hazard: Boolean(signalWord) || hazardStatements.length + pictograms.length + supplemental.length > 0,
@@ -109,8 +107,27 @@ const SHORT_LEAD = 14;
 
 const shortUnbroken = (lead: string): string => (lead.length <= SHORT_LEAD ? unbroken(lead) : lead);
 
+/** Statements on spills, which would seem to go with the lead-in of the statement before them. */
+const SPILL = /^P39[01]$/;
+
+/**
+ * Statements one after the other: those on spills first, and a lead-in once where the next statement has the same
+ * (29 CFR 1910.1200 App. C, C.2.4.6: statements may be combined to improve readability).
+ */
+function withLeadIns(statements: LabelElements['precautionaryStatements']) {
+  const spill = statements.filter(({ code }) => SPILL.test(code));
+  const others = statements.filter(({ code }) => !SPILL.test(code));
+  let shown: string | null = null;
+  return [...spill, ...others].map(({ text }) => {
+    const { lead, rest } = leadIn(text);
+    const again = lead !== null && lead === shown;
+    shown = lead ?? shown;
+    return { lead: again ? null : lead, rest };
+  });
+}
+
 /** `If in eyes:` is set apart, so that the way of contact is found at a glance. */
 function leadIn(text: string): { readonly lead: string | null; readonly rest: string } {
-  const match = /^(if [^:.]+:)\s*(.*)$/is.exec(text);
+  const match = /^((?:if|in case of) [^:.]+:)\s*(.*)$/is.exec(text);
   return match ? { lead: shortUnbroken(match[1]!), rest: match[2]! } : { lead: null, rest: text };
 }

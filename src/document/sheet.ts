@@ -67,7 +67,7 @@ export function sheetDocument(input: SheetInput, template: Template): SheetModel
       product: record.name,
       kind: frame.kind,
       draft: draft ? frame.runningDraft : null,
-      foot: [record.maker.name, ...standing.slice(0, -1)].join(' · '),
+      foot: [...standing.slice(0, -1), record.maker.name].join(' · '),
     },
   };
 }

@@ -58,25 +58,34 @@ function summary(
   { thresholds, classification }: SheetInput,
   others: readonly Ingredient[],
 ): readonly string[] {
-  const total = others.reduce((sum, { classified }) => sum + classified.percent, 0);
   const below = others.filter(({ belowCutOff }) => belowCutOff).length;
-  const unknown = others
-    .filter(({ classified }) => classified.unknown.length > 0)
-    .reduce((sum, { classified }) => sum + classified.percent, 0);
+  const unjudged = others.filter(hasNoData);
+  const known = others.filter(ingredient => !hasNoData(ingredient));
   const notes: string[] = [];
-  if (others.length > 0) {
-    const remainder = others.some(({ classified }) => classified.water)
-      ? words.remainderWater
-      : words.remainder;
-    const ranged = others.some(
-      ({ constituent }) => constituent && constituent.low.value < constituent.high.value,
-    );
-    const percent = fill(ranged ? words.upTo : words.percent, { percent: figure(Math.min(total, 100)) });
-    notes.push(fill(remainder, { percent }));
+  if (known.length > 0) {
+    const water = known.some(({ classified }) => classified.water);
+    notes.push(fill(water ? words.remainderWater : words.remainder, { percent: totalText(known) }));
   }
   if (below > 0) notes.push(fill(words.belowCutOff, { count: below }));
+  if (unjudged.length > 0) {
+    const names = unjudged.map(({ classified }) => classified.name).join('; ');
+    notes.push(fill(words.unjudged, { percent: totalText(unjudged), names }));
+  }
   const due = thresholds.acuteToxicity.unknown.relevantFrom.percent;
   const stated = Object.values(classification.unknownAcuteToxicity).some(percent => percent >= due);
-  if (unknown > 0 && stated) notes.push(fill(words.unknownData, { percent: figure(unknown) }));
+  if (stated) notes.push(words.unknownData);
   return notes;
+}
+
+/** No hazard is known and an endpoint has no data: neither hazardous nor free of hazards. */
+const hasNoData = ({ classified, hazards }: Ingredient): boolean =>
+  classified.unknown.length > 0 && hazards.length === 0;
+
+/** Share of the mixture, `up to` where the formula gives ranges. */
+function totalText(some: readonly Ingredient[]): string {
+  const total = some.reduce((sum, { classified }) => sum + classified.percent, 0);
+  const ranged = some.some(
+    ({ constituent }) => constituent && constituent.low.value < constituent.high.value,
+  );
+  return fill(ranged ? words.upTo : words.percent, { percent: figure(Math.min(total, 100)) });
 }

@@ -1,6 +1,6 @@
 import data from '../../../hazard-data/us-hcs/sheet/prescribed-ranges.json' with { type: 'json' };
 import type { Exact } from '../../quantity/exact.ts';
-import { decimalText } from '../../quantity/number.ts';
+import { figure } from './phrases.ts';
 
 export interface PercentRange {
   readonly low: number;
@@ -37,8 +37,8 @@ const narrowest = (ranges: readonly PercentRange[]): PercentRange | null =>
     null,
   );
 
-/** Percent as the formula gives it: `4`, `1 to 2`. */
+/** Percent of the formula to three significant figures: `4`, `1 to 2`. */
 export function percentText(low: Exact, high: Exact): string {
-  const [from, to] = [decimalText(low, 4), decimalText(high, 4)];
+  const [from, to] = [figure(low.value), figure(high.value)];
   return from === to ? from : `${from} to ${to}`;
 }

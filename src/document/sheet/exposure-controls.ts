@@ -3,7 +3,7 @@ import type { ExposureLimit } from '../../reference/exposure/open-exposure.ts';
 import { bodyOf, firstBody, type ItemBody, paragraphs, type SectionBodies } from './content.ts';
 import { ingredients } from './disclosure.ts';
 import type { SheetInput } from './input.ts';
-import { fill, phrases } from './phrases.ts';
+import { capitalized, fill, phrases } from './phrases.ts';
 import { statementsFor } from './statements.ts';
 
 const words = phrases.exposure;
@@ -14,8 +14,9 @@ export function exposureControls(input: SheetInput): SectionBodies {
   const equipment = statementsFor(elements, 'protection');
   const own = (key: SheetKey, list: readonly string[] = []): ItemBody =>
     firstBody(
-      equipment.length > 0 ? phrases.measures.protectionMore : phrases.frame.none,
+      phrases.frame.none,
       bodyOf('product record', { text: paragraphs(record.sheet[key]), list }),
+      bodyOf('label elements', { text: namedEquipment(key, equipment) }),
     );
   const ventilation = elements.precautionaryStatements
     .filter(({ code }) => code === 'P271')
@@ -37,6 +38,13 @@ export function exposureControls(input: SheetInput): SectionBodies {
     'protection-skin': own('ppe.skin'),
     'protection-respiratory': own('ppe.respiratory', statementsFor(elements, 'protection-respiratory')),
   };
+}
+
+/** What the statements of the label name for a part of the body (App. C, C.2.4.2: alternatives of P280). */
+function namedEquipment(key: SheetKey, statements: readonly string[]): readonly string[] {
+  const kinds: readonly string[] = (words.equipment as Partial<Record<SheetKey, string[]>>)[key] ?? [];
+  const named = kinds.filter(kind => statements.some(text => text.includes(kind)));
+  return named.length > 0 ? [fill(words.named, { kinds: capitalized(named.join(words.and)) })] : [];
 }
 
 /** OSHA limits of every ingredient that section 3 lists. */

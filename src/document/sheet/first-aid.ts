@@ -3,7 +3,7 @@ import { bodyOf, firstBody, type ItemBody, paragraphs, type SectionBodies } from
 import { effectsOf } from './hazards.ts';
 import type { SheetInput } from './input.ts';
 import { capitalized, fill, phrases } from './phrases.ts';
-import { type StatementPlace, statementsFor } from './statements.ts';
+import { helpForEveryRoute, type StatementPlace, statementsFor } from './statements.ts';
 
 const words = phrases.measures;
 
@@ -17,14 +17,13 @@ const ROUTES: readonly (readonly [StatementPlace, SheetKey])[] = [
 /** Section 4 (29 CFR 1910.1200 App. D, Table D.1, 4). */
 export function firstAid(input: SheetInput): SectionBodies {
   const { record, elements } = input;
-  const routes = ROUTES.map(([place, key]): [string, ItemBody] => [
-    place,
-    firstBody(
-      words.noMeasure,
-      bodyOf('product record', { text: paragraphs(record.sheet[key]), list: statementsFor(elements, place) }),
-      bodyOf('label elements', { list: statementsFor(elements, place) }),
-    ),
-  ]);
+  const routes = ROUTES.map(([place, key]): [string, ItemBody] => {
+    const stated = statementsFor(elements, place);
+    const list = stated.length > 0 ? [...new Set([...stated, ...helpForEveryRoute(elements)])] : [];
+    const text = paragraphs(record.sheet[key]);
+    const source = text.length > 0 ? 'product record' : 'label elements';
+    return [place, firstBody(words.noMeasure, bodyOf(source, { text, list }))];
+  });
   const physician = paragraphs(record.sheet['first-aid.physician']);
   const attention = statementsFor(elements, 'medical-attention');
   return {
@@ -47,9 +46,13 @@ export function symptoms({ classification }: SheetInput, own: string | undefined
     const texts = effectsOf(classification.hazards, kind);
     return texts.length > 0 ? [fill(words[kind], { texts: `${texts.join('; ')}.` })] : [];
   };
+  const toxic = classification.hazards.some(({ hazardClass }) => hazardClass === 'Acute Tox.');
   return firstBody(
     words.noSymptoms,
     bodyOf('product record', { text: paragraphs(own) }),
-    bodyOf('hazard classes', { text: [...joined('acute'), ...joined('delayed')].map(capitalized) }),
+    bodyOf('hazard classes', {
+      text: [...joined('acute'), ...joined('delayed')].map(capitalized),
+      notes: toxic ? [words.noToxicSymptoms] : [],
+    }),
   );
 }

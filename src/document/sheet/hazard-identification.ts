@@ -56,7 +56,13 @@ export function hazardIdentification(input: SheetInput): SectionBodies {
     'precautionary-statements': firstBody(words.noPrecautions, bodyOf('label elements', { groups })),
     'reaction-hazards': firstBody(
       phrases.frame.none,
-      bodyOf('calculation', { text: reactions.length > 0 ? [words.reaction] : [], list: reactions }),
+      bodyOf('calculation', {
+        text: [
+          ...(reactions.length > 0 ? [words.reaction] : []),
+          ...paragraphs(record.sheet['hazardous-reactions']).map(text => fill(words.namedReaction, { text })),
+        ],
+        list: reactions,
+      }),
     ),
     'other-hazards': firstBody(
       phrases.frame.none,

@@ -51,7 +51,7 @@ function sources({ classification }: SheetInput): ItemBody {
 /** What a reviewer should weigh: readings of the law, statements left off, warnings. */
 function choices({ classification, elements, withholdConcentrations }: SheetInput): ItemBody {
   const readings = classification.readings.map(({ id, taken, cite }) =>
-    fill(words.reading, { id, taken, cite }),
+    fill(words.reading, { id, taken: taken.slice(taken.indexOf(': ') + 2), cite }),
   );
   const omitted = elements.omitted.map(({ what, why, cite }) => fill(words.omitted, { what, why, cite }));
   const missing = elements.missing.map(({ what, why, cite }) => fill(words.missing, { what, why, cite }));

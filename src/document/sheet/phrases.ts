@@ -51,8 +51,24 @@ const SIGNS: readonly (readonly [RegExp, string])[] = [
 export const typeset = (text: string): string =>
   SIGNS.reduce((result, [pattern, sign]) => result.replace(pattern, sign), text);
 
-/** A number with at most four significant figures, without trailing zeros and without an exponent. */
+/** A number with at most three significant figures, without trailing zeros and without an exponent. */
 export function figure(value: number): string {
-  const rounded = Number(value.toPrecision(4));
+  const rounded = Number(value.toPrecision(3));
   return rounded.toLocaleString('en-US', { maximumFractionDigits: 10, useGrouping: false });
+}
+
+/** A result or a share in a line of arithmetic; neither an identifier nor a paragraph. */
+const REPORTED = /(?<![\w.,-])\d+(?:\.\d+)?(?= (?:%|mg\/|ppm|[<>=])|;|$)/gu;
+
+/**
+ * Arithmetic with its numbers at four significant figures at most. A number that would be rounded to another
+ * number of the same line, such as the limit that it misses, stays as it is.
+ */
+export function rounded(working: string): string {
+  const written = new Set(working.match(/\d+(?:\.\d+)?/gu)?.map(Number));
+  return working.replace(REPORTED, text => {
+    const value = Number(Number(text).toPrecision(4));
+    const short = value.toLocaleString('en-US', { maximumFractionDigits: 10, useGrouping: false });
+    return short.length >= text.length || written.has(value) ? text : short;
+  });
 }

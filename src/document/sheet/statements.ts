@@ -21,6 +21,12 @@ export const statementsFor = (elements: LabelElements, place: StatementPlace): r
     .filter(statement => placesOf(statement).includes(place))
     .map(({ text }) => text);
 
+/** Calls for help that the label joins for all routes (29 CFR 1910.1200 App. C, C.2.4.10(b)). */
+export const helpForEveryRoute = (elements: LabelElements): readonly string[] =>
+  elements.precautionaryStatements
+    .filter(({ code }) => data.everyRoute.includes(code))
+    .map(({ text }) => text);
+
 /** A statement with its code where it has one of the GHS. */
 export const withCode = ({ code, text }: Statement): string =>
   /^(?:EU)?[HP]\d/u.test(code) ? `${code} ${text}` : text;

@@ -5,7 +5,7 @@ import { symptoms } from './first-aid.ts';
 import { reactionWarnings } from './hazard-identification.ts';
 import { classTitle, effectsOf, hazardTitle, isHealth } from './hazards.ts';
 import type { SheetInput } from './input.ts';
-import { capitalized, figure, fill, phrases, typeset } from './phrases.ts';
+import { capitalized, figure, fill, phrases, rounded, typeset } from './phrases.ts';
 
 const words = phrases.toxicology;
 
@@ -35,7 +35,7 @@ export function toxicology(input: SheetInput): SectionBodies {
   };
 }
 
-/** Every health class examined, with its result and the reason. */
+/** Every health class that the physical form admits, with its result and the reason. */
 function healthEffects(input: SheetInput): ItemBody {
   const { classification } = input;
   const found = classification.hazards
@@ -50,7 +50,10 @@ function healthEffects(input: SheetInput): ItemBody {
           ),
       reason([hazard.because], input),
     ]);
-  const others = alike(classification.otherClasses.filter(({ class: name }) => isHealth(name))).map(group => [
+  const examined = classification.otherClasses.filter(
+    ({ class: name, outcome }) => isHealth(name) && outcome !== 'not-applicable',
+  );
+  const others = alike(examined).map(group => [
     group.map(classTitle).join('; '),
     words.outcomes[group[0]!.outcome],
     reason(
@@ -81,7 +84,8 @@ function alike(classes: readonly OtherClass[]): readonly (readonly OtherClass[])
 function reason(reasons: readonly Because[], { withholdConcentrations }: SheetInput): string {
   const { rule, working } = reasons[0]!;
   const same = working.toLowerCase().startsWith(rule.toLowerCase());
-  const text = withholdConcentrations ? [rule] : same ? [working] : [rule, working];
+  const shown = rounded(working);
+  const text = withholdConcentrations ? [rule] : same ? [shown] : [rule, shown];
   const cites = new Set(reasons.map(({ cite }) => cite.replace(/^29 CFR 1910\.1200 (?:App\. [AB], )?/u, '')));
   return typeset(`${text.map(capitalized).join('. ')} [${[...cites].join('; ')}]`);
 }
@@ -101,13 +105,19 @@ function delayedEffects({ classification, record }: SheetInput): ItemBody {
 }
 
 function estimates({ classification }: SheetInput): ItemBody {
-  const rows = (Object.keys(words.ate) as (keyof typeof words.ate)[]).map(route => {
-    const [title, phrase] = words.ate[route] as [string, string];
+  const routes = Object.keys(words.ate) as (keyof typeof words.ate)[];
+  const title = (route: keyof typeof words.ate) => words.ate[route][0]!;
+  const rows = routes.flatMap(route => {
     const value = classification.ateMix[route];
-    return [title, value === null ? words.noAte : fill(phrase, { value: figure(value) })];
+    return value === null ? [] : [[title(route), fill(words.ate[route][1]!, { value: figure(value) })]];
   });
+  if (rows.length === 0) return { text: [words.noAteAtAll], source: 'calculation' };
+  const without = routes.filter(route => classification.ateMix[route] === null).map(title);
   return {
-    table: { columns: words.ateColumns, rows },
+    table: {
+      columns: words.ateColumns,
+      rows: without.length > 0 ? [...rows, [without.join('; '), words.noAte]] : rows,
+    },
     notes: [words.ateNote],
     source: 'calculation',
   };

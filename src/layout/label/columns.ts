@@ -44,12 +44,26 @@ function breakBefore(lines: readonly SetLine[], start: number, most: number, who
     const last = lines[end - 1]!;
     const head = lines[end]!;
     if (last.paragraph.style === 'heading') continue;
+    if (partsShortList(lines, end)) continue;
     const parts = head.at > 0;
     if (parts && head.of > 3 && (head.at === 1 || head.at === head.of - 1)) continue;
     if (parts && (whole || head.of <= 3)) continue;
     return end;
   }
   return start;
+}
+
+/** Whether a break would leave the first item of a list with the heading alone, or the last item by itself. */
+function partsShortList(lines: readonly SetLine[], end: number): boolean {
+  const isItem = (line: SetLine | undefined) => line?.paragraph.style === 'item';
+  if (!isItem(lines[end - 1]) || !isItem(lines[end])) return false;
+  const { paragraph } = lines[end]!;
+  const before = lines.slice(0, end).findLast(line => line.paragraph !== paragraph)!;
+  const beforeThat = lines
+    .slice(0, end)
+    .findLast(line => ![paragraph, before.paragraph].includes(line.paragraph));
+  const after = lines.slice(end).find(line => line.paragraph !== paragraph);
+  return !isItem(beforeThat) || !isItem(after);
 }
 
 /** The lowest columns that hold the lines within their limits, so that all end at about one height; null if none. */

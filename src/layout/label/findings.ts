@@ -53,8 +53,9 @@ function barCodeFindings({ barCode }: Parts, fitted: Fitted | null): Diagnostic[
 }
 
 function sizeFindings({ profile }: Stock, fitted: Fitted | null): Diagnostic[] {
-  if (!fitted || fitted.measures.xHeight >= profile.xHeight.preferred - 1e-9) return [];
+  if (!fitted) return [];
   const size = fitted.measures.xHeight.toFixed(2);
+  if (Number(size) >= profile.xHeight.preferred) return [];
   return [
     warning(
       'small-type',

@@ -26,7 +26,7 @@ export function footBlock(arrangement: Arrangement, width: Millimetres, include:
     : [empty];
   const candidates: Box[] = [];
   for (const bars of barCodes) {
-    for (const make of [asCells, asRow, asTwoColumns, asRows, asStack]) {
+    for (const make of [asTwoColumns, asCells, asRow, asRows, asStack]) {
       try {
         candidates.push(make(arrangement, width, include, bars));
       } catch (error) {
@@ -106,21 +106,23 @@ const asRow: Maker = (arrangement, width, include, bars) => {
   );
 };
 
-/** Everything else left, bars right. */
+/** Everything else left, the window at the bottom, bars right. */
 const asTwoColumns: Maker = (arrangement, width, include, bars) => {
   const { measures } = arrangement;
   const room = width - bars.width - measures.gutter * 1.4;
   if (bars.width === 0 || room <= 0) throw new TooNarrow();
-  const left = stack(
-    [
-      supplierOf(arrangement, room, include),
-      contentsOf(arrangement, room, include),
-      lotOf(arrangement, room),
-    ],
+  const text = stack(
+    [supplierOf(arrangement, room, include), contentsOf(arrangement, room, include)],
     measures.gap,
   );
-  const height = Math.max(left.height, bars.height);
-  return overlay([left, move(bars, width - bars.width, height - bars.height)], width, height);
+  const lot = lotOf(arrangement, room);
+  const gap = text.height > 0 && lot.height > 0 ? measures.gap : 0;
+  const height = Math.max(text.height + gap + lot.height, bars.height);
+  return overlay(
+    [text, move(lot, 0, height - lot.height), move(bars, width - bars.width, height - bars.height)],
+    width,
+    height,
+  );
 };
 
 /** Supplier in the first row, contents, window and bars in the second. */

@@ -1,6 +1,8 @@
 import type { Millimetres } from '../../quantity/length.ts';
+import { type TextSpan, textWidth } from '../../text/break-lines.ts';
 import { type Box, empty, move, named, overlay, rectangle, stack } from './box.ts';
 import type { Section } from './content.ts';
+import { factorOf } from './styles.ts';
 import { linesBox, paragraphsBox, type SetLine, type Setting, setParagraph } from './text-block.ts';
 
 /** Framed strip over the width with the notice that this is a draft. @throws TooNarrow */
@@ -59,12 +61,34 @@ interface Size {
 export function runningSection(section: Section, width: Millimetres, setting: Setting): Box {
   const [first] = section.paragraphs;
   if (!first) return empty;
-  const spans = section.paragraphs.flatMap((paragraph, at) => {
-    const parted =
-      at === 0 ? paragraph.spans : [{ text: '\n', face: 'regular' as const }, ...paragraph.spans];
-    return parted.map(span => ({ ...span, text: span.text.replaceAll('\n', ' · ') }));
-  });
+  const pieces = section.paragraphs.flatMap(({ spans }) => splitAtLineFeeds(spans));
+  const size = setting.measures.size * factorOf(first.style, setting.measures.display);
+  const widthOf = (spans: readonly TextSpan[]) =>
+    spans.reduce((sum, { text, face }) => sum + textWidth(setting.fonts, text, face, size), 0);
+  const dot: TextSpan = { text: ' · ', face: 'regular' };
+  const lines: TextSpan[][] = [];
+  for (const piece of pieces) {
+    const line = lines.at(-1);
+    const longer = line && [...line, dot, ...piece];
+    // A line of an address stays whole, and no dot stands at the end of a line.
+    if (longer && widthOf(longer) <= width) lines.splice(-1, 1, longer);
+    else lines.push([...piece]);
+  }
+  const feed: TextSpan = { text: '\n', face: 'regular' };
+  const spans = lines.flatMap((line, at) => (at === 0 ? line : [feed, ...line]));
   return named(section.role, linesBox(setParagraph({ ...first, spans }, width, setting)));
+}
+
+/** The runs of each line as the record breaks it. */
+function splitAtLineFeeds(spans: readonly TextSpan[]): readonly (readonly TextSpan[])[] {
+  const pieces: TextSpan[][] = [[]];
+  for (const span of spans) {
+    for (const [at, text] of span.text.split('\n').entries()) {
+      if (at > 0) pieces.push([]);
+      if (text !== '') pieces.at(-1)!.push({ ...span, text });
+    }
+  }
+  return pieces.filter(piece => piece.length > 0);
 }
 
 /** A section as a plain block of text. @throws TooNarrow */

@@ -1,8 +1,8 @@
 import type { Element } from '../../document/nodes.ts';
 import { textOf } from '../../document/template.ts';
-import { toMillimetres } from '../../quantity/length.ts';
+import { type Millimetres, toMillimetres } from '../../quantity/length.ts';
 import { besides } from '../flow/paginate.ts';
-import { baseline, joined, moved, type Strip, spaced, strip } from '../flow/strip.ts';
+import { baseline, joined, moved, type Strip, spaced, strip, totalHeight } from '../flow/strip.ts';
 import type { Tag } from '../frame.ts';
 import { blockStrips, boxed } from './blocks.ts';
 import { RULE, SPACE, TYPE } from './measures.ts';
@@ -67,8 +67,24 @@ function sectionStrips(setting: Setting, section: Element, tag: Tag): readonly S
     const item = child(tag, 'Sect');
     const side = sideHeading(setting, heading!, child(item, 'H3'));
     const body = blockStrips(setting, blocks, { x: bodyX, width: bodyWidth }, item);
-    return ruled(setting, besides(side, body));
+    return ruled(setting, unorphaned(besides(side, body)));
   });
+}
+
+/** Below this height an item is not parted. */
+const UNDIVIDED: Millimetres = 24;
+
+/** Higher strips, such as rows of a table, may stand alone. */
+const LINES: Millimetres = 10;
+
+/** An item that is not parted where it is short, and else never between its first two lines or its last two. */
+function unorphaned(strips: readonly Strip[]): readonly Strip[] {
+  const last = strips.length - 1;
+  const short = totalHeight(strips) <= UNDIVIDED;
+  const tied = (at: number) =>
+    at < last &&
+    (short || ((at === 0 || at === last - 1) && strips[at]!.height + strips[at + 1]!.height <= LINES));
+  return strips.map((part, at) => (tied(at) ? { ...part, keep: true } : part));
 }
 
 /** The head of a section: its number and title on a tinted bar. */

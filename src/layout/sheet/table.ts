@@ -15,6 +15,9 @@ const UNDIVIDED: Millimetres = 70;
 /** Brings the head of a table to the base line of the subheading beside it. */
 const HEAD_ABOVE: Millimetres = 0.2;
 
+/** A head may be set in two lines. */
+const HEAD_SHARE = 0.6;
+
 interface Cell {
   readonly element: Element;
   readonly face: FaceName;
@@ -36,9 +39,13 @@ export function tableStrips(setting: Setting, table: Element, column: Column, pa
   const headStrips = head.map(row => headRow(setting, row, columns, column, child(headTag, 'TR')));
   const bodyTag = child(tag, 'TBody');
   const repeat = asArtifact(joined(headStrips));
-  const bodyStrips = body.flatMap(row =>
-    bodyRow(setting, row, columns, column, child(bodyTag, 'TR'), repeat),
-  );
+  const bodyStrips = body.flatMap((row, at) => {
+    const strips = bodyRow(setting, row, columns, column, child(bodyTag, 'TR'), repeat);
+    // No row stands alone under its head, at the foot of a page or at the head of the next.
+    const together = at < body.length - 1 && (at === 0 || at === body.length - 2);
+    const height = totalHeight(strips);
+    return together && height <= UNDIVIDED / 2 ? strips.map(part => ({ ...part, keep: true })) : strips;
+  });
   const first = bodyStrips[0];
   return [...headStrips, ...(first ? [{ ...first, repeat: null }, ...bodyStrips.slice(1)] : [])];
 }
@@ -65,19 +72,24 @@ function placeColumns(
 }
 
 function columnNeed({ fonts }: Setting, cells: readonly Cell[]): ColumnNeed {
-  const widest = (texts: readonly string[], face: FaceName) =>
-    Math.max(0, ...texts.map(text => textWidth(fonts, text, face, TYPE.table.size)));
+  const widths = (texts: readonly string[], face: FaceName) =>
+    texts.map(text => textWidth(fonts, text, face, TYPE.table.size));
   const needs = cells.map(({ element, face }) => {
     const text = textOf(element);
+    const share = face === 'bold' ? HEAD_SHARE : 1;
+    const parts = widths(text.split(/(?<=;) /u), face);
     return {
-      least: widest(text.split(/[\s/]+|(?<=\p{L}-)(?=\p{L})/u), face),
-      natural: widest(text.split(/(?<=;) /u), face),
+      least: Math.max(0, ...widths(text.split(/[\s/]+|(?<=\p{L}-)(?=\p{L})/u), face)),
+      natural: Math.max(0, ...parts) * share,
+      text: parts.reduce((sum, part) => sum + part, 0) * share,
     };
   });
   // A hair more than measured, so that a text that fits exactly is not broken.
+  const least = Math.max(...needs.map(need => need.least)) + 0.1;
   return {
-    least: Math.max(...needs.map(({ least }) => least)) + 0.1,
-    natural: Math.max(...needs.map(({ natural }) => natural)) + 0.1,
+    least,
+    natural: Math.max(least, ...needs.map(({ natural }) => natural + 0.1)),
+    text: needs.reduce((sum, { text }) => sum + text, 0),
   };
 }
 

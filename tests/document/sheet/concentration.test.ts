@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { percentText, prescribedRange } from '../../../src/document/sheet/concentration.ts';
+import { rounded } from '../../../src/document/sheet/phrases.ts';
 import { Exact } from '../../../src/quantity/exact.ts';
 
 const at = (percent: number) => prescribedRange({ low: percent, high: percent });
@@ -36,5 +37,23 @@ describe('concentrations of the formula', () => {
   it('prints exact percentages and ranges', () => {
     expect(percentText(Exact.decimal('4.10'), Exact.decimal('4.10'))).toBe('4.1');
     expect(percentText(Exact.decimal('1'), Exact.decimal('2'))).toBe('1 to 2');
+  });
+
+  it('keeps three significant figures, as a batch of 945 kg is not weighed more exactly', () => {
+    expect(percentText(Exact.decimal('5.02646'), Exact.decimal('5.02646'))).toBe('5.03');
+    expect(percentText(Exact.decimal('0.0050004'), Exact.decimal('0.0050004'))).toBe('0.005');
+  });
+});
+
+describe('arithmetic on the sheet', () => {
+  it('is shortened to four significant figures', () => {
+    expect(rounded('5.02646 % bleach + 1.82169 % lye = 6.84815 % >= 5 %')).toBe(
+      '5.026 % bleach + 1.822 % lye = 6.848 % >= 5 %',
+    );
+  });
+
+  it('never shows a limit as met that is not, and leaves names and paragraphs alone', () => {
+    expect(rounded('4.99996 % lye < 5 %')).toBe('4.99996 % lye < 5 %');
+    expect(rounded('29 CFR 1910.1200(c); 12.34567-oxide')).toBe('29 CFR 1910.1200(c); 12.34567-oxide');
   });
 });
