@@ -1,6 +1,6 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import { productSchema } from '../record/product-schema.ts';
 
 /** The JSON Schema (2020-12) of a product record, for editors. */
@@ -8,10 +8,17 @@ export function productJsonSchema(): string {
   const schema = z.toJSONSchema(productSchema, {
     io: 'input',
     target: 'draft-2020-12',
-    // Examples of schemas that convert are left out by default, as if they were of the converted type.
+    // Leaves are read by a function; what they are written as stands in their metadata.
+    unrepresentable: 'any',
     override: ({ zodSchema, jsonSchema }) => {
+      // Examples of schemas that convert are left out by default, as if they were of the converted type.
       const examples = z.globalRegistry.get(zodSchema)?.examples;
       if (Array.isArray(examples)) jsonSchema.examples = examples.map(asWritten);
+      // A function could make something of a key that is absent; ours find it missing.
+      const { def } = zodSchema._zod;
+      if (def.type !== 'object') return;
+      const required = Object.entries(def.shape).filter(([, value]) => value._zod.def.type !== 'optional');
+      if (required.length > 0) jsonSchema.required = required.map(([key]) => key);
     },
   });
   const { $schema, ...rest } = schema;

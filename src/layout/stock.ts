@@ -1,30 +1,34 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import * as z from 'zod';
+import { en } from 'zod/locales';
+import * as z from 'zod/mini';
 import type { Millimetres } from '../quantity/length.ts';
 import { fail, type Outcome, succeed } from '../report/diagnostic.ts';
 
-const length = z.number().positive();
-const source = z.string().min(1);
+z.config(en());
+
+const length = z.number().check(z.positive());
+const allowance = z.number().check(z.nonnegative());
+const text = z.string().check(z.minLength(1));
 const size = z.strictObject({ width: length, height: length });
 
 const schema = z.strictObject({
-  $comment: z.string().optional(),
+  $comment: z.optional(z.string()),
   labelwright: z.literal('stock/1'),
-  name: z.string().min(1),
-  bleed: z.strictObject({ value: z.number().nonnegative(), source }),
-  safeZone: z.strictObject({ value: length, source }),
-  barWidthReduction: z.strictObject({ value: z.number().nonnegative(), source }),
-  xHeight: z.strictObject({ minimum: length, preferred: length, largest: length, source }),
+  name: text,
+  bleed: z.strictObject({ value: allowance, source: text }),
+  safeZone: z.strictObject({ value: length, source: text }),
+  barWidthReduction: z.strictObject({ value: allowance, source: text }),
+  xHeight: z.strictObject({ minimum: length, preferred: length, largest: length, source: text }),
   pictogram: z.strictObject({
     minimum: length,
     largest: length,
-    frame: z.number().min(0.02).max(0.15),
-    source,
+    frame: z.number().check(z.minimum(0.02), z.maximum(0.15)),
+    source: text,
   }),
-  barCode: z.strictObject({ environment: z.enum(['retail', 'general-distribution']), source }),
-  lotWindow: z.strictObject({ minimum: size, largest: size, source }),
-  rule: z.strictObject({ thin: length, heavy: length, source }),
+  barCode: z.strictObject({ environment: z.enum(['retail', 'general-distribution']), source: text }),
+  lotWindow: z.strictObject({ minimum: size, largest: size, source: text }),
+  rule: z.strictObject({ thin: length, heavy: length, source: text }),
 });
 
 /** What a press and a material ask of a label; every number with its source. Lengths in millimetres. */

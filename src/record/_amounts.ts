@@ -2,7 +2,7 @@ import type { Exact } from '../quantity/exact.ts';
 import { type Measure, readMeasure } from '../quantity/measure.ts';
 import { readNumber } from '../quantity/number.ts';
 import { misreads, type Reading, reads } from '../quantity/reading.ts';
-import { leaf, list, told } from './_leaf.ts';
+import { converted, either, leaf, list } from './_leaf.ts';
 import * as z from './_zod.ts';
 
 function readPercent(text: string): Reading<Exact> {
@@ -23,22 +23,24 @@ const percentLeaf = leaf(
   'Percent by weight (by volume for a gas)',
 );
 
+const range = list(percentLeaf, '[1, 2]', 'A range: low and high percent').check(
+  z.superRefine(([low, high, ...more], { issues }) => {
+    const complain = (message: string, hint?: string) =>
+      issues.push({ code: 'custom', message, input: low, params: { hint } });
+    if (low === undefined || high === undefined || more.length > 0)
+      complain('a range has two numbers', 'write for example [1, 2]');
+    else if (low.exact.gt(high.exact))
+      complain('the range begins with its higher end', 'write the lower number first');
+  }),
+);
+
 /** Low and high, equal where no range is given. */
-export const percent = z
-  .union(
-    [
-      percentLeaf.transform(value => [value, value]),
-      list(percentLeaf, '[1, 2]', 'A range: low and high percent').superRefine((range, context) => {
-        const complain = (message: string, hint?: string) =>
-          context.issues.push({ code: 'custom', message, input: range, params: { hint } });
-        if (range.length !== 2) complain('a range has two numbers', 'write for example [1, 2]');
-        else if (range[0]!.exact.gt(range[1]!.exact))
-          complain('the range begins with its higher end', 'write the lower number first');
-      }),
-    ],
-    { error: told({ what: 'a number, or a range [low, high]', example: '1.5' }) },
-  )
-  .meta({ description: 'Percent by weight (by volume for a gas): a number, or a range [low, high]' });
+export const percent = either(
+  [converted(percentLeaf, (value): Exact[] => [value, value]), range],
+  'a number, or a range [low, high]',
+  '1.5',
+  'Percent by weight (by volume for a gas): a number, or a range [low, high]',
+);
 
 function readAmount(text: string): Reading<Measure | 'balance'> {
   if (text.trim() === 'balance') return reads('balance');

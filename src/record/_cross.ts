@@ -1,4 +1,4 @@
-import type * as z from 'zod';
+import * as z from './_zod.ts';
 
 /** A group of keys as far as it could be read; values that were wrong may be of any type. */
 export type Partly = Readonly<Record<string, unknown>>;
@@ -8,8 +8,11 @@ type Complain = (path: readonly (string | number)[], message: string, hint?: str
  * A rule across the keys of one group. It runs also where single values were wrong, so that all problems of a
  * file are found at once.
  */
-export function across<T extends z.ZodType>(schema: T, rule: (value: Partly, complain: Complain) => void): T {
-  return schema.superRefine(
+export function across<T extends z.ZodMiniType>(
+  schema: T,
+  rule: (value: Partly, complain: Complain) => void,
+): T {
+  const check = z.superRefine(
     (value, context) => {
       if (typeof value !== 'object' || value === null || Array.isArray(value)) return;
       rule(value as Partly, (path, message, hint) =>
@@ -17,5 +20,6 @@ export function across<T extends z.ZodType>(schema: T, rule: (value: Partly, com
       );
     },
     { when: () => true } as z.core.$ZodSuperRefineParams,
-  ) as T;
+  );
+  return schema.check(check);
 }

@@ -1,7 +1,7 @@
-import type * as z from 'zod';
 import type { Diagnostic } from '../report/diagnostic.ts';
 import { nearest } from '../report/nearest.ts';
 import { wantedOf } from './_leaf.ts';
+import type * as z from './_zod.ts';
 import { type Path, type Places, pathText } from './places.ts';
 
 type Issue = z.core.$ZodIssue;

@@ -19,28 +19,38 @@ export function wantedOf(message: string): Wanted | null {
   return JSON.parse(message) as Wanted;
 }
 
+/** A schema with what the JSON Schema says of it. */
+export function described<T extends z.ZodMiniType>(schema: T, meta: z.core.GlobalMeta): T {
+  z.globalRegistry.add(schema, meta);
+  return schema;
+}
+
 /** A scalar that a function reads from its text; numbers are read from their shortest decimal. */
 export function leaf<T>(
   read: (text: string) => Reading<T>,
   what: string,
   example: string,
   description: string,
-) {
-  return z
-    .union([z.string(), z.number()], { error: told({ what, example }) })
-    .transform((input, context): T => {
-      const reading = read(String(input));
-      if (reading.ok) return reading.value;
-      context.issues.push({
-        code: 'custom',
-        message: reading.message,
-        input,
-        params: { hint: reading.hint },
-        continue: false,
-      });
+): z.ZodMiniType<T> {
+  // One schema for both types and the reading: a record has hundreds of leaves, and each schema costs at start.
+  const scalar = z.transform((input, { issues }): T => {
+    if (typeof input !== 'string' && typeof input !== 'number') {
+      issues.push({ code: 'invalid_type', expected: 'string', message: told({ what, example }), input });
       return z.NEVER;
-    })
-    .meta({ description, examples: [example] });
+    }
+    const reading = read(String(input));
+    if (reading.ok) return reading.value;
+    const { message, hint } = reading;
+    issues.push({ code: 'custom', message, input, params: { hint }, continue: false });
+    return z.NEVER;
+  });
+  return described(scalar, { type: ['string', 'number'], description, examples: [example] });
+}
+
+/** What a leaf gives, turned into another form; it is written in the same way. */
+export function converted<A, B>(schema: z.ZodMiniType<A>, convert: (value: A) => B) {
+  const pipe = z.pipe(schema, z.transform(convert));
+  return described(pipe, z.globalRegistry.get(schema) ?? {});
 }
 
 const control = /(?![\n\t])[\p{Cc}\ufffe\uffff]/u;
@@ -88,22 +98,40 @@ export const millimetres = (example: string, description: string) =>
   );
 
 export const truth = (description: string) =>
-  z.boolean({ error: told({ what: 'true or false', example: 'true' }) }).meta({ description });
+  described(z.boolean({ error: told({ what: 'true or false', example: 'true' }) }), { description });
 
 export const oneOf = <const T extends readonly [string, ...string[]]>(values: T, description: string) =>
-  z
-    .enum(values, { error: told({ what: `one of ${values.join(', ')}`, example: values[0], keys: values }) })
-    .meta({ description });
+  described(
+    z.enum(values, {
+      error: told({ what: `one of ${values.join(', ')}`, example: values[0], keys: values }),
+    }),
+    { description },
+  );
+
+/** The key that says what a file holds. */
+export const recordKind = <const K extends string>(kind: K) =>
+  described(z.literal(kind), { description: 'Kind of record' });
 
 /** A mapping with these keys and no others. */
-export function mapping<S extends z.ZodRawShape>(shape: S, description: string, what = 'a group of keys') {
-  return z
-    .strictObject(shape, { error: () => told({ what, keys: Object.keys(shape) }) })
-    .meta({ description });
-}
+export const mapping = <S extends z.core.$ZodShape>(
+  shape: S,
+  description: string,
+  what = 'a group of keys',
+) =>
+  described(z.strictObject(shape, { error: () => told({ what, keys: Object.keys(shape) }) }), {
+    description,
+  });
 
-export const list = <T extends z.ZodType>(item: T, example: string, description: string) =>
-  z.array(item, { error: told({ what: 'a list', example }) }).meta({ description });
+export const list = <T extends z.ZodMiniType>(item: T, example: string, description: string) =>
+  described(z.array(item, { error: told({ what: 'a list', example }) }), { description });
+
+/** One of two ways to write a value. */
+export const either = <A extends z.ZodMiniType, B extends z.ZodMiniType>(
+  options: readonly [A, B],
+  what: string,
+  example: string,
+  description: string,
+) => described(z.union(options, { error: told({ what, example }) }), { description });
 
 /** A value with what is known of its measurement. */
 export interface MeasuredInput<V> {
@@ -112,25 +140,30 @@ export interface MeasuredInput<V> {
   readonly source: string | null;
 }
 
+const method = z.optional(line('ASTM D56', 'Method of the measurement'));
+const source = z.optional(line('own laboratory, 2026-02-11', 'Where the value is from'));
+
+interface Written<V> {
+  readonly value: V;
+  readonly method?: string | undefined;
+  readonly source?: string | undefined;
+}
+
 /** A value, or the value with the method and source of its measurement. */
-export const measured = <T extends z.ZodType>(value: T): z.ZodType<MeasuredInput<z.output<T>>> =>
-  z
-    .union([
-      value.transform(inner => ({ value: inner, method: null, source: null })),
-      mapping(
-        {
-          value,
-          method: line('ASTM D56', 'Method of the measurement').optional(),
-          source: line('own laboratory, 2026-02-11', 'Where the value is from').optional(),
-        },
-        'The value with its method and source',
-      ).transform(written => {
-        const {
-          value: inner,
-          method,
-          source,
-        } = written as { value: z.output<T>; method?: string; source?: string };
-        return { value: inner, method: method ?? null, source: source ?? null };
-      }),
-    ])
-    .meta(z.globalRegistry.get(value) ?? {}) as z.ZodType<MeasuredInput<z.output<T>>>;
+export function measured<V>(value: z.ZodMiniType<V>): z.ZodMiniType<MeasuredInput<V>> {
+  const { description, examples } = z.globalRegistry.get(value) ?? {};
+  const alone = converted(value, (inner): MeasuredInput<V> => ({ value: inner, method: null, source: null }));
+  const group: z.ZodMiniType<Written<V>> = mapping(
+    { value, method, source },
+    'The value with its method and source',
+  );
+  const withSource = converted(
+    group,
+    (written): MeasuredInput<V> => ({
+      value: written.value,
+      method: written.method ?? null,
+      source: written.source ?? null,
+    }),
+  );
+  return described(z.union([alone, withSource]), { description, examples });
+}

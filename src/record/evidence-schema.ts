@@ -5,6 +5,7 @@ import { misreads, type Reading, reads } from '../quantity/reading.ts';
 import { nearest } from '../report/nearest.ts';
 import { across } from './_cross.ts';
 import { leaf, line, list, mapping, oneOf } from './_leaf.ts';
+import * as z from './_zod.ts';
 import type { BridgingPrinciple } from './product-record.ts';
 
 function readClass(text: string): Reading<string> {
@@ -52,7 +53,7 @@ export const evidenceSchema = list(
     mapping(
       {
         class: leaf(readClass, 'a hazard class', 'Met. Corr.', 'Hazard class that the evidence speaks of'),
-        route: oneOf(['oral', 'dermal', 'inhalation'], 'Route, for acute toxicity').optional(),
+        route: z.optional(oneOf(['oral', 'dermal', 'inhalation'], 'Route, for acute toxicity')),
         result: leaf(
           readResult,
           'a hazard, or not classified',
@@ -63,13 +64,15 @@ export const evidenceSchema = list(
           ['test', 'bridging', 'reserve'],
           'test on the whole mixture, bridging from a similar tested mixture, or acid/alkali reserve',
         ),
-        principle: oneOf(
-          principles,
-          'Bridging principle by which the result is taken over; needed where the kind is bridging',
-        ).optional(),
+        principle: z.optional(
+          oneOf(
+            principles,
+            'Bridging principle by which the result is taken over; needed where the kind is bridging',
+          ),
+        ),
         method: line('UN Manual of Tests and Criteria 37.4', 'Method'),
         source: line('test report 26-114, 2026-03-02', 'Where the result is from'),
-        reason: line('…', 'Reason, where judgment is in it', 2000).optional(),
+        reason: z.optional(line('…', 'Reason, where judgment is in it', 2000)),
       },
       'A whole-mixture result that replaces a calculation',
     ),

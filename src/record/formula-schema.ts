@@ -3,7 +3,7 @@ import type { Measure } from '../quantity/measure.ts';
 import { amount, batchLeaf, densityLeaf, percent } from './_amounts.ts';
 import { readCas } from './_cas.ts';
 import { across, type Partly } from './_cross.ts';
-import { leaf, line, mapping, told } from './_leaf.ts';
+import { described, either, leaf, line, mapping, recordKind, told } from './_leaf.ts';
 import * as z from './_zod.ts';
 import { type GivenInput, givenShape } from './given-schema.ts';
 
@@ -46,31 +46,24 @@ const wholeLine = (
 export const formulaLine = across(
   mapping(
     {
-      name: line(
-        'sodium hydroxide',
-        'Name of the substance, as the data sheet shall print it',
-        200,
-      ).optional(),
-      cas: leaf(readCas, 'a CAS number', '1310-73-2', 'CAS number').optional(),
-      get use() {
-        return z
-          .union(
-            [
-              line('drums/hypochlorite-12.yaml', 'Path of a raw-material record, relative to this file'),
-              rawMaterialSchema,
-            ],
-            {
-              error: told({
-                what: 'the path of a raw-material record, or the raw material written out',
-                example: 'drums/base.yaml',
-              }),
-            },
-          )
-          .optional();
-      },
-      percent: percent.optional(),
-      amount: amount.optional(),
-      density: densityLeaf.optional(),
+      name: z.optional(
+        line('sodium hydroxide', 'Name of the substance, as the data sheet shall print it', 200),
+      ),
+      cas: z.optional(leaf(readCas, 'a CAS number', '1310-73-2', 'CAS number')),
+      use: z.optional(
+        either(
+          [
+            line('drums/hypochlorite-12.yaml', 'Path of a raw-material record, relative to this file'),
+            z.lazy(() => rawMaterialSchema),
+          ],
+          'the path of a raw-material record, or the raw material written out',
+          'drums/base.yaml',
+          'A raw material: path of its record, or the raw material written out',
+        ),
+      ),
+      percent: z.optional(percent),
+      amount: z.optional(amount),
+      density: z.optional(densityLeaf),
       ...givenShape,
     },
     'A line of the formula: a substance (name, cas) or a raw material (use), with percent or amount',
@@ -80,12 +73,14 @@ export const formulaLine = across(
 );
 
 /** The lines of a formula. */
-export const formulaSchema: z.ZodType<readonly LineInput[]> = z
-  .array(formulaLine, {
-    error: told({ what: 'a list of lines', example: '[{name: water, amount: balance}]' }),
-  })
-  .min(1, { error: told({ what: 'a list with at least one line' }) })
-  .meta({ id: 'formula', description: 'What is weighed or metered into the batch' });
+export const formulaSchema: z.ZodMiniType<readonly LineInput[]> = described(
+  z
+    .array(formulaLine, {
+      error: told({ what: 'a list of lines', example: '[{name: water, amount: balance}]' }),
+    })
+    .check(z.minLength(1, { error: told({ what: 'a list with at least one line' }) })),
+  { id: 'formula', description: 'What is weighed or metered into the batch' },
+);
 
 /** A raw material as validated, before files are resolved. */
 export interface RawMaterialInput {
@@ -108,17 +103,15 @@ export interface LineInput extends GivenInput {
 }
 
 /** A raw material: what comes in a drum, with its composition. */
-export const rawMaterialSchema: z.ZodType<RawMaterialInput> = mapping(
+export const rawMaterialSchema: z.ZodMiniType<RawMaterialInput> = mapping(
   {
-    labelwright: z.literal('raw-material/1').optional().meta({ description: 'Kind of record' }),
+    labelwright: z.optional(recordKind('raw-material/1')),
     name: line('sodium hypochlorite solution 12 %', 'Name of the raw material', 200),
-    supplier: line('Fictional Chemical Supply', 'Supplier').optional(),
-    density: densityLeaf.optional(),
-    source: line('supplier SDS, revision 3, 2026-02-11', 'Where the composition is from').optional(),
-    batch: batchLeaf.optional(),
-    get formula() {
-      return formulaSchema;
-    },
+    supplier: z.optional(line('Fictional Chemical Supply', 'Supplier')),
+    density: z.optional(densityLeaf),
+    source: z.optional(line('supplier SDS, revision 3, 2026-02-11', 'Where the composition is from')),
+    batch: z.optional(batchLeaf),
+    formula: formulaSchema,
   },
   'A raw material with its composition',
   'a path of a raw-material record',

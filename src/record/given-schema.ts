@@ -8,33 +8,38 @@ import { type Measure, readMeasure } from '../quantity/measure.ts';
 import { readNumber } from '../quantity/number.ts';
 import { misreads, reads } from '../quantity/reading.ts';
 import { leaf, line, list, mapping, oneOf, truth } from './_leaf.ts';
+import * as z from './_zod.ts';
 import type { Endpoint } from './given-data.ts';
 
 const endpoints = ['acute-oral', 'acute-dermal', 'acute-inhalation', 'aquatic'] as const;
 
 const ate = (key: AteKey, example: string) =>
-  leaf(
-    text => parseAteValue(key, text),
-    'a number with its unit',
-    `${example} ${ateUnits[key]}`,
-    `Acute toxicity estimate, ${key}, in ${ateUnits[key]}`,
-  ).optional();
+  z.optional(
+    leaf(
+      text => parseAteValue(key, text),
+      'a number with its unit',
+      `${example} ${ateUnits[key]}`,
+      `Acute toxicity estimate, ${key}, in ${ateUnits[key]}`,
+    ),
+  );
 
 const mFactor = (kind: string) =>
-  leaf(
-    text => {
-      const number = readNumber(text);
-      if (!number.ok) return number;
-      const { value } = number.value;
-      // CLP 4.1.3.5.5.5: M-factors are powers of ten, from 1 up.
-      if (value < 1 || !Number.isInteger(Math.log10(value)))
-        return misreads(`\`${text}\` is not an M-factor`, 'M-factors are 1, 10, 100, 1000 …');
-      return reads(value);
-    },
-    'a number',
-    '10',
-    `M-factor, ${kind} aquatic hazard`,
-  ).optional();
+  z.optional(
+    leaf(
+      text => {
+        const number = readNumber(text);
+        if (!number.ok) return number;
+        const { value } = number.value;
+        // CLP 4.1.3.5.5.5: M-factors are powers of ten, from 1 up.
+        if (value < 1 || !Number.isInteger(Math.log10(value)))
+          return misreads(`\`${text}\` is not an M-factor`, 'M-factors are 1, 10, 100, 1000 …');
+        return reads(value);
+      },
+      'a number',
+      '10',
+      `M-factor, ${kind} aquatic hazard`,
+    ),
+  );
 
 const groups = leaf(
   text => {
@@ -67,41 +72,47 @@ const molarMass = leaf(
 
 /** Keys of a formula line with which the record speaks of the hazards of a constituent. */
 export const givenShape = {
-  hazards: list(
-    leaf(parseHazard, 'a hazard', 'Skin Irrit. 2', 'A hazard in the notation of CLP Annex VI'),
-    '[Skin Irrit. 2, Flam. Liq. 3]',
-    'Hazards of the constituent; replaces the entry in the hazard data. An empty list with a source: known, not classified',
-  ).optional(),
-  limits: list(
-    leaf(parseLimit, 'a limit', 'Skin Sens. 1B; C >= 1', 'A specific concentration limit'),
-    '["Skin Sens. 1B; C >= 1"]',
-    'Specific concentration limits',
-  ).optional(),
-  ate: mapping(
-    {
-      oral: ate('oral', '4400'),
-      dermal: ate('dermal', '1100'),
-      gas: ate('gas', '700'),
-      vapour: ate('vapour', '3'),
-      mist: ate('mist', '0.5'),
-    },
-    'Acute toxicity estimates',
-  ).optional(),
-  'm-factors': mapping({ acute: mFactor('acute'), chronic: mFactor('chronic') }, 'M-factors').optional(),
-  peroxide: mapping(
-    { groups, 'molar-mass': molarMass },
-    'For an organic peroxide: what its available oxygen is calculated from',
-  ).optional(),
-  unknown: list(
-    oneOf(endpoints, 'An endpoint'),
-    '[acute-oral]',
-    'Endpoints for which there is no usable data',
-  ).optional(),
-  additive: truth(
-    'false: summing does not hold for skin and eye (strong acid or base and the like)',
-  ).optional(),
-  relevant: truth('true: counts although it is below the cut-off for relevant ingredients').optional(),
-  source: line('supplier SDS, revision 3, 2026-02-11', 'Where these data are from').optional(),
+  hazards: z.optional(
+    list(
+      leaf(parseHazard, 'a hazard', 'Skin Irrit. 2', 'A hazard in the notation of CLP Annex VI'),
+      '[Skin Irrit. 2, Flam. Liq. 3]',
+      'Hazards of the constituent; replaces the entry in the hazard data. An empty list with a source: known, not classified',
+    ),
+  ),
+  limits: z.optional(
+    list(
+      leaf(parseLimit, 'a limit', 'Skin Sens. 1B; C >= 1', 'A specific concentration limit'),
+      '["Skin Sens. 1B; C >= 1"]',
+      'Specific concentration limits',
+    ),
+  ),
+  ate: z.optional(
+    mapping(
+      {
+        oral: ate('oral', '4400'),
+        dermal: ate('dermal', '1100'),
+        gas: ate('gas', '700'),
+        vapour: ate('vapour', '3'),
+        mist: ate('mist', '0.5'),
+      },
+      'Acute toxicity estimates',
+    ),
+  ),
+  'm-factors': z.optional(mapping({ acute: mFactor('acute'), chronic: mFactor('chronic') }, 'M-factors')),
+  peroxide: z.optional(
+    mapping(
+      { groups, 'molar-mass': molarMass },
+      'For an organic peroxide: what its available oxygen is calculated from',
+    ),
+  ),
+  unknown: z.optional(
+    list(oneOf(endpoints, 'An endpoint'), '[acute-oral]', 'Endpoints for which there is no usable data'),
+  ),
+  additive: z.optional(
+    truth('false: summing does not hold for skin and eye (strong acid or base and the like)'),
+  ),
+  relevant: z.optional(truth('true: counts although it is below the cut-off for relevant ingredients')),
+  source: z.optional(line('supplier SDS, revision 3, 2026-02-11', 'Where these data are from')),
 };
 
 /** Those keys as validated. */

@@ -1,4 +1,4 @@
-import { line, list, mapping, told } from './_leaf.ts';
+import { converted, either, line, list, mapping, recordKind } from './_leaf.ts';
 import * as z from './_zod.ts';
 
 const telephone = (example: string, description: string) => line(example, description, 60);
@@ -6,28 +6,23 @@ const telephone = (example: string, description: string) => line(example, descri
 /** The maker of the product: name, address and telephones of label and data sheet. */
 export const makerSchema = mapping(
   {
-    labelwright: z.literal('maker/1').optional().meta({ description: 'Kind of record' }),
+    labelwright: z.optional(recordKind('maker/1')),
     name: line('Kerbstone Products LLC', 'Name of the maker or responsible party', 200),
-    address: z
-      .union(
-        [
-          line('12 Quarry Lane, Springfield, OH 45500', 'Postal address in one line').transform(text => [
-            text,
-          ]),
-          list(
-            line('12 Quarry Lane', 'A line of the address'),
-            '[12 Quarry Lane, Springfield OH 45500]',
-            'Postal address, a line each',
-          ).min(1),
-        ],
-        {
-          error: told({
-            what: 'a text, or a list of lines',
-            example: '[12 Quarry Lane, Springfield OH 45500]',
-          }),
-        },
-      )
-      .meta({ description: 'Postal address: one line, or a list of lines' }),
+    address: either(
+      [
+        converted(line('12 Quarry Lane, Springfield, OH 45500', 'Postal address in one line'), text => [
+          text,
+        ]),
+        list(
+          line('12 Quarry Lane', 'A line of the address'),
+          '[12 Quarry Lane, Springfield OH 45500]',
+          'Postal address, a line each',
+        ).check(z.minLength(1)),
+      ],
+      'a text, or a list of lines',
+      '[12 Quarry Lane, Springfield OH 45500]',
+      'Postal address: one line, or a list of lines',
+    ),
     telephone: telephone('+1 555 0100', 'Telephone'),
     emergency: mapping(
       {
@@ -37,8 +32,8 @@ export const makerSchema = mapping(
       'Emergency telephone and its hours',
       'a group with `telephone` and `hours`',
     ),
-    email: line('sds@kerbstone.example', 'Electronic mail', 200).optional(),
-    website: line('kerbstone.example', 'Website', 200).optional(),
+    email: z.optional(line('sds@kerbstone.example', 'Electronic mail', 200)),
+    website: z.optional(line('kerbstone.example', 'Website', 200)),
   },
   'The maker of the product',
   'the path of a maker record, or the maker written out',

@@ -3,6 +3,7 @@ import { readMeasure } from '../quantity/measure.ts';
 import { readNumber } from '../quantity/number.ts';
 import { misreads, reads } from '../quantity/reading.ts';
 import { leaf, mapping, millimetres, oneOf, truth } from './_leaf.ts';
+import * as z from './_zod.ts';
 
 /** A name that may become part of a file name. */
 export const fileNamePart = (what: string, example: string, description: string) =>
@@ -23,7 +24,7 @@ export const fileNamePart = (what: string, example: string, description: string)
   );
 
 const gtin = (description: string) =>
-  leaf(readGtin, 'a GTIN in quotes', '"0614141000418"', description).optional();
+  z.optional(leaf(readGtin, 'a GTIN in quotes', '"0614141000418"', description));
 
 const positiveMass = leaf(
   text => {
@@ -78,55 +79,61 @@ export const packSchema = mapping(
       'Net contents',
     ),
     gtin: gtin('GTIN of the pack'),
-    container: mapping(
-      {
-        shape: oneOf(['cylinder', 'rectangular', 'other'], 'Shape of the container'),
-        diameter: millimetres('88 mm', 'Diameter of a cylinder').optional(),
-        'label-panel-height': millimetres(
-          '150 mm',
-          'Height of the straight part that takes a label',
-        ).optional(),
-        'child-resistant': truth('Whether the closure is child-resistant').optional(),
-      },
-      'The container',
-    ).optional(),
-    label: mapping(
-      {
-        width: millimetres('130 mm', 'Width of the label'),
-        height: millimetres('120 mm', 'Height of the label'),
-        'corner-radius': cornerRadius.optional(),
-      },
-      'The die of the label',
-    ).optional(),
-    roll: mapping(
-      {
-        core: millimetres('76 mm', 'Inner diameter of the core'),
-        'max-diameter': millimetres('250 mm', 'Largest outer diameter that the labeler takes'),
-        gap: millimetres('3 mm', 'Gap between labels'),
-        'liner-and-face': millimetres('0.15 mm', 'Thickness of liner and face together'),
-        unwind: leaf(
-          text =>
-            /^[1-8]$/.test(text.trim())
-              ? reads(text.trim())
-              : misreads(`\`${text}\` is not an unwind direction`, 'write a number from 1 to 8'),
-          'a number from 1 to 8',
-          '4',
-          'Unwind direction',
-        ),
-      },
-      'The roll of labels',
-    ).optional(),
-    'lot-window': mapping(
-      {
-        width: millimetres('30 mm', 'Width of the window for the lot code'),
-        height: millimetres('8 mm', 'Height of the window for the lot code'),
-      },
-      'Space on the label that the coder prints lot and date into',
-    ).optional(),
-    case: mapping(
-      { count, gtin: gtin('GTIN of the case'), tare: positiveMass.optional() },
-      'The shipping case',
-    ).optional(),
+    container: z.optional(
+      mapping(
+        {
+          shape: oneOf(['cylinder', 'rectangular', 'other'], 'Shape of the container'),
+          diameter: z.optional(millimetres('88 mm', 'Diameter of a cylinder')),
+          'label-panel-height': z.optional(
+            millimetres('150 mm', 'Height of the straight part that takes a label'),
+          ),
+          'child-resistant': z.optional(truth('Whether the closure is child-resistant')),
+        },
+        'The container',
+      ),
+    ),
+    label: z.optional(
+      mapping(
+        {
+          width: millimetres('130 mm', 'Width of the label'),
+          height: millimetres('120 mm', 'Height of the label'),
+          'corner-radius': z.optional(cornerRadius),
+        },
+        'The die of the label',
+      ),
+    ),
+    roll: z.optional(
+      mapping(
+        {
+          core: millimetres('76 mm', 'Inner diameter of the core'),
+          'max-diameter': millimetres('250 mm', 'Largest outer diameter that the labeler takes'),
+          gap: millimetres('3 mm', 'Gap between labels'),
+          'liner-and-face': millimetres('0.15 mm', 'Thickness of liner and face together'),
+          unwind: leaf(
+            text =>
+              /^[1-8]$/.test(text.trim())
+                ? reads(text.trim())
+                : misreads(`\`${text}\` is not an unwind direction`, 'write a number from 1 to 8'),
+            'a number from 1 to 8',
+            '4',
+            'Unwind direction',
+          ),
+        },
+        'The roll of labels',
+      ),
+    ),
+    'lot-window': z.optional(
+      mapping(
+        {
+          width: millimetres('30 mm', 'Width of the window for the lot code'),
+          height: millimetres('8 mm', 'Height of the window for the lot code'),
+        },
+        'Space on the label that the coder prints lot and date into',
+      ),
+    ),
+    case: z.optional(
+      mapping({ count, gtin: gtin('GTIN of the case'), tare: z.optional(positiveMass) }, 'The shipping case'),
+    ),
   },
   'A pack in which the product is sold',
 );

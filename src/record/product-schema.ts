@@ -1,7 +1,7 @@
 import { misreads, reads } from '../quantity/reading.ts';
 import { batchLeaf } from './_amounts.ts';
 import { across } from './_cross.ts';
-import { leaf, line, list, mapping, oneOf, prose, told } from './_leaf.ts';
+import { either, leaf, line, list, mapping, oneOf, prose, recordKind } from './_leaf.ts';
 import * as z from './_zod.ts';
 import { choicesSchema, evidenceSchema } from './evidence-schema.ts';
 import { formulaSchema } from './formula-schema.ts';
@@ -27,69 +27,69 @@ const date = leaf(
 export const productSchema = across(
   mapping(
     {
-      labelwright: z.literal('product/1').meta({ description: 'Kind of record' }),
+      labelwright: recordKind('product/1'),
       name: line('Kerbstone Patio Cleaner', 'Product identifier, the same on label and data sheet', 200),
       code: fileNamePart('code', 'KP-946', 'Product code; names the output folder'),
-      use: line(
-        'Cleaner for outdoor stone and concrete',
-        'Recommended use; a label and a data sheet need it',
-      ).optional(),
-      'advised-against': list(
-        line('Do not use on aluminum', 'A use advised against'),
-        '[Do not use on aluminum]',
-        'Uses advised against',
-      ).optional(),
+      use: z.optional(
+        line('Cleaner for outdoor stone and concrete', 'Recommended use; a label and a data sheet need it'),
+      ),
+      'advised-against': z.optional(
+        list(
+          line('Do not use on aluminum', 'A use advised against'),
+          '[Do not use on aluminum]',
+          'Uses advised against',
+        ),
+      ),
       form: oneOf(
         ['liquid', 'solid', 'gas', 'aerosol'],
         'Physical form; percentages are by volume where it is gas',
       ),
-      appearance: mapping(
-        {
-          color: line('pale yellow', 'Color').optional(),
-          odor: line('chlorine', 'Odor').optional(),
-          'physical-state': line(
-            'clear liquid',
-            'Physical state, where it says more than the form',
-          ).optional(),
-        },
-        'Appearance',
-      ).optional(),
-      maker: z
-        .union([line('maker.yaml', 'Path of a maker record, relative to this file'), makerSchema], {
-          error: told({
-            what: 'the path of a maker record, or the maker written out',
-            example: 'maker.yaml',
-          }),
-        })
-        .meta({
-          description:
-            'The maker: path of a maker record, or the maker written out; a label and a data sheet need it',
-        })
-        .optional(),
-      properties: propertiesSchema.optional(),
+      appearance: z.optional(
+        mapping(
+          {
+            color: z.optional(line('pale yellow', 'Color')),
+            odor: z.optional(line('chlorine', 'Odor')),
+            'physical-state': z.optional(
+              line('clear liquid', 'Physical state, where it says more than the form'),
+            ),
+          },
+          'Appearance',
+        ),
+      ),
+      maker: z.optional(
+        either(
+          [line('maker.yaml', 'Path of a maker record, relative to this file'), makerSchema],
+          'the path of a maker record, or the maker written out',
+          'maker.yaml',
+          'The maker: path of a maker record, or the maker written out; a label and a data sheet need it',
+        ),
+      ),
+      properties: z.optional(propertiesSchema),
       formula: formulaSchema,
-      batch: batchLeaf.optional(),
-      evidence: evidenceSchema.optional(),
-      choices: choicesSchema.optional(),
-      packs: list(
-        packSchema,
-        '[{id: bottle-946, contents: 946 mL}]',
-        'Packs in which the product is sold',
-      ).optional(),
-      copy: mapping(
-        {
-          tagline: line('Lifts algae and traffic film from stone', 'A line of the maker').optional(),
-          directions: list(
-            prose('Wet the surface.', 'A step of the directions'),
-            '[Wet the surface., Rinse well.]',
-            'Directions for use',
-          ).optional(),
-        },
-        "The maker's own words for the label; screened, never rewritten",
-      ).optional(),
-      revision: line('3', 'Revision of the record', 60).optional(),
-      revised: date.optional(),
-      sds: sheetSchema.optional(),
+      batch: z.optional(batchLeaf),
+      evidence: z.optional(evidenceSchema),
+      choices: z.optional(choicesSchema),
+      packs: z.optional(
+        list(packSchema, '[{id: bottle-946, contents: 946 mL}]', 'Packs in which the product is sold'),
+      ),
+      copy: z.optional(
+        mapping(
+          {
+            tagline: z.optional(line('Lifts algae and traffic film from stone', 'A line of the maker')),
+            directions: z.optional(
+              list(
+                prose('Wet the surface.', 'A step of the directions'),
+                '[Wet the surface., Rinse well.]',
+                'Directions for use',
+              ),
+            ),
+          },
+          "The maker's own words for the label; screened, never rewritten",
+        ),
+      ),
+      revision: z.optional(line('3', 'Revision of the record', 60)),
+      revised: z.optional(date),
+      sds: z.optional(sheetSchema),
     },
     'A product record',
     'a product record',

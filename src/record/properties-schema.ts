@@ -3,6 +3,7 @@ import { readNumber } from '../quantity/number.ts';
 import { misreads, type Reading, reads } from '../quantity/reading.ts';
 import { densityLeaf } from './_amounts.ts';
 import { leaf, line, mapping, measured } from './_leaf.ts';
+import * as z from './_zod.ts';
 import type { FlashPoint } from './product-record.ts';
 
 const absoluteZero = -273.15;
@@ -48,7 +49,8 @@ function readPH(text: string) {
   return number.ok ? reads({ value: number.value, written: text.trim() }) : number;
 }
 
-const plain = (example: string, description: string) => measured(line(example, description, 1000)).optional();
+const plain = (example: string, description: string) =>
+  z.optional(measured(line(example, description, 1000)));
 
 /** Properties that only the data sheet prints. */
 export const sheetPropertyKeys = [
@@ -74,27 +76,31 @@ export const sheetPropertyKeys = [
 /** Properties of the finished product. */
 export const propertiesSchema = mapping(
   {
-    pH: measured(leaf(readPH, 'a number', '12.6', 'pH of the product as sold')).optional(),
-    density: measured(densityLeaf).optional(),
-    'flash-point': measured(
-      leaf(readFlashPoint, 'a temperature, or none', '46 C (closed cup)', 'Flash point in C or F, or none'),
-    ).optional(),
-    'initial-boiling-point': measured(
-      leaf(readTemperature, 'a temperature', '100 C', 'Initial boiling point in C or F'),
-    ).optional(),
-    'kinematic-viscosity-40C': measured(
-      leaf(
-        text => {
-          const measure = readMeasure(text, 'viscosity');
-          return measure.ok && measure.value.base.value < 0
-            ? misreads(`\`${text}\` is not a viscosity`)
-            : measure;
-        },
-        'a number with its unit',
-        '1.1 mm2/s',
-        'Kinematic viscosity at 40 C in mm2/s (cSt)',
+    pH: z.optional(measured(leaf(readPH, 'a number', '12.6', 'pH of the product as sold'))),
+    density: z.optional(measured(densityLeaf)),
+    'flash-point': z.optional(
+      measured(
+        leaf(readFlashPoint, 'a temperature, or none', '46 C (closed cup)', 'Flash point in C or F, or none'),
       ),
-    ).optional(),
+    ),
+    'initial-boiling-point': z.optional(
+      measured(leaf(readTemperature, 'a temperature', '100 C', 'Initial boiling point in C or F')),
+    ),
+    'kinematic-viscosity-40C': z.optional(
+      measured(
+        leaf(
+          text => {
+            const measure = readMeasure(text, 'viscosity');
+            return measure.ok && measure.value.base.value < 0
+              ? misreads(`\`${text}\` is not a viscosity`)
+              : measure;
+          },
+          'a number with its unit',
+          '1.1 mm2/s',
+          'Kinematic viscosity at 40 C in mm2/s (cSt)',
+        ),
+      ),
+    ),
     'melting-point': plain('-2 C', 'Melting or freezing point'),
     'vapor-pressure': plain('2.3 kPa at 20 C', 'Vapor pressure'),
     'vapor-density': plain('heavier than air', 'Relative vapor density'),

@@ -1,16 +1,16 @@
-import type * as z from 'zod';
 import { mapping, prose } from './_leaf.ts';
+import * as z from './_zod.ts';
 import { sheetTexts } from './sheet-keys.ts';
 
-const shape: Record<string, z.ZodType> = {};
-const groups = new Map<string, Record<string, z.ZodType>>();
+const shape: Record<string, z.ZodMiniType> = {};
+const groups = new Map<string, Record<string, z.ZodMiniType>>();
 for (const [key, description] of Object.entries(sheetTexts)) {
   const [group, member] = key.split('.') as [string, string | undefined];
-  const text = prose('…', description).optional();
+  const text = z.optional(prose('…', description));
   if (member === undefined) shape[group] = text;
   else groups.set(group, { ...groups.get(group), [member]: text });
 }
-for (const [group, members] of groups) shape[group] = mapping(members, `Texts on ${group}`).optional();
+for (const [group, members] of groups) shape[group] = z.optional(mapping(members, `Texts on ${group}`));
 
 type Texts = Readonly<Record<string, string | Readonly<Record<string, string>>>>;
 
@@ -18,4 +18,4 @@ type Texts = Readonly<Record<string, string | Readonly<Record<string, string>>>>
 export const sheetSchema = mapping(
   shape,
   'Texts for sections of the data sheet that no calculation gives',
-) as unknown as z.ZodType<Texts>;
+) as unknown as z.ZodMiniType<Texts>;

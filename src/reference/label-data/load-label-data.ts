@@ -1,3 +1,4 @@
+import precautions from '../../../hazard-data/precaution-rules.json' with { type: 'json' };
 import type { BasisId } from '../basis.ts';
 import type { AllocationFile } from './allocation.ts';
 import type { LabelRules, PictogramRules, PrecautionRules } from './rules.ts';
@@ -13,29 +14,17 @@ export interface LabelData {
   readonly precautions: PrecautionRules;
 }
 
-type Load = () => Promise<{ default: unknown }>;
+interface Tables {
+  readonly statements: unknown;
+  readonly allocation: unknown;
+  readonly pictograms: unknown;
+  readonly rules: unknown;
+}
 
-const files: Readonly<
-  Record<BasisId, Readonly<Record<'statements' | 'allocation' | 'pictograms' | 'rules', Load>>>
-> = {
-  'us-hcs': {
-    statements: () => import('../../../hazard-data/us-hcs/statements.json', { with: { type: 'json' } }),
-    allocation: () => import('../../../hazard-data/us-hcs/allocation.json', { with: { type: 'json' } }),
-    pictograms: () => import('../../../hazard-data/us-hcs/pictogram-rules.json', { with: { type: 'json' } }),
-    rules: () => import('../../../hazard-data/us-hcs/label-rules.json', { with: { type: 'json' } }),
-  },
-  'eu-clp': {
-    statements: () => import('../../../hazard-data/eu-clp/statements.json', { with: { type: 'json' } }),
-    allocation: () => import('../../../hazard-data/eu-clp/allocation.json', { with: { type: 'json' } }),
-    pictograms: () => import('../../../hazard-data/eu-clp/pictogram-rules.json', { with: { type: 'json' } }),
-    rules: () => import('../../../hazard-data/eu-clp/label-rules.json', { with: { type: 'json' } }),
-  },
-  'un-ghs': {
-    statements: () => import('../../../hazard-data/un-ghs/statements.json', { with: { type: 'json' } }),
-    allocation: () => import('../../../hazard-data/un-ghs/allocation.json', { with: { type: 'json' } }),
-    pictograms: () => import('../../../hazard-data/un-ghs/pictogram-rules.json', { with: { type: 'json' } }),
-    rules: () => import('../../../hazard-data/un-ghs/label-rules.json', { with: { type: 'json' } }),
-  },
+const tables: Readonly<Record<BasisId, () => Promise<Tables>>> = {
+  'us-hcs': () => import('./us-hcs.ts'),
+  'eu-clp': () => import('./eu-clp.ts'),
+  'un-ghs': () => import('./un-ghs.ts'),
 };
 
 const loaded = new Map<BasisId, Promise<LabelData>>();
@@ -50,22 +39,13 @@ export function loadLabelData(basis: BasisId): Promise<LabelData> {
 }
 
 async function read(basis: BasisId): Promise<LabelData> {
-  const of = files[basis];
-  const [statements, allocation, pictograms, rules, precautions] = await Promise.all([
-    of.statements(),
-    of.allocation(),
-    of.pictograms(),
-    of.rules(),
-    import('../../../hazard-data/precaution-rules.json', { with: { type: 'json' } }) as Promise<{
-      default: unknown;
-    }>,
-  ]);
+  const { statements, allocation, pictograms, rules } = await tables[basis]();
   return {
     basis,
-    statements: statements.default as StatementFile,
-    allocation: allocation.default as AllocationFile,
-    pictograms: pictograms.default as PictogramRules,
-    rules: rules.default as LabelRules,
-    precautions: precautions.default as PrecautionRules,
+    statements: statements as StatementFile,
+    allocation: allocation as AllocationFile,
+    pictograms: pictograms as PictogramRules,
+    rules: rules as LabelRules,
+    precautions: precautions as unknown as PrecautionRules,
   };
 }
