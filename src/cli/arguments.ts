@@ -61,7 +61,8 @@ export function parseArguments(
       given.set(name, value!);
     }
   }
-  if (rest.length < positional[0]) refuse(positional[0] === 1 ? 'no record given' : 'too few arguments');
+  if (rest.length < positional[0])
+    refuse(positional[0] === 1 ? `no ${thing(usage)} given` : 'too few arguments');
   if (rest.length > positional[1]) refuse(`too many arguments: ${rest.slice(positional[1]).join(' ')}`);
   return {
     positional: rest,
@@ -72,6 +73,9 @@ export function parseArguments(
     },
   };
 }
+
+/** `record` of `check RECORD…` */
+const thing = (usage: string): string => /[A-Z]+/.exec(usage)?.[0].toLowerCase() ?? 'argument';
 
 function splitAtEquals(text: string): [string, string | null] {
   const at = text.indexOf('=');

@@ -25,6 +25,11 @@ const needsQuotes = (message: string): Wording => ({
 });
 const tab: Wording = { message: 'the line is indented with a tab', hint: 'indent with spaces' };
 
+const strangeSpace: Wording = {
+  message: 'the line holds a no-break space or another space that is not a plain one',
+  hint: 'delete the space after the colon or at the start of the line and type it anew',
+};
+
 /** By the parser's code and, where one code means several things, by its text. */
 const wordings: readonly (readonly [ErrorCode, RegExp | null, Wording])[] = [
   ['TAB_AS_INDENT', null, tab],
@@ -93,6 +98,14 @@ const unknown: Wording = {
   hint: 'check quotes, brackets and indentation here and in the line above',
 };
 
+/** White space that looks right and is not: a tab as indent, a no-break space beside a key. */
+function oddSpace(line: string): Wording | null {
+  if (/^ *\t\s*[^\s#]/.test(line)) return tab;
+  return /^[\s-]*[\u00a0\u2000-\u200b\u202f\u3000]|:[\u00a0\u2000-\u200b\u202f\u3000]/.test(line)
+    ? strangeSpace
+    : null;
+}
+
 /** An error of the YAML parser in the words of someone who fills in a record. */
 export function yamlFinding(error: YAMLError, text: string, places: Places): Diagnostic {
   let offset = Math.min(error.pos[0], text.length);
@@ -103,6 +116,6 @@ export function yamlFinding(error: YAMLError, text: string, places: Places): Dia
   const known = wordings.find(
     ([code, pattern]) => code === error.code && (pattern === null || pattern.test(error.message)),
   );
-  const wording = /^ *\t\s*[^\s#]/.test(line) ? tab : (known?.[2] ?? unknown);
+  const wording = oddSpace(line) ?? known?.[2] ?? unknown;
   return places.findingAt(offset, 'not-yaml', wording.message, wording.hint);
 }

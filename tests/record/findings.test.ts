@@ -180,6 +180,13 @@ describe('every slip is told with its place and its mend', () => {
 
   it.each<Case>([
     ['tab', '  - name: sodium', '\t- name: sodium', /^19:1 not-yaml: .*tab/],
+    [
+      'no-break space after a colon',
+      'use: Cleaner',
+      'use:\u00a0Cleaner',
+      /^4:\d+ not-yaml: the line holds a no-break space/,
+    ],
+    ['no-break space as indent', '  - name: sodium', '\u00a0 - name: sodium', /no-break space/],
     ['missing bracket', 'Rinse well.]', 'Rinse well.', /^51:\d+ not-yaml: a bracket/],
     ['missing quote', 'tagline: Lifts', 'tagline: "Lifts', /not-yaml: a quote is opened/],
     ['missing colon', 'use: Cleaner', 'use Cleaner', /^4:1 not-yaml: this is not `key: value`/],

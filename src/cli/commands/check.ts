@@ -35,7 +35,7 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
     if (parsed.flag('json')) documents.push(asJson(product, resolved));
     else io.out(asText(product, resolved));
   }
-  if (parsed.flag('json'))
+  if (parsed.flag('json') && documents.length > 0)
     io.out(`${JSON.stringify({ schema: 'labelwright/check/1', products: documents }, null, 2)}\n`);
   return status;
 }

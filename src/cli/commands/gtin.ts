@@ -1,27 +1,22 @@
 import { examineNumber, type NumberReport, stripSeparators } from '../../barcode/gtin.ts';
 import { gtinText } from '../../barcode/gtin-text.ts';
+import { type CommandUsage, parseArguments, UsageError } from '../arguments.ts';
+import { exit, type Io } from '../io.ts';
 
-interface Io {
-  stdin(): Promise<string>;
-  out(text: string): void;
-  err(text: string): void;
-}
-
-const USAGE = 'usage: labelwright gtin NUMBER… | - [--complete] [--json]';
+const usage: CommandUsage = {
+  usage: 'gtin NUMBER… | - [--complete] [--json]',
+  options: { complete: 'flag', json: 'flag' },
+  positional: [1, Number.POSITIVE_INFINITY],
+};
 
 /** Checks, completes and converts GTIN, UPC-E and SSCC numbers; returns the exit status. */
 export async function run(args: readonly string[], io: Io): Promise<number> {
-  const options = args.filter(arg => arg.startsWith('--'));
-  const unknown = options.find(option => option !== '--complete' && option !== '--json');
-  if (unknown) return refuse(io, `unknown option ${unknown}`);
-  const numbers = await readNumbers(
-    args.filter(arg => !arg.startsWith('--')),
-    io,
-  );
-  if (numbers.length === 0) return refuse(io, 'no number given');
-  const complete = options.includes('--complete');
+  const parsed = parseArguments(args, usage);
+  const numbers = await readNumbers(parsed.positional, io);
+  if (numbers.length === 0) throw new UsageError(`no number given\nusage: labelwright ${usage.usage}`);
+  const complete = parsed.flag('complete');
   const reports = numbers.map(number => examineNumber(number, { complete }));
-  if (options.includes('--json')) {
+  if (parsed.flag('json')) {
     io.out(`${JSON.stringify({ schema: 'labelwright/gtin/1', numbers: reports }, null, 2)}\n`);
   } else {
     for (const report of reports) {
@@ -43,11 +38,6 @@ async function readNumbers(args: readonly string[], io: Io): Promise<string[]> {
 }
 
 const exitStatus = ({ problem }: NumberReport): number => {
-  if (problem === null) return 0;
-  return problem === 'check-digit' ? 1 : 2;
+  if (problem === null) return exit.done;
+  return problem === 'check-digit' ? exit.notMet : exit.badInput;
 };
-
-function refuse(io: Io, message: string): number {
-  io.err(`${message}\n${USAGE}\n`);
-  return 2;
-}
