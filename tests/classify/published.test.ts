@@ -43,6 +43,14 @@ async function check(example: PublishedExample, basis: PublishedExample['basis']
       found.filter(each => matches(each, simplified(hazard))),
       `lacks ${hazard}`,
     ).toEqual([]);
+  const classes = classification.hazards.map(({ hazardClass }) => hazardClass);
+  for (const each of expected.classes ?? []) expect(classes, `has a category of ${each}`).toContain(each);
+  for (const each of expected.notClasses ?? [])
+    expect(classes, `has no category of ${each}`).not.toContain(each);
+  const codes = classification.supplemental.map(({ code }) => code);
+  for (const code of expected.supplemental ?? []) expect(codes, `bears ${code}`).toContain(code);
+  for (const code of expected.notSupplemental ?? [])
+    expect(codes, `does not bear ${code}`).not.toContain(code);
   for (const [key, ate] of Object.entries(expected.ateMix ?? {})) {
     const printed = expected.printedTo?.[key] ?? 0.01 * ate;
     const value = classification.ateMix[key as keyof Classification['ateMix']];
