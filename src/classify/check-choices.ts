@@ -1,7 +1,7 @@
 import type { Choice } from '../record/product-record.ts';
 import type { Diagnostic } from '../report/diagnostic.ts';
 import { nearest } from '../report/nearest.ts';
-import { type ReadingId, readings } from './readings.ts';
+import { type ReadingId, readingEntries, readings } from './readings.ts';
 
 /** Errors on choices that name a reading or an option that does not exist. */
 export function checkChoices(choices: readonly Choice[]): Diagnostic[] {
@@ -11,13 +11,13 @@ export function checkChoices(choices: readonly Choice[]): Diagnostic[] {
     ];
     if (!Object.hasOwn(readings, reading)) {
       const near = nearest(reading, Object.keys(readings));
-      const open = Object.values(readings).filter(({ options }) => Object.keys(options).length > 1);
+      const open = readingEntries.filter(([, { options }]) => Object.keys(options).length > 1);
       return wrong(
         'unknown-reading',
         `there is no reading \`${reading}\``,
         near
           ? `did you mean \`${near}\`?`
-          : `readings that leave a choice: ${open.map(({ id }) => id).join(', ')}`,
+          : `readings that leave a choice: ${open.map(([id]) => id).join(', ')}`,
       );
     }
     const options = Object.keys(readings[reading as ReadingId].options);

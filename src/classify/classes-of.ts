@@ -15,7 +15,7 @@ import { skin } from './classes/skin.ts';
 import { targetOrgans, transientEffects } from './classes/specific-target-organ.ts';
 import type { ClassResult, Context } from './context.ts';
 import { applyEvidence } from './evidence.ts';
-import { reason } from './reasons.ts';
+import { reason, retold } from './reasons.ts';
 
 /** The classes of a mixture at fixed concentrations, with the sums of acute toxicity. */
 export interface Corner {
@@ -98,10 +98,7 @@ const withoutData = (
   class: name,
   route,
   outcome: 'insufficient-data',
-  because: reason(() => {
-    const { rule, cite, working, total, limit, unit, terms } = because;
-    return { rule, cite, working: `${working}; no data on ${names}`, total, limit, unit, terms };
-  }),
+  because: reason(() => retold(because, `${because.working}; no data on ${names}`)),
   readings,
   warnings,
   floor,

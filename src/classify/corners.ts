@@ -48,9 +48,21 @@ function joinStatements(a: string, b: string): string {
 
 const union = (a: readonly string[], b: readonly string[]): string[] => [...new Set([...a, ...b])];
 
-/** The more severe of two results; of one category, with the effects, organs and sub-categories of both. */
-function worseOf(a: ClassResult, b: ClassResult): ClassResult {
-  if (isMoreSevere(b, a)) return b;
+/** Whether the figure of one result lies worse against the same limit: higher, or lower where it is a dose. */
+function isNearer({ because: a }: ClassResult, { because: b }: ClassResult): boolean {
+  if (a.total === undefined || b.total === undefined) return b.total === undefined && a.total !== undefined;
+  if (a.rule !== b.rule || a.limit !== b.limit || a.unit !== b.unit) return false;
+  return a.unit === '%' || a.unit === 'ratio' ? a.total > b.total : a.total < b.total;
+}
+
+/**
+ * The more severe of two results; of one category, with the effects, organs and sub-categories of both and with the
+ * working of the worse figure.
+ */
+function worseOf(one: ClassResult, other: ClassResult): ClassResult {
+  if (isMoreSevere(other, one)) return other;
+  if (isMoreSevere(one, other)) return one;
+  const [a, b] = isNearer(other, one) ? [other, one] : [one, other];
   if (a.outcome !== 'classified' || b.outcome !== 'classified' || a.hazard.code !== b.hazard.code) return a;
   const { triggers, organs, statements, ...hazard } = a.hazard;
   return {

@@ -1,4 +1,5 @@
 import type { Formula } from '../formula/constituent.ts';
+import { sumOf } from '../quantity/sum.ts';
 import type { Choice, ProductRecord } from '../record/product-record.ts';
 import type { AcuteKey, Basis } from '../reference/thresholds.ts';
 import { blocksUsed, withBuildingBlocks } from './building-blocks.ts';
@@ -7,6 +8,7 @@ import type { Classification, ClassifiedHazard, OtherClass, Reading, Warning } f
 import { type ClassResult, type Context, citeHealth } from './context.ts';
 import { worstOf } from './corners.ts';
 import { describeConstituent } from './describe.ts';
+import { unheardEvidence } from './evidence.ts';
 import type { Mixture } from './ingredient.ts';
 import { defaultOf, type ReadingId, readings } from './readings.ts';
 import { type HarmonisedLookup, type Resolved, resolve } from './resolve.ts';
@@ -17,6 +19,7 @@ import {
 } from './supplemental/supplemental-statements.ts';
 import { nearLimit } from './warnings/near-limit.ts';
 import { reactiveConstituents } from './warnings/reactive-constituents.ts';
+import { respiratoryTract } from './warnings/respiratory-tract.ts';
 import { limitsWouldMatter } from './warnings/specific-limits.ts';
 
 /** What a classification needs of the record. */
@@ -55,12 +58,21 @@ export function classify(
   for (const result of results) {
     for (const id of result.readings ?? []) used.add(id);
     if (result.warnings) warnings.push(...result.warnings);
-    if (result.outcome === 'classified') hazards.push({ ...result.hazard, because: result.because });
+    if (result.outcome === 'classified') hazards.push(hazardOf(result));
     else otherClasses.push(otherClassOf(result));
   }
   for (const statement of supplemental.statements) for (const id of statement.readings) used.add(id);
-  warnings.push(...supplemental.questions, ...nearLimit(results));
+  for (const question of supplemental.questions) for (const id of question.readings) used.add(id);
+  warnings.push(
+    ...supplemental.questions.map(({ warning }) => warning),
+    ...unheardEvidence({ evidence: record.evidence, basis }, results),
+    ...respiratoryTract(basis, hazards),
+    ...nearLimit(results),
+  );
   if (contexts.length > 1) used.add('range-end');
+  if (isBesideSevere(hazards)) used.add('stot-se-3-beside-1-2');
+  const aquaticUnknown = basis.aquatic ? unknownAquatic(contexts) : null;
+  if (aquaticUnknown) used.add('unknown-aquatic');
   for (const id of blocksUsed(
     basis,
     hazards.map(({ code }) => code),
@@ -95,7 +107,7 @@ export function classify(
       dermal: unknownShare(record, corners, 'dermal', ['dermal']),
       inhalation: unknownShare(record, corners, 'inhalation', ['gas', 'vapour', 'mist']),
     },
-    unknownAquatic: basis.aquatic ? unknownAquatic(formula, resolved) : null,
+    unknownAquatic: aquaticUnknown,
     supplemental: supplemental.statements,
     readings: [...used].map(id => readingOf(id, take)),
     warnings,
@@ -104,6 +116,13 @@ export function classify(
 
 const none: ReadonlySet<string> = new Set();
 const noStatements: Supplemental = { statements: [], questions: [] };
+
+const isBesideSevere = (hazards: readonly ClassifiedHazard[]): boolean => {
+  const categories = hazards
+    .filter(({ hazardClass }) => hazardClass === 'STOT SE')
+    .map(each => each.category);
+  return categories.includes('3') && categories.some(category => category !== '3');
+};
 
 /** Hazard classes for which any ingredient has a specific limit. */
 function limitedClasses(resolved: readonly Resolved[]): ReadonlySet<string> {
@@ -174,19 +193,41 @@ const choiceOf =
   (id: ReadingId): string =>
     (choices.length > 0 && choices.find(({ reading }) => reading === id)?.take) || defaultOf(id);
 
-const readingsTaken = new Map<string, Reading>();
+const readingsTaken = new Map<ReadingId, Map<string, Reading>>();
 
 function readingOf(id: ReadingId, take: (id: ReadingId) => string): Reading {
   const taken = take(id);
-  const key = `${id} ${taken}`;
-  let reading = readingsTaken.get(key);
+  let byOption = readingsTaken.get(id);
+  if (!byOption) {
+    byOption = new Map();
+    readingsTaken.set(id, byOption);
+  }
+  let reading = byOption.get(taken);
   if (!reading) {
     const { cite, options } = readings[id];
     reading = { id, taken: `${taken}: ${(options as Record<string, string>)[taken]}`, cite };
-    readingsTaken.set(key, reading);
+    byOption.set(taken, reading);
   }
   return reading;
 }
+
+// Every field is named: spreading is slow.
+const hazardOf = ({
+  hazard,
+  because,
+}: Extract<ClassResult, { outcome: 'classified' }>): ClassifiedHazard => ({
+  code: hazard.code,
+  hazardClass: hazard.hazardClass,
+  category: hazard.category,
+  route: hazard.route,
+  form: hazard.form,
+  effect: hazard.effect,
+  organs: hazard.organs,
+  triggers: hazard.triggers,
+  statements: hazard.statements,
+  because,
+  calculated: hazard.calculated,
+});
 
 const otherClassOf = (result: Exclude<ClassResult, { outcome: 'classified' }>): OtherClass => ({
   class: result.class,
@@ -221,9 +262,14 @@ function unknownShare(
   return most;
 }
 
-/** Percent of the mixture with unknown hazards to the aquatic environment (CLP and UN 4.1.3.6.1), at the upper ends. */
-const unknownAquatic = ({ constituents }: Formula, resolved: readonly Resolved[]): number =>
-  constituents.reduce(
-    (sum, { high }, i) => (resolved[i]!.data.unknown.has('aquatic') ? sum + high.value : sum),
-    0,
+/** Percent of the mixture with unknown hazards to the aquatic environment (CLP and UN 4.1.3.6.1), at the worst corner. */
+const unknownAquatic = (contexts: readonly Context[]): number =>
+  Math.max(
+    ...contexts.map(({ mixture }) =>
+      sumOf(
+        mixture.ingredients
+          .filter(({ data }) => data.unknown.has('aquatic'))
+          .map(({ percent }) => ({ amount: percent, weight: 1 })),
+      ),
+    ),
   );

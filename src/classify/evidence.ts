@@ -1,21 +1,29 @@
+import { findCode, followingStatement } from '../notation/classes.ts';
 import type { Evidence } from '../record/product-record.ts';
 import { dilutionFault, principleFault } from './bridging.ts';
+import type { Warning } from './classification.ts';
 import { type ClassResult, type Context, citeHealth, citePhysical } from './context.ts';
 import { listedClass } from './listed-class.ts';
 import type { ReadingId } from './readings.ts';
 import { reason } from './reasons.ts';
 
+// Each effect of Category 3 has a statement of its own, and neither follows from the category.
+const lacksEffect = ({ hazard }: Evidence): boolean =>
+  hazard !== null && hazard.code === 'STOT SE 3' && !hazard.effect;
+
 const speaksOf = (evidence: Evidence, result: ClassResult): boolean => {
   const listed = listedClass(evidence.hazardClass);
   const effect = evidence.hazard?.effect;
   if (listed === 'STOT SE' && effect) return result.class === `STOT SE 3 (${effect})`;
+  if (lacksEffect(evidence)) return false;
   return result.class === listed && (result.route ?? null) === (result.route ? evidence.route : null);
 };
 
 /**
- * Whole-mixture evidence and bridging (A.0.4.2, A.0.5; CLP Articles 5 to 9) replace the calculation of their class;
- * what the calculation would have said stays beside it. For mutagenicity, carcinogenicity and reproductive toxicity
- * evidence counts case by case: with the reviewer's reason, and under eu-clp only where it is more severe.
+ * Whole-mixture evidence and bridging come before the calculation of their class (A.0.4.1(a) and (b), A.0.5; CLP
+ * Articles 5 to 9); what the calculation would have said stays beside it. For mutagenicity, carcinogenicity and
+ * reproductive toxicity the order is the other way round (A.0.4.2): evidence counts case by case, with the reviewer's
+ * reason, and under eu-clp only where it is more severe.
  */
 export function applyEvidence(context: Context, results: readonly ClassResult[]): readonly ClassResult[] {
   const { mixture } = context;
@@ -29,6 +37,35 @@ export function applyEvidence(context: Context, results: readonly ClassResult[])
     if (changed[at] === results[at]) changed[at] = judged(context, results[at]!, evidence);
   }
   return changed ?? results;
+}
+
+/**
+ * Warnings on evidence that speaks of no class of the basis or lacks its route, and on entries after the first for one
+ * class: none of it is used, and none of it may be lost in silence.
+ */
+export function unheardEvidence(
+  { evidence, basis }: { readonly evidence: readonly Evidence[]; readonly basis: Context['basis'] },
+  results: readonly ClassResult[],
+): Warning[] {
+  const heard = new Set<ClassResult>();
+  return evidence.flatMap((entry): Warning[] => {
+    if (entry.kind === 'reserve') return [];
+    const result = results.find(candidate => speaksOf(entry, candidate));
+    if (result && !heard.has(result)) {
+      heard.add(result);
+      return [];
+    }
+    const listed = listedClass(entry.hazardClass);
+    const why = result
+      ? 'an earlier entry speaks of the same class'
+      : results.some(({ class: name, route }) => name === listed && route)
+        ? 'it names no route'
+        : lacksEffect(entry)
+          ? 'it names no effect (respiratory irritation or narcotic effects)'
+          : `${basis.title} has no such class`;
+    const text = `evidence on ${entry.hazardClass} (${entry.method}; ${entry.source}) is not used: ${why}`;
+    return [{ id: 'evidence-not-used', text }];
+  });
 }
 
 function judged(context: Context, result: ClassResult, evidence: Evidence): ClassResult {
@@ -72,7 +109,11 @@ function replaced(
   const readings: readonly ReadingId[] = caseByCase ? ['case-by-case'] : [];
   if (!evidence.hazard)
     return { class: name, route: resultRoute, because, readings, outcome: 'not-classified', calculated };
-  const { code, hazardClass, category, statement, route, form, effect, organs } = evidence.hazard;
+  const { code, hazardClass, category, form, effect, organs } = evidence.hazard;
+  // The route may stand beside the result; the statement then follows from it (C.4; CLP Annex I, Table 3.1.3).
+  const route = evidence.hazard.route ?? evidence.route;
+  const found = findCode(code);
+  const statement = evidence.hazard.statement ?? (found && followingStatement(found.category, route, effect));
   const statements = statement ? [statement] : [];
   const hazard = { code, hazardClass, category, route, form, effect, organs, statements, calculated };
   return { class: name, route: resultRoute, because, readings, outcome: 'classified', hazard };
@@ -82,10 +123,7 @@ function replaced(
 function citeOf(basis: Context['basis'], name: string, { principle }: Evidence): string {
   if (name === 'Flam. Liq.') return citePhysical(basis, basis.flammableLiquids.cite);
   const physical = basis.physicalClasses.find(entry => entry.class === name);
-  if (physical)
-    return physical.instrument
-      ? `${physical.instrument}, ${physical.cite}`
-      : citePhysical(basis, physical.cite);
+  if (physical) return `${physical.instrument ?? basis.physicalInstrument}, ${physical.criteria}`;
   const { byClass, bridging, cite } = basis.mixtureEvidence;
   const health = byClass[name.replace(/ 3 \(.*\)$/, '')];
   if (!health) return citeHealth(basis, cite);

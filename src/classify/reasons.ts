@@ -7,6 +7,13 @@ let wanted = true;
 /** A reason, made unless reasons are off. */
 export const reason = (make: () => Because): Because => (wanted ? make() : none);
 
+/** A reason with other words for its working, and for its paragraph where given. Every field is named: spreading is slow. */
+export const retold = (
+  { rule, cite, total, limit, unit, terms }: Because,
+  working: string,
+  otherCite = cite,
+): Because => ({ rule, cite: otherCite, working, total, limit, unit, terms });
+
 /** Whether reasons are made. */
 export const reasonsWanted = (): boolean => wanted;
 

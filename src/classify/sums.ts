@@ -98,15 +98,19 @@ function workedSum(
     };
   }
   const total = tidy(sumOf(terms.map(percentPart)));
+  const sign = reachesLimit(terms, limit) ? '>=' : '<';
   const working = rows
     .map(
-      ({ name, percent, weight }) => `${weight === 1 ? '' : `${show(weight)} x `}${show(percent)} % ${name}`,
+      ({ name, percent, weight }) =>
+        `${weight === 1 ? '' : `${show(weight)} x `}${rows.length > 1 ? show(percent) : showBeside(percent, limit)} % ${name}`,
     )
     .join(' + ');
+  // One ingredient that counts once is its own total.
+  const equals = rows.length > 1 || rows[0]!.weight !== 1 ? ` = ${showBeside(total, limit)} %` : '';
   return {
     rule,
     cite,
-    working: `${working} = ${showBeside(total, limit)} % ${reachesLimit(terms, limit) ? '>=' : '<'} ${show(limit)} %`,
+    working: `${working}${equals} ${sign} ${show(limit)} %`,
     total,
     limit,
     unit: '%',

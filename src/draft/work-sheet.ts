@@ -16,7 +16,24 @@ const outcomes = {
   'not-applicable': 'not applicable',
 } as const;
 
-const worked = ({ rule, working }: Because): string => `${rule}: ${working}`;
+interface Worked {
+  readonly because: Because;
+  readonly calculated?: { readonly outcome: string; readonly because: Because };
+}
+
+/** The rule worked; where evidence decided, with what the calculation would have given. */
+function worked({ because: { rule, working }, calculated }: Worked): string {
+  const text = `${rule}: ${working}`;
+  if (!calculated) return text;
+  const { outcome, because } = calculated;
+  const given = (outcomes as Readonly<Record<string, string>>)[outcome] ?? outcome;
+  return `${text}; the calculation would give ${given} (${because.rule}: ${because.working})`;
+}
+
+const inBrackets = (words: readonly (string | null | undefined)[]): string => {
+  const told = words.filter(Boolean);
+  return told.length > 0 ? ` (${told.join('; ')})` : '';
+};
 
 function blocksOf(classification: Classification, elements: LabelElements): Block[] {
   const { constituents, hazards, otherClasses, ateMix, unknownAcuteToxicity, readings, warnings } =
@@ -46,27 +63,21 @@ function blocksOf(classification: Classification, elements: LabelElements): Bloc
     {
       title: 'Hazards',
       head: ['class', 'statement', 'worked', 'paragraph'],
-      rows: hazards.map(({ code, route, effect, statements, because, calculated }) => [
-        `${code}${route ? ` (${route})` : ''}${effect ? ` (${effect})` : ''}`,
-        statements.join(', '),
-        worked(because) +
-          (calculated
-            ? `; calculation would have said ${calculated.outcome} (${calculated.because.working})`
-            : ''),
-        because.cite,
+      rows: hazards.map(hazard => [
+        `${hazard.code}${inBrackets([hazard.effect, ...hazard.organs, hazard.form ?? hazard.route])}`,
+        hazard.statements.join(', '),
+        worked(hazard),
+        hazard.because.cite,
       ]),
     },
     {
       title: 'Other classes',
       head: ['class', 'outcome', 'worked', 'paragraph'],
-      rows: otherClasses.map(({ class: name, route, outcome, because, calculated }) => [
-        `${name}${route ? ` (${route})` : ''}`,
-        outcomes[outcome],
-        worked(because) +
-          (calculated
-            ? `; calculation would have said ${calculated.outcome} (${calculated.because.working})`
-            : ''),
-        because.cite,
+      rows: otherClasses.map(other => [
+        `${other.class}${inBrackets([other.route])}`,
+        outcomes[other.outcome],
+        worked(other),
+        other.because.cite,
       ]),
     },
     {

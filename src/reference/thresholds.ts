@@ -25,6 +25,8 @@ export interface AcuteToxicityRules {
   readonly formula: { readonly cite: string };
   readonly sameCategory: { readonly cite: string };
   readonly unknown: { readonly relevantFrom: CitedPercent; readonly correctedAbove: CitedPercent };
+  /** Corrosion of the respiratory tract beside toxicity by inhalation. */
+  readonly respiratoryTract?: { readonly cite: string };
 }
 
 export interface SkinRules {
@@ -71,6 +73,8 @@ export interface CutOffTable {
   };
   /** Below this percent the category that a Category 1 ingredient gives is disputed. */
   readonly category1DisputedBelow?: CitedPercent;
+  /** The law leaves two cut-offs for a category; `rows` have the higher one. */
+  readonly twoCutOffs?: boolean;
   /** Date from which mixtures are classified for the class, where it is not that of the instrument. */
   readonly mixturesFrom?: string;
 }
@@ -119,6 +123,43 @@ export interface OrganicPeroxideRules {
   readonly hydrogenPeroxide: { readonly cas: string; readonly name: string };
 }
 
+/** A physical class that follows from tests. */
+export interface PhysicalClassRules {
+  readonly class: string;
+  /** Its chapter. */
+  readonly cite: string;
+  /** The paragraph with its criteria. */
+  readonly criteria: string;
+  /** Where it is not the instrument of physical hazards. */
+  readonly instrument?: string;
+  readonly forms: readonly PhysicalForm[];
+  /** Classes of ingredients that are judged as this one. */
+  readonly members?: readonly string[];
+  /** Neighbouring classes of ingredients that leave this one open. */
+  readonly openedBy?: readonly string[];
+  /** Categories that an older text wrote otherwise. */
+  readonly renamed?: Readonly<Record<string, string>>;
+  /** Percent by volume of ingredients of the class above which a mixture of unknown behaviour is of the class. */
+  readonly mixtureAbove?: number;
+  /** Why the ingredients cannot show that a product is not of the class. */
+  readonly notFromIngredients?: string;
+}
+
+export interface AerosolRules {
+  readonly cite: string;
+  /** Classes of ingredients that are flammable components. */
+  readonly flammable: readonly string[];
+  /** Above this percent by mass of flammable components an aerosol is tested, or of the category `untested`. */
+  readonly above: CitedPercent;
+  readonly untested: { readonly category: string; readonly cite: string };
+  /** kJ/g; from here an aerosol is tested too, or of the category `untested`. */
+  readonly heatOfCombustion: number;
+  /** Category of an aerosol below both figures. */
+  readonly otherwise: string;
+  /** Classes that an aerosol does not have besides. */
+  readonly notBeside: { readonly classes: readonly string[]; readonly cite: string };
+}
+
 /** The figures of one basis in force on a date. */
 export interface Thresholds {
   readonly inForce: string;
@@ -133,6 +174,8 @@ export interface Thresholds {
   readonly transientOrganEffects: { readonly relevantFrom: CitedPercent; readonly sum: CitedPercent };
   readonly aspiration: {
     readonly relevantFrom: CitedPercent;
+    /** Which physical forms the class is for. */
+    readonly forms: { readonly cite: string };
     readonly categories: readonly {
       readonly category: string;
       readonly sum: number;
@@ -150,15 +193,10 @@ export interface Thresholds {
     readonly boilingPoint: { readonly extreme: number };
     readonly combustibleCategory: string | null;
   };
-  readonly physicalClasses: readonly {
-    readonly class: string;
-    readonly cite: string;
-    /** Where it is not the instrument of physical hazards. */
-    readonly instrument?: string;
-    readonly forms: readonly PhysicalForm[];
-  }[];
+  readonly physicalClasses: readonly PhysicalClassRules[];
+  readonly aerosols: AerosolRules;
   readonly organicPeroxides: OrganicPeroxideRules;
-  /** From this percent an ingredient without data leaves physical classes undecided. */
+  /** From this percent an ingredient without data, or of a neighbouring class, leaves physical classes undecided. */
   readonly physicalScreening: { readonly relevantFrom: CitedPercent };
   readonly aquatic: AquaticRules | null;
   readonly environmental: Readonly<Record<string, CutOffTable>>;

@@ -68,5 +68,4 @@ export async function supplementalOf(
 }
 
 export const codes = ({ statements }: Supplemental): string[] => statements.map(({ code }) => code);
-export const asked = ({ questions }: Supplemental): string[] =>
-  questions.map(({ text }) => text.split(' ')[0]!);
+export const asked = ({ questions }: Supplemental): string[] => questions.map(({ code }) => code);

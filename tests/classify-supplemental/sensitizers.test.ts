@@ -69,13 +69,14 @@ describe('several corners and other bases', () => {
   it('joins the names of every corner and drops questions on what is due', async () => {
     const one = await supplementalOf([sensitizer('Skin Sens. 1', 0.2)]);
     const other = await supplementalOf([sensitizer('Skin Sens. 1B', 0.2)]);
-    const question = { id: 'supplemental-open', text: 'EUH208 is due if it is' };
+    const warning = { id: 'supplemental-open', text: 'EUH208 is due if it is' };
+    const question = { code: 'EUH208', warning, readings: [] };
     const merged = mergeSupplemental([one, other, { statements: [], questions: [question] }]);
     expect(merged.statements.find(({ code }) => code === 'EUH208')!.fields.sensitizer).toEqual([
       'sensitizer Skin Sens. 1',
       'sensitizer Skin Sens. 1B',
     ]);
-    expect(merged.questions.map(({ text }) => text)).not.toContain(question.text);
+    expect(merged.questions.map(({ code }) => code)).not.toContain(question.code);
   });
 
   it.each(['us-hcs', 'un-ghs'] as const)('has no such statements under %s', async basis => {

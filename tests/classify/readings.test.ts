@@ -29,7 +29,7 @@ const test = {
 const rest = { name: 'water', amount: 'balance' };
 
 const titanium = { form: 'solid', formula: [{ name: 'a', cas: '13463-67-7', percent: 2 }, rest] };
-const apply = { reading: 'titanium-dioxide', take: 'apply', reason: 'tested' };
+const formula = (cas: string, percent: number) => ({ formula: [{ name: 'a', cas, percent }, rest] });
 
 /** For each reading a mixture whose result depends on it. */
 const situations: Readonly<Record<ReadingId, Situation>> = {
@@ -71,17 +71,29 @@ const situations: Readonly<Record<ReadingId, Situation>> = {
   'boiling-point-missing': ['us-hcs', '1 % none + flash point 10 C'],
   'm-factor-missing': ['eu-clp', '25 % Aquatic Acute 1'],
   'reproductive-effects': ['eu-clp', '3 % Repr. 1B; H360Fd'],
-  'euh-entry-limit': [
-    'eu-clp',
-    '1 % none',
-    { formula: [{ name: 'a', cas: '10025-67-9', percent: 5 }, rest] },
-  ],
-  'euh066-share': ['eu-clp', '1 % none', { formula: [{ name: 'a', cas: '67-64-1', percent: 20 }, rest] }],
+  'euh-entry-limit': ['eu-clp', '1 % none', formula('10025-67-9', 5)],
+  'euh066-share': ['eu-clp', '1 % none', formula('67-64-1', 20)],
   'elicitation-specific-limit': ['eu-clp', '0.01 % Skin Sens. 1 | limit Skin Sens. 1: C >= 0.1'],
   'euh208-other-kind': ['eu-clp', '0.1 % Skin Sens. 1B'],
   'euh210-scope': ['eu-clp', '0.1 % Skin Sens. 1B'],
-  // The other reading leaves a question, not a statement.
-  'titanium-dioxide': ['eu-clp', '1 % none', { ...titanium, choices: [apply] }],
+  'titanium-dioxide': ['eu-clp', '1 % none', titanium],
+  'unknown-statement': ['us-hcs', '11 % none | unknown acute-oral'],
+  'ate-at-point-estimate': ['us-hcs', '50 % Acute Tox. 2 (oral) | ate oral 5 mg/kg'],
+  'ate-before-category': ['us-hcs', '50 % Acute Tox. 4 (oral) | ate oral 250 mg/kg'],
+  'vapour-near-gas-phase': ['us-hcs', '30 % Acute Tox. 3 (inhalation: vapour)'],
+  'ph-sub-category': ['us-hcs', '5 % Skin Corr. 1B + pH 1'],
+  'not-additive-category': ['us-hcs', '1 % Skin Corr. 1B | not additive'],
+  'not-additive-limit': ['eu-clp', '2 % Skin Corr. 1B | not additive | limit Skin Corr. 1B: C >= 2'],
+  'stot-se-3-beside-1-2': ['us-hcs', '5 % STOT SE 2 + 20 % STOT SE 3 (narcotic effects)'],
+  'two-cut-offs': ['un-ghs', '0.5 % Carc. 2'],
+  'aspiration-layers': ['us-hcs', '5 % Asp. Tox. 1'],
+  'aspiration-aerosol': ['us-hcs', '5 % Asp. Tox. 1', { form: 'aerosol' }],
+  'physical-screening': ['us-hcs', '1 % none'],
+  'unknown-aquatic': ['eu-clp', '1 % none | unknown aquatic'],
+  // Annex VI: EUH071 of succinic anhydride (Skin Corr. 1), EUH014 of disulphur dichloride (Skin Corr. 1A).
+  'euh071-entry': ['eu-clp', '1 % none', formula('108-30-5', 5)],
+  'euh-asked-by-entry': ['eu-clp', '1 % none', formula('10025-67-9', 5)],
+  'euh202-share': ['eu-clp', '1 % none', formula('7085-85-0', 90)],
   'case-by-case': ['us-hcs', '0.1 % Carc. 1B', { evidence: [test] }],
   'building-block-acute-5': ['un-ghs', '60 % none | ate oral 2500 mg/kg'],
   'building-block-skin-3': ['un-ghs', '5 % Skin Irrit. 2'],
@@ -97,7 +109,6 @@ const situations: Readonly<Record<ReadingId, Situation>> = {
 
 /** Where the first mixture does not show another option: one that does. */
 const otherSituations: Readonly<Record<string, Situation>> = {
-  'titanium-dioxide apply': ['eu-clp', '1 % none', titanium],
   'inhalation-form vapour': ['us-hcs', '50 % Acute Tox. 3 (inhalation)', { form: 'solid' }],
 };
 
@@ -115,8 +126,7 @@ describe('readings of the law', () => {
   it.each(Object.keys(readings) as ReadingId[])('%s is reported where a result depends on it', async id => {
     const { readings: reported } = await outcome(situations[id]);
     const entry = reported.find(reading => reading.id === id);
-    const taken = id === apply.reading ? apply.take : defaultOf(id);
-    expect(entry?.taken.startsWith(`${taken}: `)).toBe(true);
+    expect(entry?.taken.startsWith(`${defaultOf(id)}: `)).toBe(true);
     expect(entry?.cite).toBe(readings[id].cite);
   });
 

@@ -25,17 +25,9 @@ describe('source files', () => {
     expect(found(sources, known).length).toBeGreaterThan(0);
   });
 
-  // Larger than ten kilobytes, with the reason.
-  const large: Readonly<Record<string, string>> = {
-    'src/classify/classes/skin.ts': 'one hazard class, read beside one chapter of the law',
-    'src/classify/classes/acute-toxicity.ts':
-      'one hazard class with four routes, read beside one chapter of the law',
-    'src/classify/readings.ts': 'the list of readings: data with a sentence each',
-  };
-
   it('are small', () => {
     const size = (path: string) => readFileSync(path).length;
-    expect(sources.filter(path => size(path) > 10_000 && !large[path])).toEqual([]);
+    expect(sources.filter(path => size(path) > 10_000)).toEqual([]);
     expect(written.filter(path => textOf(path).split('\n').length > 400)).toEqual([]);
   });
 

@@ -22,6 +22,12 @@ export interface PublishedExample {
   readonly expected: {
     readonly hazards?: readonly string[];
     readonly notHazards?: readonly string[];
+    /** Classes named without a category. */
+    readonly classes?: readonly string[];
+    readonly notClasses?: readonly string[];
+    /** EUH codes. */
+    readonly supplemental?: readonly string[];
+    readonly notSupplemental?: readonly string[];
     readonly ateMix?: Readonly<Record<string, number>>;
     readonly printedTo?: Readonly<Record<string, number>>;
     readonly unknownAcuteToxicity?: Readonly<Record<string, number>>;

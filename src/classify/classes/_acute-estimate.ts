@@ -2,13 +2,17 @@ import { Exact } from '../../quantity/exact.ts';
 import { compare } from '../../quantity/sum.ts';
 import type { AcuteKey, AcuteToxicityRules } from '../../reference/thresholds.ts';
 import type { Ingredient } from '../ingredient.ts';
+import type { ReadingId } from '../readings.ts';
 
 /** What an ingredient brings to the additivity formula by one route and form. */
 export interface Estimate {
   readonly value: Exact;
   /** Category that the value lies in; null above the last one. */
   readonly category: string | null;
+  /** The point estimate of a category, not a value of the ingredient itself. */
   readonly converted: boolean;
+  /** The reading on which the value or its category rests. */
+  readonly reading?: ReadingId;
 }
 
 /** The category of an estimate: the first whose upper bound it does not exceed (Table A.1.1; CLP Table 3.1.1). */
@@ -33,7 +37,10 @@ function listedCategory(
   return worst;
 }
 
-/** An ingredient's estimate by one route and form: its own value, else that of its category (A.1.3.3(d); CLP 3.1.3.3(d)). */
+/**
+ * An ingredient's estimate by one route and form: its own value, else the point estimate of its category (A.1.3.3(d),
+ * Note (b) to Table A.1.1; CLP and UN 3.1.3.3(d), Table 3.1.1).
+ */
 export function estimateOf(
   ingredient: Ingredient,
   key: AcuteKey,
@@ -46,11 +53,14 @@ export function estimateOf(
   const open = !(ate.gas || ate.vapour || ate.mist) ? unnamedForm : value ? key : null;
   const listed = listedCategory(ingredient, key, rules, open);
   const point = listed === null ? null : rules.conversion[key][listed]!;
-  // A value that is the point estimate of the listed category was converted from it (reading `same-category`).
-  if (value && point !== null && compare(value, point) === 0)
-    return { value, category: listed, converted: false };
-  if (value) return { value, category: categoryOf(value, rules.categories[key]), converted: false };
-  return point === null ? null : { value: pointEstimate(point), category: listed, converted: true };
+  if (!value)
+    return point === null ? null : { value: pointEstimate(point), category: listed, converted: true };
+  const own = { value, category: categoryOf(value, rules.categories[key]), converted: false };
+  if (point === null || own.category === listed) return own;
+  // A value that is the point estimate of the listed category was converted from it.
+  return compare(value, point) === 0
+    ? { ...own, category: listed, reading: 'ate-at-point-estimate' }
+    : { ...own, reading: 'ate-before-category' };
 }
 
 /** Toxic in one inhalation form is not unknown in another (reading `inhalation-forms-apart`). */

@@ -6,6 +6,7 @@ import type { Because } from '../classification.ts';
 import { constant } from '../constant.ts';
 import { type ClassResult, type Context, citeHealth, plainHazard } from '../context.ts';
 import { concerns, hazardsOf, type Ingredient, limitsOf } from '../ingredient.ts';
+import type { ReadingId } from '../readings.ts';
 import { reason } from '../reasons.ts';
 import { becauseOfNone, figure } from '../sums.ts';
 
@@ -87,13 +88,15 @@ export const floorOf = (table: CutOffTable): number => Math.min(...table.rows.ma
 /** Wording for the ingredient that decides, or for those that stay below. */
 export const becauseOfCandidates = (
   context: Context,
+  hazardClass: string,
   rule: string,
   table: CutOffTable,
   candidates: readonly (Trigger & { readonly reached?: boolean })[],
-): Because => reason(() => worked(context, rule, table, candidates));
+): Because => reason(() => worked(context, hazardClass, rule, table, candidates));
 
 function worked(
   context: Context,
+  hazardClass: string,
   rule: string,
   table: CutOffTable,
   candidates: readonly (Trigger & { readonly reached?: boolean })[],
@@ -103,9 +106,9 @@ function worked(
   const [first] = candidates;
   if (!first)
     return becauseOfNone(
-      'no ingredient with this hazard',
+      'cut-off of each ingredient',
       cite,
-      'no ingredient is classified for this hazard',
+      `no ingredient is classified ${hazardClass}; the lowest cut-off is ${show(floorOf(table))} %`,
     );
   const words = candidates.map(({ ingredient, own, result, limit, reached }) => {
     const sign = (reached ?? true) ? '>=' : '<';
@@ -151,18 +154,40 @@ export function byIngredient(
   const floor = floorOf(table);
   const worst = reached[0];
   if (!worst) {
-    const because = becauseOfCandidates(context, 'ingredients below their cut-off', table, candidates);
+    const because = becauseOfCandidates(
+      context,
+      hazardClass,
+      'ingredients below their cut-off',
+      table,
+      candidates,
+    );
     return {
-      result: { class: hazardClass, outcome: 'not-classified', because, floor },
+      result: { class: hazardClass, outcome: 'not-classified', because, readings: readingsOf(table), floor },
       triggers: [],
       reached,
     };
   }
   const triggers = reached.filter(({ result }) => result === worst.result);
   const hazard = plainHazard(hazardClass, worst.result, [statements[worst.result]!]);
-  const because = becauseOfCandidates(context, 'ingredient at or above its cut-off', table, triggers);
-  return { result: { class: hazardClass, outcome: 'classified', hazard, because, floor }, triggers, reached };
+  const because = becauseOfCandidates(
+    context,
+    hazardClass,
+    'ingredient at or above its cut-off',
+    table,
+    triggers,
+  );
+  const readings = readingsOf(table);
+  return {
+    result: { class: hazardClass, outcome: 'classified', hazard, because, readings, floor },
+    triggers,
+    reached,
+  };
 }
+
+/** Readings on which every result of a table rests. */
+export const readingsOf = ({ twoCutOffs }: CutOffTable): readonly ReadingId[] => (twoCutOffs ? higher : none);
+const higher = ['two-cut-offs'] as const;
+const none = [] as const;
 
 /** The outcome where no ingredient has a hazard or a limit of the class. */
 export const noneOf = (context: Context, hazardClass: string, table: CutOffTable) =>
@@ -170,7 +195,7 @@ export const noneOf = (context: Context, hazardClass: string, table: CutOffTable
     result: {
       class: hazardClass,
       outcome: 'not-classified' as const,
-      because: becauseOfCandidates(context, '', table, []),
+      because: becauseOfCandidates(context, hazardClass, '', table, []),
       floor: floorOf(table),
     },
     triggers: [],

@@ -27,7 +27,7 @@ export function carcinogenicity(context: Context): ClassResult[] {
     {
       ...result,
       hazard: { ...result.hazard, statements: byInhalation },
-      readings: belowLabel ? ['carcinogen-2-label'] : [],
+      readings: [...(result.readings ?? []), ...(belowLabel ? (['carcinogen-2-label'] as const) : [])],
       warnings: belowLabel
         ? [
             {

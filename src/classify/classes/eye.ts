@@ -8,13 +8,13 @@ import { concerns, hazardsOf, type Ingredient, limitsOf, lowestBound } from '../
 import type { ReadingId } from '../readings.ts';
 import {
   becauseOfNone,
-  becauseOfOne,
   becauseOfSum,
   genericTerm,
   reachesLimit,
   type SumTerm,
   specificTerm,
 } from '../sums.ts';
+import { firstAtLimit, noteLimits, resultsOf, type Sorted, sortIngredients } from './_skin-and-eye.ts';
 
 const CLASS = 'Eye Dam./Irrit.';
 
@@ -33,116 +33,99 @@ const eyeLimits = ({ applyLimits }: Context, ingredient: Ingredient) => {
 /**
  * Serious eye damage and eye irritation of an untested mixture: A.3.3.1.2 (pH), A.3.3.3.3 with Table A.3.3 (sums),
  * A.3.3.3.4 with Table A.3.4 (ingredients for which summing does not hold); CLP and UN 3.3.3.
+ * @param skinCorrosive whether the mixture is corrosive to skin, which damages eyes too.
  */
 export function eye(context: Context, skinCorrosive: boolean): readonly ClassResult[] {
   const { basis, mixture } = context;
   const concerned = skinCorrosive || concerns(mixture, 'Skin Corr.', 'Eye Dam.', 'Eye Irrit.');
-  if (concerned || mixture.properties.pH) return judge(context, skinCorrosive);
-  return constant(basis, CLASS, () => judge(context, false));
+  if (concerned || mixture.properties.pH) return [judge(context, skinCorrosive)];
+  return constant(basis, CLASS, () => [judge(context, false)]);
 }
 
-function judge(context: Context, skinCorrosive: boolean): ClassResult[] {
-  const { basis } = context;
+function judge(context: Context, skinCorrosive: boolean): ClassResult {
+  const { basis, mixture } = context;
   const rules = basis.eye;
   const used = new Set<ReadingId>();
-  const { additive, alone } = sortIngredients(context, used);
-  const floor = rules.relevantFrom.percent;
-  const damage = (because: Because): ClassResult[] => [
-    {
-      class: CLASS,
-      outcome: 'classified',
-      hazard: plainHazard('Eye Dam.', '1', ['H318']),
-      because,
-      readings: [...used],
-      floor,
+  const sorted = sortIngredients(
+    mixture.ingredients,
+    rules.relevantFrom,
+    ingredient => {
+      const { damage: ownDamage, irritation } = eyeLimits(context, ingredient);
+      return [...ownDamage, ...irritation];
     },
-  ];
+    ingredient => isDamaging(ingredient) || irritantCategories(ingredient).length > 0,
+    used,
+  );
+  const ph = extremePh(context, basis, rules.extremePh, 'Eye Dam.', used);
+  const { given, notGiven } = resultsOf(CLASS, rules.relevantFrom, sorted, ph, used);
 
-  const damaging = additive
-    .map(ingredient => damageTerm(context, ingredient, used))
+  const damaging = damage(context, sorted, ph.because, skinCorrosive, used);
+  if (damaging) return given(plainHazard('Eye Dam.', '1', ['H318']), damaging);
+
+  const terms = sorted.additive
+    .map(ingredient => irritantTerm(context, ingredient))
     .filter(term => term !== null);
-  const damageSum = becauseOfSum(
-    damaging,
-    rules.damage.percent,
-    'sum of skin-corrosive and eye-damaging ingredients',
-    citeHealth(basis, rules.damage.cite),
-    basis.specificLimits.cite,
-  );
-  if (reachesLimit(damaging, rules.damage.percent)) {
-    noteLimits(damaging, used);
-    return damage(damageSum);
-  }
-  const byPh = extremePh(context, basis, rules.extremePh, 'Eye Dam.', used);
-  if (byPh) return damage(byPh);
-  const damagingAlone = byOne(context, alone, 'damage', used);
-  if (damagingAlone) return damage(damagingAlone);
-  if (skinCorrosive) {
-    used.add('corrosive-implies-eye');
-    return damage(
-      becauseOfNone(
-        'corrosive to skin',
-        citeHealth(basis, rules.fromSkin.cite),
-        'the mixture is classified Skin Corr. 1, so serious eye damage is concluded',
-      ),
-    );
-  }
-
-  const terms = additive.map(ingredient => irritantTerm(context, ingredient)).filter(term => term !== null);
   noteLimits(terms, used);
-  const sum = becauseOfSum(
-    terms,
-    rules.irritant.percent,
-    'sum of eye-damaging and eye-irritating ingredients',
-    citeHealth(basis, rules.irritant.cite),
-    basis.specificLimits.cite,
-  );
-  const irritation = (because: Because): ClassResult[] => {
-    const category = irritantResult(context, [...additive, ...alone], used);
+  const sum = (): Because =>
+    becauseOfSum(
+      terms,
+      rules.irritant.percent,
+      'sum of eye-damaging and eye-irritating ingredients',
+      citeHealth(basis, rules.irritant.cite),
+      basis.specificLimits.cite,
+    );
+  const irritating = reachesLimit(terms, rules.irritant.percent)
+    ? sum()
+    : byOne(context, sorted.alone, 'irritant', used);
+  if (irritating) {
+    const category = irritantResult(context, [...sorted.additive, ...sorted.alone], used);
     const statement = category === rules.mildIrritant?.category ? 'H320' : 'H319';
-    const hazard = plainHazard('Eye Irrit.', category, [statement]);
-    return [{ class: CLASS, outcome: 'classified', hazard, because, readings: [...used], floor }];
-  };
-  if (reachesLimit(terms, rules.irritant.percent)) return irritation(sum);
-  const irritantAlone = byOne(context, alone, 'irritant', used);
-  if (irritantAlone) return irritation(irritantAlone);
+    return given(plainHazard('Eye Irrit.', category, [statement]), irritating);
+  }
 
   const because =
     terms.length > 0
-      ? sum
+      ? sum()
       : becauseOfNone(
           'no relevant ingredient',
           citeHealth(basis, rules.relevantFrom.cite),
-          `no ingredient damaging or irritating to the eye at ${show(floor)} % or more`,
+          `no ingredient damaging or irritating to the eye at ${show(rules.relevantFrom.percent)} % or more`,
         );
-  return [{ class: CLASS, outcome: 'not-classified', because, readings: [...used], floor }];
+  return notGiven(because);
 }
 
-const noteLimits = (terms: readonly SumTerm[], used: Set<ReadingId>): void => {
-  if (terms.some(({ specific }) => specific)) used.add('limit-ratio').add('limit-upper-end');
-};
-
-/** Relevant ingredients (A.3.3.3.1; CLP 3.3.3.3.1 with 1.1.2.2.2) in two groups: summed, and judged alone. */
-function sortIngredients(
+/** Category 1 by the sum, by pH, by an ingredient judged alone, or because the mixture is corrosive to skin. */
+function damage(
   context: Context,
+  { additive, alone }: Sorted,
+  byPh: Because | null,
+  skinCorrosive: boolean,
   used: Set<ReadingId>,
-): { additive: Ingredient[]; alone: Ingredient[] } {
-  const additive: Ingredient[] = [];
-  const alone: Ingredient[] = [];
-  const generic = context.basis.eye.relevantFrom.percent;
-  for (const ingredient of context.mixture.ingredients) {
-    const { damage, irritation } = eyeLimits(context, ingredient);
-    const limits = [...damage, ...irritation];
-    if (limits.length === 0 && !isDamaging(ingredient) && irritantCategories(ingredient).length === 0)
-      continue;
-    const lowest = lowestBound(limits);
-    const floor = lowest && lowest.value < generic ? lowest.value : generic;
-    if (!ingredient.additive) {
-      used.add('not-additive');
-      alone.push(ingredient);
-    } else if (ingredient.relevant || reaches(ingredient.percent, floor)) additive.push(ingredient);
-    else used.add('below-cut-off');
+): Because | null {
+  const { basis } = context;
+  const rules = basis.eye;
+  const terms = additive
+    .map(ingredient => damageTerm(context, ingredient, used))
+    .filter(term => term !== null);
+  if (reachesLimit(terms, rules.damage.percent)) {
+    noteLimits(terms, used);
+    return becauseOfSum(
+      terms,
+      rules.damage.percent,
+      'sum of skin-corrosive and eye-damaging ingredients',
+      citeHealth(basis, rules.damage.cite),
+      basis.specificLimits.cite,
+    );
   }
-  return { additive, alone };
+  if (byPh) return byPh;
+  const byAlone = byOne(context, alone, 'damaging', used);
+  if (byAlone || !skinCorrosive) return byAlone;
+  used.add('corrosive-implies-eye');
+  return becauseOfNone(
+    'corrosive to skin',
+    citeHealth(basis, rules.fromSkin.cite),
+    'the mixture is classified Skin Corr. 1, so serious eye damage is concluded',
+  );
 }
 
 /** The specific limit for damage, else the upper end of a range for irritation alone (reading `eye-from-irritant-range`). */
@@ -177,17 +160,26 @@ function irritantTerm(context: Context, ingredient: Ingredient): SumTerm | null 
   return irritantCategories(ingredient).length > 0 ? genericTerm(ingredient, irritant.percent) : null;
 }
 
-/** 2B when every relevant ingredient that is classified for the eye is 2B (Table A.3.3, Note b). */
-function irritantResult({ basis }: Context, classified: readonly Ingredient[], used: Set<ReadingId>): string {
-  const { mildIrritant, irritantCategory, relevantFrom } = basis.eye;
+/**
+ * 2B when every relevant ingredient that is classified for the eye is 2B (Table A.3.3, Note b). One that counts by its
+ * specific limit alone has no such category.
+ */
+function irritantResult(context: Context, classified: readonly Ingredient[], used: Set<ReadingId>): string {
+  const { mildIrritant, irritantCategory, relevantFrom } = context.basis.eye;
   if (!mildIrritant) return irritantCategory;
   used.add('eye-2b');
-  const allMild = classified.every(
-    ingredient =>
-      !(ingredient.relevant || reaches(ingredient.percent, relevantFrom.percent)) ||
-      (!isDamaging(ingredient) &&
-        irritantCategories(ingredient).every(category => category === mildIrritant.category)),
-  );
+  const isMild = (ingredient: Ingredient): boolean => {
+    const categories = irritantCategories(ingredient);
+    if (isDamaging(ingredient) || categories.length === 0) return false;
+    return categories.every(category => category === mildIrritant.category);
+  };
+  const isRelevant = (ingredient: Ingredient): boolean => {
+    const { damage: ownDamage, irritation } = eyeLimits(context, ingredient);
+    const lowest = lowestBound([...ownDamage, ...irritation]);
+    const floor = lowest && lowest.value < relevantFrom.percent ? lowest.value : relevantFrom.percent;
+    return ingredient.relevant || reaches(ingredient.percent, floor);
+  };
+  const allMild = classified.every(ingredient => isMild(ingredient) || !isRelevant(ingredient));
   return allMild ? mildIrritant.category : irritantCategory;
 }
 
@@ -195,28 +187,19 @@ function irritantResult({ basis }: Context, classified: readonly Ingredient[], u
 function byOne(
   context: Context,
   alone: readonly Ingredient[],
-  kind: 'damage' | 'irritant',
+  kind: 'damaging' | 'irritant',
   used: Set<ReadingId>,
 ): Because | null {
-  const { basis } = context;
-  for (const ingredient of alone) {
-    const { damage, irritation } = eyeLimits(context, ingredient);
-    const low = kind === 'damage' ? ownDamageLimit(context, ingredient, used) : lowestBound(irritation);
-    const damaging = isDamaging(ingredient) || damage.length > 0;
-    const concerned =
-      low !== null || damaging || (kind === 'irritant' && irritantCategories(ingredient).length > 0);
+  const { notAdditive } = context.basis.eye;
+  const limitOf = (ingredient: Ingredient) => {
+    const { damage: ownDamage, irritation } = eyeLimits(context, ingredient);
+    const low = kind === 'damaging' ? ownDamageLimit(context, ingredient, used) : lowestBound(irritation);
+    if (low) return { percent: low.value, specific: true };
     // Below a limit of its own for damage an ingredient still irritates from the table's figure, as in the sums.
-    const limit = low?.value ?? basis.eye.notAdditive[damaging ? 'damage' : 'irritant'];
-    if (concerned && reaches(ingredient.percent, limit))
-      return becauseOfOne(
-        ingredient,
-        limit,
-        true,
-        kind === 'damage'
-          ? 'damaging ingredient for which summing does not hold'
-          : 'irritant ingredient for which summing does not hold',
-        citeHealth(basis, basis.eye.notAdditive.cite),
-      );
-  }
-  return null;
+    if (isDamaging(ingredient) || ownDamage.length > 0)
+      return { percent: notAdditive.damage, specific: false };
+    const irritates = kind === 'irritant' && irritantCategories(ingredient).length > 0;
+    return irritates ? { percent: notAdditive.irritant, specific: false } : null;
+  };
+  return firstAtLimit(context, alone, limitOf, `${kind} ingredient`, notAdditive.cite, used);
 }

@@ -1,138 +1,157 @@
 import type { Hazard } from '../../notation/hazard.ts';
 import { compare, reaches, show } from '../../quantity/sum.ts';
-import type { Basis } from '../../reference/thresholds.ts';
+import type { PhysicalForm } from '../../record/product-record.ts';
+import type { Basis, PhysicalClassRules } from '../../reference/thresholds.ts';
 import { constant } from '../constant.ts';
 import { type ClassResult, type Context, citePhysical, plainHazard } from '../context.ts';
-import { concerns, hazardsOf, type Ingredient, limitsOf } from '../ingredient.ts';
-import { becauseOfNone, becauseOfOne } from '../sums.ts';
+import { concerns, hazardsOf, type Ingredient, type Mixture } from '../ingredient.ts';
+import { reason } from '../reasons.ts';
+import { becauseOfNone } from '../sums.ts';
 import { organicPeroxides } from './_available-oxygen.ts';
-import { overLow } from './by-ingredient.ts';
+import { byOwnLimits } from './_own-limits.ts';
+import { pyrophoricMixture } from './_pyrophoric-mixture.ts';
+import { aerosol } from './aerosols.ts';
 
 /**
  * Physical classes other than flammable liquids (App. B; CLP and UN part 2). They follow from tests, which stand in
  * the record as evidence; here only what the ingredients say is judged: a product that is one substance takes that
- * substance's class, a specific limit decides where it applies, and an ingredient of the class leaves it open. Organic
- * peroxides have a calculation of their own.
+ * substance's class, a specific limit decides where it applies, and an ingredient of the class or of a neighbouring
+ * one leaves it open. Aerosols, pyrophoric gas mixtures and organic peroxides have rules of their own.
  */
 export function physical(context: Context): ClassResult[] {
   const { basis, mixture } = context;
+  const onlyWater = mixture.ingredients.every(({ water }) => water);
+  const wrongForms = constant(basis, `not for ${mixture.form}`, () => wrongFormsOf(context));
   return basis.physicalClasses.map((entry): ClassResult => {
-    const { class: hazardClass, forms } = entry;
-    if (!forms.includes(mixture.form))
-      return constant(basis, `${hazardClass} ${mixture.form}`, () => wrongForm(context, entry));
-    if (hazardClass !== 'Met. Corr.' && !concerns(mixture, hazardClass))
-      return constant(basis, hazardClass, () => undecided(context, hazardClass, [], citeOf(basis, entry)));
-    const concerned = mixture.ingredients.filter(ingredient => hazardsOf(ingredient, hazardClass).length > 0);
+    const { class: hazardClass } = entry;
+    const wrong = wrongForms.get(hazardClass);
+    if (wrong) return wrong;
+    if (hazardClass === 'Aerosol') return aerosol(context);
+    if (hazardClass !== 'Met. Corr.' && !isConcerned(mixture, entry))
+      return constant(basis, onlyWater ? `${hazardClass} of water` : hazardClass, () =>
+        undecided(context, entry),
+      );
     const cite = citeOf(basis, entry);
     return (
-      asSubstance(hazardClass, concerned, cite) ??
-      bySpecificLimit(context, hazardClass, cite) ??
-      (hazardClass === 'Org. Perox.'
-        ? organicPeroxides(context)
-        : undecided(context, hazardClass, concerned, cite))
+      asSubstance(context, entry, cite) ??
+      byOwnLimits(context, hazardClass, cite) ??
+      (hazardClass === 'Pyr. Gas' ? pyrophoricMixture(context, entry, cite) : null) ??
+      (hazardClass === 'Org. Perox.' ? organicPeroxides(context) : undecided(context, entry))
     );
   });
 }
 
-type PhysicalClass = Basis['physicalClasses'][number];
+// Asked for every class of every product; most have no neighbours.
+const isConcerned = (mixture: Mixture, { class: own, members, openedBy }: PhysicalClassRules): boolean =>
+  concerns(mixture, own) ||
+  (members !== undefined && concerns(mixture, ...members)) ||
+  (openedBy !== undefined && concerns(mixture, ...openedBy));
 
-const citeOf = (basis: Basis, { instrument, cite }: PhysicalClass): string =>
-  instrument ? `${instrument}, ${cite}` : citePhysical(basis, cite);
+const citeOf = (basis: Basis, { instrument, criteria }: PhysicalClassRules): string =>
+  instrument ? `${instrument}, ${criteria}` : citePhysical(basis, criteria);
 
-const wrongForm = ({ basis, mixture }: Context, entry: PhysicalClass): ClassResult => ({
-  class: entry.class,
-  outcome: 'not-applicable',
-  because: becauseOfNone(
-    'physical form',
-    citeOf(basis, entry),
-    `the class is for ${entry.forms.join(' or ')}, the product is ${mixture.form}`,
-  ),
-});
+const formWords: Readonly<Record<PhysicalForm, readonly [one: string, many: string]>> = {
+  liquid: ['a liquid', 'liquids'],
+  solid: ['a solid', 'solids'],
+  gas: ['a gas', 'gases'],
+  aerosol: ['an aerosol', 'aerosols'],
+};
 
-const asHazard = ({ hazardClass, category, statement }: Hazard) =>
-  plainHazard(hazardClass, category, statement ? [statement] : []);
-
-function asSubstance(
-  hazardClass: string,
-  concerned: readonly Ingredient[],
-  cite: string,
-): ClassResult | null {
-  const [only] = concerned;
-  if (!only || compare(only.percent, 100) < 0) return null;
-  const because = becauseOfNone(
-    'single substance',
-    cite,
-    `the product is ${only.name} alone, which is classified ${hazardClass}`,
-  );
+/** The outcome for a physical form that a class is not for. */
+export function wrongForm(
+  { basis, mixture }: Context,
+  entry: Omit<PhysicalClassRules, 'criteria'>,
+): ClassResult {
+  const { notBeside } = basis.aerosols;
+  const { class: name, forms, instrument, cite } = entry;
+  const note = mixture.form === 'aerosol' && notBeside.classes.includes(name) ? `, ${notBeside.cite}` : '';
   return {
-    class: hazardClass,
-    outcome: 'classified',
-    hazard: asHazard(hazardsOf(only, hazardClass)[0]!),
-    because,
+    class: name,
+    outcome: 'not-applicable',
+    because: becauseOfNone(
+      'physical form',
+      `${instrument ?? basis.physicalInstrument}, ${cite}${note}`,
+      `the class is for ${forms.map(form => formWords[form][1]).join(', ')}; the product is ${formWords[mixture.form][0]}`,
+    ),
   };
 }
 
-function bySpecificLimit(
-  { basis, mixture, applyLimits }: Context,
-  hazardClass: string,
-  cite: string,
-): ClassResult | null {
-  if (!applyLimits) return null;
-  for (const ingredient of mixture.ingredients) {
-    const limits = limitsOf(ingredient, hazardClass).filter(({ low }) => low !== null);
-    if (limits.length === 0) continue;
-    const sorted = [...limits].sort((a, b) => (a.category < b.category ? -1 : 1));
-    const reached = sorted.find(limit => overLow(ingredient.percent, limit));
-    const rule = 'specific concentration limit';
-    const cites = `${cite}; ${basis.specificLimits.cite}`;
-    if (reached)
-      return {
-        class: hazardClass,
-        outcome: 'classified',
-        hazard: plainHazard(hazardClass, reached.category, reached.statement ? [reached.statement] : []),
-        because: becauseOfOne(ingredient, reached.low!.value, true, rule, cites),
-      };
-    const lowest = sorted.at(-1)!;
-    return {
-      class: hazardClass,
-      outcome: 'not-classified',
-      because: becauseOfOne(ingredient, lowest.low!.value, false, rule, cites),
-    };
-  }
-  return null;
+const wrongFormsOf = (context: Context): ReadonlyMap<string, ClassResult> =>
+  new Map(
+    context.basis.physicalClasses
+      .filter(({ forms }) => !forms.includes(context.mixture.form))
+      .map(entry => [entry.class, wrongForm(context, entry)]),
+  );
+
+/** Hazards of an ingredient that are judged as the class itself. */
+const ownHazards = (
+  ingredient: Ingredient,
+  { class: own, members = [] }: PhysicalClassRules,
+): readonly Hazard[] =>
+  members.length === 0
+    ? hazardsOf(ingredient, own)
+    : [own, ...members].flatMap(name => hazardsOf(ingredient, name));
+
+function asSubstance({ mixture }: Context, entry: PhysicalClassRules, cite: string): ClassResult | null {
+  const only = mixture.ingredients.find(
+    ingredient => ingredient.percent.value > 0 && ownHazards(ingredient, entry).length > 0,
+  );
+  if (!only || compare(only.percent, 100) < 0) return null;
+  const { hazardClass, category: written, statement } = ownHazards(only, entry)[0]!;
+  const category = entry.renamed?.[written] ?? written;
+  const hazard = plainHazard(hazardClass, category, statement ? [statement] : []);
+  const because = becauseOfNone(
+    'single substance',
+    cite,
+    `the product is ${only.name} alone, which is classified ${hazard.code}`,
+  );
+  return { class: entry.class, outcome: 'classified', hazard, because };
 }
 
-function undecided(
-  context: Context,
-  hazardClass: string,
-  concerned: readonly Ingredient[],
-  cite: string,
-): ClassResult {
-  const pointing = concerned.map(
-    ({ name, percent, data }) =>
-      `${show(percent.value)} % ${name}, itself ${data.hazards.find(hazard => hazard.hazardClass === hazardClass)!.code}`,
-  );
-  if (hazardClass === 'Met. Corr.') pointing.push(...corrosiveToMetalsSigns(context));
-  if (pointing.length > 0)
+/** A class that only a test decides: open where anything points to it, else not given after a look at the ingredients. */
+function undecided(context: Context, entry: PhysicalClassRules): ClassResult {
+  const { basis, mixture } = context;
+  const { class: name, notFromIngredients } = entry;
+  const cite = citeOf(basis, entry);
+  const signs = mixture.ingredients.flatMap(ingredient => signOf(ingredient, entry, basis));
+  if (name === 'Met. Corr.') signs.push(...corrosiveToMetalsSigns(context));
+  if (signs.length > 0 || notFromIngredients !== undefined)
     return {
-      class: hazardClass,
+      class: name,
       outcome: 'insufficient-data',
-      because: becauseOfNone(
-        'test result needed',
+      because: reason(() => ({
+        rule: 'evidence needed',
         cite,
-        `${pointing.join('; ')}: no test result in the record decides`,
-      ),
+        working: [
+          ...signs,
+          ...(notFromIngredients ? [notFromIngredients] : []),
+          'no evidence in the record decides',
+        ].join('; '),
+        terms: [],
+      })),
     };
   return {
-    class: hazardClass,
+    class: name,
     outcome: 'not-classified',
     because: becauseOfNone(
       'screening by ingredients',
       cite,
-      'no ingredient is classified for this hazard, and the record holds no test result',
+      `no ingredient is classified ${[name, ...(entry.members ?? []), ...(entry.openedBy ?? [])].join(' or ')}; the record holds no test of the product`,
     ),
-    floor: context.basis.physicalScreening.relevantFrom.percent,
+    readings: mixture.ingredients.every(({ water }) => water) ? [] : ['physical-screening'],
+    floor: basis.physicalScreening.relevantFrom.percent,
   };
+}
+
+/** What an ingredient of the class, or of a neighbouring one from the percent of the screening up, says. */
+function signOf(ingredient: Ingredient, entry: PhysicalClassRules, basis: Basis): string[] {
+  const { name, percent } = ingredient;
+  if (percent.value === 0) return [];
+  const told = ({ code }: Hazard) => [`${show(percent.value)} % ${name}, itself ${code}`];
+  const [own] = ownHazards(ingredient, entry);
+  if (own) return told(own);
+  const near = entry.openedBy?.flatMap(other => hazardsOf(ingredient, other))[0];
+  return near && reaches(percent, basis.physicalScreening.relevantFrom.percent) ? told(near) : [];
 }
 
 /** An extreme pH or a corrosive ingredient points to corrosion of metals without deciding it (common practice, no source). */

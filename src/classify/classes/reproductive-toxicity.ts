@@ -11,6 +11,7 @@ import {
   floorOf,
   noneOf,
   overLow,
+  readingsOf,
   type Trigger,
 } from './by-ingredient.ts';
 
@@ -127,16 +128,25 @@ export function reproductiveToxicity(context: Context): ClassResult[] {
   const reached = all
     .filter(({ reached }) => reached)
     .sort((a, b) => (a.result < b.result ? -1 : a.result > b.result ? 1 : 0));
-  const readings = context.basis.id === 'eu-clp' && all.length > 0 ? (['reproductive-effects'] as const) : [];
+  const readings = [
+    ...readingsOf(table),
+    ...(context.basis.id === 'eu-clp' && all.length > 0 ? (['reproductive-effects'] as const) : []),
+  ];
   const floor = floorOf(table);
   const worst = reached[0]?.result;
   if (worst === undefined) {
-    const because = becauseOfCandidates(context, 'ingredients below their cut-off', table, all);
+    const because = becauseOfCandidates(context, 'Repr.', 'ingredients below their cut-off', table, all);
     return [{ class: 'Repr.', outcome: 'not-classified', because, readings, floor }, lactation];
   }
   // Effects of a milder category add their letters.
   const deciding = context.basis.id === 'eu-clp' ? reached : reached.filter(({ result }) => result === worst);
   const hazard = plainHazard('Repr.', worst, [statementOf(context, reached, worst)]);
-  const because = becauseOfCandidates(context, 'ingredient at or above its cut-off', table, deciding);
+  const because = becauseOfCandidates(
+    context,
+    'Repr.',
+    'ingredient at or above its cut-off',
+    table,
+    deciding,
+  );
   return [{ class: 'Repr.', outcome: 'classified', hazard, because, readings, floor }, lactation];
 }

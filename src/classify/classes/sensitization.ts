@@ -10,6 +10,10 @@ export function sensitization(context: Context): ClassResult[] {
     const { result, triggers } = byIngredient(context, hazardClass, table, { '1': statements[hazardClass] });
     if (result.outcome !== 'classified') return result;
     const own = [...new Set(triggers.map(trigger => trigger.own))].sort();
-    return { ...result, hazard: { ...result.hazard, triggers: own }, readings: ['sensitizer-category'] };
+    return {
+      ...result,
+      hazard: { ...result.hazard, triggers: own },
+      readings: [...(result.readings ?? []), 'sensitizer-category'],
+    };
   });
 }

@@ -29,14 +29,16 @@ export function targetOrgans(context: Context): ClassResult[] {
     const depends =
       disputed !== undefined &&
       triggers.some(({ own, ingredient }) => own === '1' && compare(ingredient.percent, disputed) < 0);
-    const hazards = triggers.flatMap(({ ingredient }) => hazardsOf(ingredient, hazardClass));
+    const hazards = triggers.flatMap(({ ingredient }) =>
+      hazardsOf(ingredient, hazardClass).filter(({ category }) => category !== '3'),
+    );
     const organs = [...new Set(hazards.flatMap(hazard => hazard.organs))];
     const routes = [...new Set(hazards.map(({ route }) => route))];
     const route = routes.length === 1 ? routes[0]! : null;
     return {
       ...result,
       hazard: { ...result.hazard, organs, route },
-      readings: depends ? ['stot-1-below-ten'] : [],
+      readings: [...(result.readings ?? []), ...(depends ? (['stot-1-below-ten'] as const) : [])],
     };
   });
 }

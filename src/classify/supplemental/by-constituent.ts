@@ -45,7 +45,8 @@ function cyanoacrylate(input: SupplementalInput): Finding[] {
   const { code, cite, from, asks, members } = rules.cyanoacrylate;
   const shares = sharesOf(input, members);
   if (!over(shares, from, true)) return [];
-  return [plain(code, becauseOfShares(shares, from, true, 'cyanoacrylates', cite), asks)];
+  const because = becauseOfShares(shares, from, true, 'cyanoacrylates', cite);
+  return [{ code, fields: {}, because, readings: ['euh202-share'], open: asks }];
 }
 
 /** 2.3: soluble chromium (VI) in cement, by its dry weight, unless the mixture is a skin sensitizer already. */

@@ -127,7 +127,7 @@ function respiratoryTract(input: SupplementalInput): Finding[] {
           'contains a substance corrosive to the respiratory tract',
           cite,
         ),
-        readings: [],
+        readings: ['euh071-entry'],
       },
     ];
   if (!corrosive) return [];
@@ -153,7 +153,7 @@ function asked(input: SupplementalInput): Finding[] {
         code,
         fields: {},
         because: becauseOfShares(shares, from, true, 'contains a substance with this statement', cite),
-        readings: [],
+        readings: ['euh-asked-by-entry'],
         open: asks,
       },
     ];

@@ -19,11 +19,18 @@ export interface SupplementalStatement {
   readonly readings: readonly ReadingId[];
 }
 
+/** A statement whose figures are met; the fact named in the warning, of id `supplemental-open`, decides. */
+export interface SupplementalQuestion {
+  readonly code: string;
+  readonly warning: Warning;
+  /** Readings of the law by which it is asked. */
+  readonly readings: readonly ReadingId[];
+}
+
 /** Statements that are due, and those that depend on facts the record does not give. */
 export interface Supplemental {
   readonly statements: readonly SupplementalStatement[];
-  /** Id `supplemental-open`: the figures are met, the fact named in the text decides. */
-  readonly questions: readonly Warning[];
+  readonly questions: readonly SupplementalQuestion[];
 }
 
 /**
@@ -56,14 +63,18 @@ export function supplementalStatements(
   };
 }
 
-const questionOf = ({ code, open, because }: Finding): Warning[] =>
+const questionOf = ({ code, open, because, readings }: Finding): SupplementalQuestion[] =>
   open === undefined
     ? []
     : [
         {
-          id: 'supplemental-open',
-          text: `${code} is due if ${open} (${because.rule}: ${because.working})`,
-          cite: because.cite,
+          code,
+          readings,
+          warning: {
+            id: 'supplemental-open',
+            text: `${code} is due if ${open} (${because.rule}: ${because.working})`,
+            cite: because.cite,
+          },
         },
       ];
 
@@ -77,11 +88,10 @@ export function mergeSupplemental(corners: readonly Supplemental[]): Supplementa
       known ? { ...known, fields: union(known.fields, statement.fields) } : statement,
     );
   }
-  const questions = new Map<string, Warning>();
-  for (const question of corners.flatMap(each => each.questions)) {
-    const [code] = question.text.split(' ');
-    if (!statements.has(code!) && !questions.has(code!)) questions.set(code!, question);
-  }
+  const questions = new Map<string, SupplementalQuestion>();
+  for (const question of corners.flatMap(each => each.questions))
+    if (!statements.has(question.code) && !questions.has(question.code))
+      questions.set(question.code, question);
   return {
     statements: [...statements.values()].sort((a, b) => (a.code < b.code ? -1 : 1)),
     questions: [...questions.values()],

@@ -38,6 +38,8 @@ export interface ReactivePair {
 export const reactiveGroups = groupFile.groups as readonly ReactiveGroup[];
 /** Percent from which a constituent counts. */
 export const reactiveFrom: number = pairFile.from.percent;
+/** Where the law says that the substances of a mixture do not react. */
+export const mixtureCite: string = pairFile.mixture;
 /** Where the laws say that summing may not hold for acids and bases. */
 export const additivityCite: string = pairFile.additivity;
 

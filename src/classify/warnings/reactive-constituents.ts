@@ -1,14 +1,21 @@
 import { reaches, show } from '../../quantity/sum.ts';
 import type { Warning } from '../classification.ts';
 import type { Ingredient, Mixture } from '../ingredient.ts';
-import { additivityCite, groupsOf, type ReactivePair, reactiveFrom, reactivePairs } from './_reactivity.ts';
+import {
+  additivityCite,
+  groupsOf,
+  mixtureCite,
+  type ReactivePair,
+  reactiveFrom,
+  reactivePairs,
+} from './_reactivity.ts';
 
 type Grouped = readonly { readonly ingredient: Ingredient; readonly groups: ReadonlySet<string> }[];
 
 /**
  * Constituents that react with each other when mixed: toxic gas, fire, pressure or heat may come of it, and a
- * calculation from the ingredients does not hold for what forms. The worst danger first, one warning for each pair
- * of groups. Groups and pairs after EPA-600/2-80-076, 40 CFR 264 App. V and agency notes, each pair with its source.
+ * calculation from the ingredients does not hold for what forms, since the substances of a mixture do not react (29 CFR
+ * 1910.1200(c), definition of mixture). The worst danger first, one warning for each pair of groups. Groups and pairs after EPA-600/2-80-076, 40 CFR 264 App. V and agency notes, each pair with its source.
  * @param mixture at the concentrations to judge; the upper ends where ranges are given.
  */
 export function reactiveConstituents(mixture: Mixture): Warning[] {
@@ -38,7 +45,7 @@ function warningOf(pair: ReactivePair, grouped: Grouped, mixture: Mixture): Warn
   const right = other.filter(y => left.some(x => reacts(x, y)));
   if (left.length === 0) return [];
   const text = `${pair.danger}: ${list(left)} with ${list(right)}: ${pair.text} (gives ${pair.gives}); ${advice(pair, mixture)}`;
-  const sources = pair.neutralizes ? [additivityCite, ...pair.source] : pair.source;
+  const sources = [mixtureCite, ...(pair.neutralizes ? [additivityCite] : []), ...pair.source];
   return [{ id: 'reactive-constituents', text, cite: sources.join('; ') }];
 }
 

@@ -1,0 +1,80 @@
+import { compareSum, meetsScaled, type Part, reaches, sumOf, tidy } from '../../quantity/sum.ts';
+import type { AcuteKey, AcuteToxicityRules } from '../../reference/thresholds.ts';
+import type { Because } from '../classification.ts';
+import type { Context } from '../context.ts';
+import type { ReadingId } from '../readings.ts';
+import { reason } from '../reasons.ts';
+import { gatherEstimates, isInhaled } from './_acute-gather.ts';
+import { becauseNothingCounts, becauseOfFormula, becauseShared } from './_acute-reasons.ts';
+
+/** The acute toxicity of a mixture by one route and form. */
+export interface AcuteSum {
+  readonly key: AcuteKey;
+  readonly ateMix: number | null;
+  readonly category: string | null;
+  /** Percent of ingredients of unknown toxicity that are present at 1 % or more, for the statement. */
+  readonly unknown: number;
+  /** Bound of the category, or of the last one; null where nothing counts. */
+  readonly limit: number | null;
+  /** Ci / ATEi of the ingredients that count. */
+  readonly parts: readonly Part[];
+  readonly because: Because;
+  readonly readings: readonly ReadingId[];
+}
+
+/**
+ * Additivity formula, A.1.3.6.1 and A.1.3.6.2.4; CLP and UN 3.1.3.6.1 and 3.1.3.6.2.3:
+ * 100 / ATEmix = sum of Ci / ATEi, or (100 - unknown) / ATEmix where more than 10 % is unknown.
+ */
+export function acuteSum(context: Context, key: AcuteKey): AcuteSum {
+  const { basis } = context;
+  const rules = basis.acuteToxicity;
+  const used = new Set<ReadingId>();
+  const gathered = gatherEstimates(context, key, used);
+  const { counted, shared } = gathered;
+  if (isInhaled(key) && counted.length > 0) used.add('inhalation-form').add('inhalation-forms-apart');
+  if (key === 'vapour' && counted.length > 0) used.add('vapour-near-gas-phase');
+  const parts: Part[] = [];
+  for (const { ingredient, estimate } of counted)
+    parts.push({ amount: ingredient.percent, weight: 1, over: estimate.value });
+  const unknownParts: Part[] = [];
+  const stated: Part[] = [];
+  for (const { percent } of gathered.unknown) {
+    const part = { amount: percent, weight: 1 };
+    unknownParts.push(part);
+    if (reaches(percent, rules.unknown.relevantFrom.percent)) stated.push(part);
+  }
+  const unknown = sumOf(stated);
+  const corrected = compareSum(unknownParts, rules.unknown.correctedAbove.percent) > 0;
+  if (unknownParts.length > 0) used.add('unknown-correction').add('unknown-statement');
+  if (shared && parts.length > 0) used.add('same-category');
+  const readings = [...used];
+  if (parts.length === 0) {
+    const because = reason(() => becauseNothingCounts(context, key, gathered));
+    return { key, ateMix: null, category: null, unknown, limit: null, parts, because, readings };
+  }
+
+  const bounds = rules.categories[key];
+  const numerator = corrected ? 100 - sumOf(unknownParts) : 100;
+  const ateMix = tidy(numerator / sumOf(parts));
+  if (shared) {
+    const because = reason(() => becauseShared(context, key, gathered, ateMix));
+    return { key, ateMix, category: shared, unknown, limit: bounds[shared]!, parts, because, readings };
+  }
+  const category = categoryBySum(parts, bounds, corrected ? unknownParts : []);
+  const limit = category ? bounds[category]! : Object.values(bounds).at(-1)!;
+  const because = reason(() =>
+    becauseOfFormula(context, key, gathered, { ateMix, category, limit, corrected }),
+  );
+  return { key, ateMix, category, unknown, limit, parts, because, readings };
+}
+
+/** The most severe category whose bound ATEmix does not exceed: ATEmix <= L is sum(Ci L / ATEi) + unknown >= 100. */
+function categoryBySum(
+  parts: readonly Part[],
+  bounds: AcuteToxicityRules['categories'][AcuteKey],
+  unknown: readonly Part[],
+): string | null {
+  for (const category in bounds) if (meetsScaled(parts, bounds[category]!, unknown, 100)) return category;
+  return null;
+}

@@ -1,0 +1,81 @@
+import { reaches } from '../../quantity/sum.ts';
+import type { Because } from '../classification.ts';
+import { type Context, citeHealth } from '../context.ts';
+import { hazardsOf, type Ingredient, limitsOf, lowestBound } from '../ingredient.ts';
+import type { ReadingId } from '../readings.ts';
+import { becauseOfSum, genericTerm, reachesLimit, type SumTerm, specificTerm } from '../sums.ts';
+import { noteLimits, type Sorted } from './_skin-and-eye.ts';
+
+const levels = ['1A', '1B', '1C', '1'] as const;
+type Level = (typeof levels)[number];
+
+const rank = (level: string): number => levels.indexOf(level as Level);
+
+/** The most severe corrosive category of an ingredient, or null. */
+export function corrosiveCategory(ingredient: Ingredient): Level | null {
+  let worst: Level | null = null;
+  for (const { category } of hazardsOf(ingredient, 'Skin Corr.'))
+    if (!worst || rank(category) < rank(worst)) worst = category as Level;
+  return worst;
+}
+
+/** Specific limits for corrosion that count. */
+export const corrosionLimits = ({ applyLimits }: Context, ingredient: Ingredient) =>
+  applyLimits ? limitsOf(ingredient, 'Skin Corr.') : [];
+
+/** Table A.2.3, Category 1 with its Note on sub-categories; CLP and UN Table 3.2.3. */
+export function corrosiveBySum(
+  context: Context,
+  { additive, alone }: Sorted,
+  used: Set<ReadingId>,
+): { category: string; because: Because } | null {
+  const { basis } = context;
+  const { percent } = basis.skin.corrosive;
+  const at = (level: Level) =>
+    additive.map(ingredient => corrosiveTerm(context, ingredient, level)).filter(term => term !== null);
+  const outcome = (category: Level, terms: readonly SumTerm[]) => {
+    noteLimits(terms, used);
+    if (terms.some(({ specific }) => specific)) used.add('limit-sub-category');
+    return {
+      category,
+      because: becauseOfSum(
+        terms,
+        percent,
+        category === '1' ? 'sum of corrosive ingredients' : `sum of corrosive ingredients to ${category}`,
+        citeHealth(basis, basis.skin.subCategories.cite),
+        basis.specificLimits.cite,
+      ),
+    };
+  };
+  const all = at('1');
+  if (!reachesLimit(all, percent)) return null;
+  const relevant = alone.filter(
+    ({ relevant, percent: own }) => relevant || reaches(own, basis.skin.relevantFrom.percent),
+  );
+  const unsplit = [...all.map(({ ingredient }) => ingredient), ...relevant].some(
+    ingredient =>
+      corrosiveCategory(ingredient) === '1' &&
+      !corrosionLimits(context, ingredient).some(({ category }) => category !== '1'),
+  );
+  if (unsplit) {
+    used.add('unsubcategorised-corrosive');
+    return outcome('1', all);
+  }
+  for (const level of ['1A', '1B', '1C'] as const) {
+    const terms = at(level);
+    if (reachesLimit(terms, percent)) return outcome(level, terms);
+  }
+  return outcome('1', all);
+}
+
+/** What an ingredient adds towards Category 1 at a level: its specific limit of that or a worse level, else the table's 5 %. */
+function corrosiveTerm(context: Context, ingredient: Ingredient, level: Level): SumTerm | null {
+  const limits = corrosionLimits(context, ingredient);
+  if (limits.length > 0) {
+    const low = lowestBound(limits.filter(({ category }) => rank(category) <= rank(level)));
+    return low && specificTerm(ingredient, low);
+  }
+  const category = corrosiveCategory(ingredient);
+  if (!category || rank(category) > rank(level)) return null;
+  return genericTerm(ingredient, context.basis.skin.corrosive.percent);
+}
