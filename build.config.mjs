@@ -1,6 +1,6 @@
 // Bundles the command line and the library into out/dist; declarations come from the type checker.
 import { execFileSync } from 'node:child_process';
-import { chmodSync, readFileSync, rmSync } from 'node:fs';
+import { chmodSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { build } from 'esbuild';
 
 /** What each row of an allocation table rests on is for readers of the data; no rule reads it. */
@@ -42,11 +42,41 @@ const options = {
   logLevel: 'warning',
 };
 
+/** One file without modules, so that the engine can keep what it compiled; see src/cli/program.ts. */
+const program = {
+  ...options,
+  entryPoints: { 'cli/program': 'src/cli/main.ts' },
+  outExtension: { '.js': '.cjs' },
+  splitting: false,
+  format: 'cjs',
+  supported: { 'dynamic-import': false },
+  banner: { js: "const importMetaUrl = require('node:url').pathToFileURL(__filename).href;" },
+  define: { 'import.meta.url': 'importMetaUrl' },
+  sourcemap: false,
+};
+
+/** Only regular expressions are left with other characters; without them the file is read byte by byte. */
+function toAscii(file) {
+  const escaped = sign => `\\u${sign.charCodeAt(0).toString(16).padStart(4, '0')}`;
+  writeFileSync(file, readFileSync(file, 'utf8').replace(/[^\0-\x7f]/g, escaped));
+}
+
+/** Each beside the program that it loads. */
+const starters = {
+  ...options,
+  entryPoints: { 'cli/main': 'src/cli/start.ts', 'cli/compile': 'src/cli/compile.ts' },
+  splitting: false,
+};
+
+const modules = {
+  ...options,
+  entryPoints: ['index', 'cli/demo', 'bench/main', 'generate/main'].map(name => `src/${name}.ts`),
+};
+
 rmSync('out/dist', { recursive: true, force: true });
-// The command line by itself, so that a command loads few files and nothing that only the others use.
-await build({ ...options, entryPoints: ['src/cli/main.ts'] });
-await build({ ...options, entryPoints: ['src/index.ts'] });
-await build({ ...options, entryPoints: ['src/cli/demo.ts', 'src/bench/main.ts', 'src/generate/main.ts'] });
+for (const each of [program, starters, modules]) await build(each);
+toAscii('out/dist/cli/program.cjs');
+execFileSync(process.execPath, ['out/dist/cli/compile.js'], { stdio: 'inherit' });
 chmodSync('out/dist/cli/main.js', 0o755);
 execFileSync(process.execPath, ['node_modules/typescript/bin/tsc', '-p', 'tsconfig.build.json'], {
   stdio: 'inherit',

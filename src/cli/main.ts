@@ -1,4 +1,3 @@
-#!/usr/bin/env node
 import { HelpRequest, UsageError } from './arguments.ts';
 import { exit, type Io } from './io.ts';
 import { OutputError } from './write-files.ts';

@@ -1,54 +1,60 @@
-import { existsSync, readFileSync, writeFileSync } from 'node:fs';
-import { dirname, join, relative } from 'node:path';
-import { fileURLToPath, pathToFileURL } from 'node:url';
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { labelwright, workshop } from './_command.ts';
 
-// Logs every module that the loader asks for and every file that the program opens.
+// Logs every file that the program or the loader of packages opens.
 const logger = (log: string): string => `
-import { register, syncBuiltinESMExports } from 'node:module';
+import { syncBuiltinESMExports } from 'node:module';
 import fs from 'node:fs';
 const note = fs.appendFileSync;
-const write = path => { if (typeof path === 'string' || path instanceof URL) note(${JSON.stringify(log)}, path + '\\n'); };
 for (const name of ['readFileSync', 'openSync', 'readFile', 'open', 'createReadStream']) {
   const original = fs[name];
-  fs[name] = (path, ...rest) => { write(path); return original(path, ...rest); };
-}
-for (const name of ['readFile', 'open']) {
-  const original = fs.promises[name];
-  fs.promises[name] = (path, ...rest) => { write(path); return original(path, ...rest); };
+  fs[name] = (path, ...rest) => { note(${JSON.stringify(log)}, path + '\\n'); return original(path, ...rest); };
 }
 syncBuiltinESMExports();
-const hooks = \`
-import { appendFileSync } from 'node:fs';
-export async function load(url, context, next) {
-  appendFileSync(${JSON.stringify(log)}, url + '\\\\n');
-  return next(url, context);
-}\`;
-register('data:text/javascript,' + encodeURIComponent(hooks));
 `;
 
-/** Sources that a call of the command loads: modules of other packages, and what the bundled files are made of. */
+interface Coverage {
+  readonly result: readonly {
+    readonly url: string;
+    readonly functions: readonly {
+      readonly functionName: string;
+      readonly ranges: readonly { readonly count: number }[];
+    }[];
+  }[];
+}
+
+/** Modules inside the program that were run: each is a function there, named for its source. */
+function ran(folder: string): string[] {
+  return readdirSync(folder).flatMap(name => {
+    const { result } = JSON.parse(readFileSync(join(folder, name), 'utf8')) as Coverage;
+    const program = result.filter(({ url }) => url.endsWith('program.cjs'));
+    return program
+      .flatMap(({ functions }) => functions)
+      .filter(
+        ({ functionName, ranges }) => functionName.includes('/') && ranges.some(({ count }) => count > 0),
+      )
+      .map(({ functionName }) => functionName);
+  });
+}
+
+/** What a call of the command opens and runs: files, modules of packages, modules of its own. */
 function loadedBy(args: readonly string[]): string[] {
   const folder = workshop();
-  const [log, hook] = [join(folder, 'loaded.txt'), join(folder, 'logger.mjs')];
+  const [log, hook, coverage] = [
+    join(folder, 'opened.txt'),
+    join(folder, 'logger.mjs'),
+    join(folder, 'coverage'),
+  ];
   writeFileSync(log, '');
   writeFileSync(hook, logger(log));
-  const env = { NODE_OPTIONS: `--import=${pathToFileURL(hook)}`, NODE_NO_WARNINGS: '1' };
+  const env = { NODE_OPTIONS: `--import=${pathToFileURL(hook)}`, NODE_V8_COVERAGE: coverage };
   const { status, err } = labelwright([...args, '--json'], { cwd: folder, env });
   expect(err).not.toContain('Error');
   expect(status).toBe(0);
-  const paths = readFileSync(log, 'utf8')
-    .split('\n')
-    .map(line => (line.startsWith('file:') ? fileURLToPath(line) : line));
-  return [...new Set(paths.flatMap(path => [path, ...madeOf(path)]))];
-}
-
-function madeOf(path: string): string[] {
-  const map = `${path}.map`;
-  if (!path.endsWith('.js') || !path.includes(join('out', 'dist')) || !existsSync(map)) return [];
-  const { sources } = JSON.parse(readFileSync(map, 'utf8')) as { sources: string[] };
-  return sources.map(source => relative('.', join(dirname(path), source)));
+  return [...readFileSync(log, 'utf8').split('\n'), ...ran(coverage)];
 }
 
 const touching = (loaded: readonly string[], word: RegExp): string[] =>
