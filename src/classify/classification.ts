@@ -73,6 +73,8 @@ export interface ClassifiedConstituent {
   /** Where the hazards come from: the record's own source, the harmonised entry with its act, or none. */
   readonly source: string;
   readonly unknown: readonly string[];
+  /** What else the calculation works from: estimates, M-factors, specific limits, marks of the record. */
+  readonly values: readonly string[];
   readonly water: boolean;
 }
 

@@ -1,5 +1,4 @@
 import type { Formula } from '../formula/constituent.ts';
-import { sumOf } from '../quantity/sum.ts';
 import type { Choice, ProductRecord } from '../record/product-record.ts';
 import type { AcuteKey, Basis } from '../reference/thresholds.ts';
 import { blocksUsed, withBuildingBlocks } from './building-blocks.ts';
@@ -11,16 +10,18 @@ import { describeConstituent } from './describe.ts';
 import { unheardEvidence } from './evidence.ts';
 import type { Mixture } from './ingredient.ts';
 import { defaultOf, type ReadingId, readings } from './readings.ts';
+import { withoutReasons } from './reasons.ts';
 import { type HarmonisedLookup, type Resolved, resolve } from './resolve.ts';
 import {
   mergeSupplemental,
   type Supplemental,
   supplementalStatements,
 } from './supplemental/supplemental-statements.ts';
+import { unknownAquatic, unknownShare } from './unknown-shares.ts';
 import { nearLimit } from './warnings/near-limit.ts';
 import { reactiveConstituents } from './warnings/reactive-constituents.ts';
 import { respiratoryTract } from './warnings/respiratory-tract.ts';
-import { limitsWouldMatter } from './warnings/specific-limits.ts';
+import { limitsWouldMatter, worseWithin } from './warnings/specific-limits.ts';
 
 /** What a classification needs of the record. */
 export type ClassifiedRecord = Pick<ProductRecord, 'form' | 'properties' | 'evidence' | 'choices'>;
@@ -83,10 +84,11 @@ export function classify(
     used.add('us-specific-limits');
   const limited = applyLimits ? none : limitedClasses(resolved);
   if (limited.size > 0) {
-    const within = worstOf(
-      contexts.map(context => classesWithLimits({ ...context, applyLimits: true }, limited)),
-    );
-    warnings.push(...limitsWouldMatter(results, within, citeHealth(basis, basis.specificLimits.cite)));
+    const within = () =>
+      worstOf(contexts.map(context => classesWithLimits({ ...context, applyLimits: true }, limited)));
+    // Reasons are worked out only where one of them is told.
+    if (worseWithin(results, withoutReasons(within)).length > 0)
+      warnings.push(...limitsWouldMatter(results, within(), citeHealth(basis, basis.specificLimits.cite)));
   }
   return {
     basis: { id: basis.id, title: basis.title, asOf: basis.asOf },
@@ -245,31 +247,3 @@ function lowestAte(corners: readonly Corner[], key: AcuteKey): number | null {
   }
   return lowest;
 }
-
-/** Percent of unknown acute toxicity by a route, at its worst; none where the mixture itself was tested (C.3.3). */
-function unknownShare(
-  { evidence }: ClassifiedRecord,
-  corners: readonly Corner[],
-  route: string,
-  keys: readonly AcuteKey[],
-): number {
-  const tested = evidence.some(
-    ({ hazardClass, kind, route: by }) => hazardClass === 'Acute Tox.' && kind === 'test' && by === route,
-  );
-  if (tested) return 0;
-  let most = 0;
-  for (const { sums } of corners) for (const key of keys) most = Math.max(most, sums.get(key)!.unknown);
-  return most;
-}
-
-/** Percent of the mixture with unknown hazards to the aquatic environment (CLP and UN 4.1.3.6.1), at the worst corner. */
-const unknownAquatic = (contexts: readonly Context[]): number =>
-  Math.max(
-    ...contexts.map(({ mixture }) =>
-      sumOf(
-        mixture.ingredients
-          .filter(({ data }) => data.unknown.has('aquatic'))
-          .map(({ percent }) => ({ amount: percent, weight: 1 })),
-      ),
-    ),
-  );

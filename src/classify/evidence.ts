@@ -11,13 +11,14 @@ import { reason } from './reasons.ts';
 const lacksEffect = ({ hazard }: Evidence): boolean =>
   hazard !== null && hazard.code === 'STOT SE 3' && !hazard.effect;
 
-const speaksOf = (evidence: Evidence, result: ClassResult): boolean => {
+/** Whether a result is of the class, route and effect that the evidence is about. */
+function speaksOf(evidence: Evidence): (result: ClassResult) => boolean {
+  if (lacksEffect(evidence)) return () => false;
   const listed = listedClass(evidence.hazardClass);
   const effect = evidence.hazard?.effect;
-  if (listed === 'STOT SE' && effect) return result.class === `STOT SE 3 (${effect})`;
-  if (lacksEffect(evidence)) return false;
-  return result.class === listed && (result.route ?? null) === (result.route ? evidence.route : null);
-};
+  const name = listed === 'STOT SE' && effect ? `STOT SE 3 (${effect})` : listed;
+  return result => result.class === name && (result.route ?? null) === (result.route ? evidence.route : null);
+}
 
 /**
  * Whole-mixture evidence and bridging come before the calculation of their class (A.0.4.1(a) and (b), A.0.5; CLP
@@ -30,7 +31,7 @@ export function applyEvidence(context: Context, results: readonly ClassResult[])
   let changed: ClassResult[] | null = null;
   for (const evidence of mixture.evidence) {
     if (evidence.kind === 'reserve') continue;
-    const at = results.findIndex(result => speaksOf(evidence, result));
+    const at = results.findIndex(speaksOf(evidence));
     if (at < 0) continue;
     changed ??= [...results];
     // The first of several stands, as it does in the record.
@@ -50,7 +51,7 @@ export function unheardEvidence(
   const heard = new Set<ClassResult>();
   return evidence.flatMap((entry): Warning[] => {
     if (entry.kind === 'reserve') return [];
-    const result = results.find(candidate => speaksOf(entry, candidate));
+    const result = results.find(speaksOf(entry));
     if (result && !heard.has(result)) {
       heard.add(result);
       return [];

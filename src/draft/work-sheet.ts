@@ -1,4 +1,4 @@
-import type { Because, Classification } from '../classify/classification.ts';
+import type { Because, Classification, OtherClass } from '../classify/classification.ts';
 import type { LabelElements } from '../labelling/label-elements.ts';
 import { show } from '../quantity/sum.ts';
 import type { ProductRecord } from '../record/product-record.ts';
@@ -35,6 +35,24 @@ const inBrackets = (words: readonly (string | null | undefined)[]): string => {
   return told.length > 0 ? ` (${told.join('; ')})` : '';
 };
 
+/** Classes that the product cannot have, together where the reason is the same, with the part of the law once. */
+function foldNotApplicable(classes: readonly OtherClass[]): readonly (readonly string[])[] {
+  const folded = new Map<string, OtherClass[]>();
+  for (const entry of classes) {
+    if (entry.outcome !== 'not-applicable') continue;
+    const { working } = entry.because;
+    folded.set(working, [...(folded.get(working) ?? []), entry]);
+  }
+  return [...folded].map(([working, group]) => {
+    const cites = group.map(({ because }) => because.cite);
+    const shared = cites[0]!.slice(0, cites[0]!.lastIndexOf(', ') + 2);
+    const short = cites.map((cite, at) =>
+      at > 0 && cite.startsWith(shared) ? cite.slice(shared.length) : cite,
+    );
+    return [working, group.map(({ class: name }) => name).join(', '), [...new Set(short)].join('; ')];
+  });
+}
+
 function blocksOf(classification: Classification, elements: LabelElements): Block[] {
   const { constituents, hazards, otherClasses, ateMix, unknownAcuteToxicity, readings, warnings } =
     classification;
@@ -46,19 +64,23 @@ function blocksOf(classification: Classification, elements: LabelElements): Bloc
     vapour: 'mg/L',
     mist: 'mg/L',
   };
+  const examined = otherClasses.filter(({ outcome }) => outcome !== 'not-applicable');
   const unknown = Object.entries(unknownAcuteToxicity).filter(([, percent]) => percent > 0);
   return [
     {
       title: 'Constituents',
       head: ['%', 'name', 'CAS', 'hazards', 'source'],
-      rows: constituents.map(({ name, cas, percent, percentRange, hazards: own, source, unknown: gaps }) => [
-        percentRange ? `${show(percentRange[0])} to ${show(percentRange[1])}` : show(percent),
-        name,
-        cas ?? '-',
-        [own.join(', '), gaps.length > 0 ? `unknown: ${gaps.join(', ')}` : ''].filter(Boolean).join('; ') ||
-          'none',
-        source,
-      ]),
+      rows: constituents.map(
+        ({ name, cas, percent, percentRange, hazards: own, source, unknown: gaps, values }) => [
+          percentRange ? `${show(percentRange[0])} to ${show(percentRange[1])}` : show(percent),
+          name,
+          cas ?? '-',
+          [own.join(', '), values.join(', '), gaps.length > 0 ? `unknown: ${gaps.join(', ')}` : '']
+            .filter(Boolean)
+            .join('; ') || 'none',
+          source,
+        ],
+      ),
     },
     {
       title: 'Hazards',
@@ -69,26 +91,6 @@ function blocksOf(classification: Classification, elements: LabelElements): Bloc
         worked(hazard),
         hazard.because.cite,
       ]),
-    },
-    {
-      title: 'Other classes',
-      head: ['class', 'outcome', 'worked', 'paragraph'],
-      rows: otherClasses.map(other => [
-        `${other.class}${inBrackets([other.route])}`,
-        outcomes[other.outcome],
-        worked(other),
-        other.because.cite,
-      ]),
-    },
-    {
-      title: 'Acute toxicity of the mixture',
-      head: ['route or form', 'ATEmix', 'unit'],
-      rows: ate.map(([key, value]) => [key, show(value), units[key]!]),
-    },
-    {
-      title: 'Unknown acute toxicity',
-      head: ['route', '% of the mixture'],
-      rows: unknown.map(([route, percent]) => [route, show(percent)]),
     },
     {
       title: 'Label elements',
@@ -102,14 +104,39 @@ function blocksOf(classification: Classification, elements: LabelElements): Bloc
       ],
     },
     {
-      title: 'Left off the label',
-      head: ['element', 'why', 'paragraph'],
-      rows: elements.omitted.map(({ what, why, cite }) => [what, why, cite]),
-    },
-    {
       title: 'Warnings for the reviewer',
       head: ['warning', 'text', 'paragraph'],
       rows: warnings.map(({ id, text, cite }) => [id, text, cite ?? '']),
+    },
+    {
+      title: 'Other classes',
+      head: ['class', 'outcome', 'worked', 'paragraph'],
+      rows: examined.map(other => [
+        `${other.class}${inBrackets([other.route])}`,
+        outcomes[other.outcome],
+        worked(other),
+        other.because.cite,
+      ]),
+    },
+    {
+      title: 'Not applicable',
+      head: ['why', 'classes', 'paragraphs'],
+      rows: foldNotApplicable(otherClasses),
+    },
+    {
+      title: 'Acute toxicity of the mixture, calculated',
+      head: ['route or form', 'ATEmix'],
+      rows: ate.map(([key, value]) => [key, `${show(value)} ${units[key]!}`]),
+    },
+    {
+      title: 'Unknown acute toxicity',
+      head: ['route', '% of the mixture'],
+      rows: unknown.map(([route, percent]) => [route, show(percent)]),
+    },
+    {
+      title: 'Left off the label',
+      head: ['element', 'why', 'paragraph'],
+      rows: elements.omitted.map(({ what, why, cite }) => [what, why, cite]),
     },
     {
       title: 'Readings of the law on which this rests',

@@ -6,7 +6,7 @@ import { parseLimit } from '../notation/parse-limit.ts';
 import type { Exact } from '../quantity/exact.ts';
 import { type Measure, readMeasure } from '../quantity/measure.ts';
 import { readNumber } from '../quantity/number.ts';
-import { misreads, reads } from '../quantity/reading.ts';
+import { misreads, type Reading, reads } from '../quantity/reading.ts';
 import { leaf, line, list, mapping, oneOf, truth } from './_leaf.ts';
 import * as z from './_zod.ts';
 import type { Endpoint } from './given-data.ts';
@@ -70,11 +70,22 @@ const molarMass = leaf(
   'Molar mass',
 );
 
+/** Acute toxicity is of a route; without one nothing could be calculated from it. */
+function readHazard(text: string): Reading<Hazard> {
+  const hazard = parseHazard(text);
+  if (!hazard.ok || hazard.value.hazardClass !== 'Acute Tox.' || hazard.value.route) return hazard;
+  const { code } = hazard.value;
+  return misreads(
+    `\`${text.trim()}\` does not say by which route`,
+    `write \`${code} (oral)\`, \`(dermal)\` or \`(inhalation)\`, or its H-code`,
+  );
+}
+
 /** Keys of a formula line with which the record speaks of the hazards of a constituent. */
 export const givenShape = {
   hazards: z.optional(
     list(
-      leaf(parseHazard, 'a hazard', 'Skin Irrit. 2', 'A hazard in the notation of CLP Annex VI'),
+      leaf(readHazard, 'a hazard', 'Skin Irrit. 2', 'A hazard in the notation of CLP Annex VI'),
       '[Skin Irrit. 2, Flam. Liq. 3]',
       'Hazards of the constituent; replaces the entry in the hazard data. An empty list with a source: known, not classified',
     ),

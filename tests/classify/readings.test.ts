@@ -67,6 +67,7 @@ const situations: Readonly<Record<ReadingId, Situation>> = {
   'carcinogen-2-label': ['us-hcs', '0.5 % Carc. 2'],
   'stot-se-3-sum': ['us-hcs', '20 % STOT SE 3 (narcotic effects)'],
   'stot-1-below-ten': ['us-hcs', '5 % STOT RE 1'],
+  'stot-worst-category': ['us-hcs', '12 % STOT RE 1 (liver) + 12 % STOT RE 2 (kidney)'],
   'aspiration-viscosity': ['us-hcs', '10 % Asp. Tox. 1'],
   'boiling-point-missing': ['us-hcs', '1 % none + flash point 10 C'],
   'm-factor-missing': ['eu-clp', '25 % Aquatic Acute 1'],

@@ -138,6 +138,12 @@ describe('every slip is told with its place and its mend', () => {
       'percent: 3\n    hazards: []',
       /^32:14 bad-value: .* -> add `source/,
     ],
+    [
+      'acute toxicity of no route',
+      'percent: 3',
+      'percent: 3\n    hazards: [Acute Tox. 3]',
+      /^32:15 bad-value: .*by which route -> write `Acute Tox\. 3 \(oral\)`/,
+    ],
     ['repeated key', 'code: KP-946', 'code: KP-946\nname: Other', /^4:1 repeated-key: .*first is in line 2/],
     ['code as path', 'code: KP-946', 'code: ../../etc', /^3:7 bad-value: .*file name/],
     ['control character', 'odor: chlorine', 'odor: "a\\u0007b"', /^7:40 bad-value: .*cannot be printed/],

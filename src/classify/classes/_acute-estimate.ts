@@ -13,6 +13,8 @@ export interface Estimate {
   readonly converted: boolean;
   /** The reading on which the value or its category rests. */
   readonly reading?: ReadingId;
+  /** The category listed, where the value lies in another one. */
+  readonly contradicts?: string;
 }
 
 /** The category of an estimate: the first whose upper bound it does not exceed (Table A.1.1; CLP Table 3.1.1). */
@@ -60,7 +62,7 @@ export function estimateOf(
   // A value that is the point estimate of the listed category was converted from it.
   return compare(value, point) === 0
     ? { ...own, category: listed, reading: 'ate-at-point-estimate' }
-    : { ...own, reading: 'ate-before-category' };
+    : { ...own, reading: 'ate-before-category', contradicts: listed! };
 }
 
 /** Toxic in one inhalation form is not unknown in another (reading `inhalation-forms-apart`). */

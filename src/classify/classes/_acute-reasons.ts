@@ -5,7 +5,7 @@ import { type Context, citeHealth } from '../context.ts';
 import { type Counted, floorOf, type Gathered, isInhaled } from './_acute-gather.ts';
 
 /** Units of estimates by route and form. */
-const unitOf: Readonly<Record<AcuteKey, string>> = {
+export const unitOf: Readonly<Record<AcuteKey, string>> = {
   oral: 'mg/kg',
   dermal: 'mg/kg',
   gas: 'ppmV',

@@ -1,11 +1,11 @@
-import { compareSum, meetsScaled, type Part, reaches, sumOf, tidy } from '../../quantity/sum.ts';
+import { compareSum, meetsScaled, type Part, reaches, show, sumOf, tidy } from '../../quantity/sum.ts';
 import type { AcuteKey, AcuteToxicityRules } from '../../reference/thresholds.ts';
-import type { Because } from '../classification.ts';
-import type { Context } from '../context.ts';
+import type { Because, Warning } from '../classification.ts';
+import { type Context, citeHealth } from '../context.ts';
 import type { ReadingId } from '../readings.ts';
 import { reason } from '../reasons.ts';
-import { gatherEstimates, isInhaled } from './_acute-gather.ts';
-import { becauseNothingCounts, becauseOfFormula, becauseShared } from './_acute-reasons.ts';
+import { type Counted, gatherEstimates, isInhaled } from './_acute-gather.ts';
+import { becauseNothingCounts, becauseOfFormula, becauseShared, unitOf } from './_acute-reasons.ts';
 
 /** The acute toxicity of a mixture by one route and form. */
 export interface AcuteSum {
@@ -20,6 +20,7 @@ export interface AcuteSum {
   readonly parts: readonly Part[];
   readonly because: Because;
   readonly readings: readonly ReadingId[];
+  readonly warnings: readonly Warning[];
 }
 
 /**
@@ -51,22 +52,50 @@ export function acuteSum(context: Context, key: AcuteKey): AcuteSum {
   const readings = [...used];
   if (parts.length === 0) {
     const because = reason(() => becauseNothingCounts(context, key, gathered));
-    return { key, ateMix: null, category: null, unknown, limit: null, parts, because, readings };
+    return {
+      key,
+      ateMix: null,
+      category: null,
+      unknown,
+      limit: null,
+      parts,
+      because,
+      readings,
+      warnings: [],
+    };
   }
 
   const bounds = rules.categories[key];
+  const warnings = contradictions(context, key, counted);
   const numerator = corrected ? 100 - sumOf(unknownParts) : 100;
   const ateMix = tidy(numerator / sumOf(parts));
   if (shared) {
     const because = reason(() => becauseShared(context, key, gathered, ateMix));
-    return { key, ateMix, category: shared, unknown, limit: bounds[shared]!, parts, because, readings };
+    const limit = bounds[shared]!;
+    return { key, ateMix, category: shared, unknown, limit, parts, because, readings, warnings };
   }
   const category = categoryBySum(parts, bounds, corrected ? unknownParts : []);
   const limit = category ? bounds[category]! : Object.values(bounds).at(-1)!;
   const because = reason(() =>
     becauseOfFormula(context, key, gathered, { ateMix, category, limit, corrected }),
   );
-  return { key, ateMix, category, unknown, limit, parts, because, readings };
+  return { key, ateMix, category, unknown, limit, parts, because, readings, warnings };
+}
+
+/** Ingredients whose estimate lies in another category than the one listed: one of the two is wrong. */
+function contradictions({ basis }: Context, key: AcuteKey, counted: readonly Counted[]): Warning[] {
+  const warnings: Warning[] = [];
+  for (const { ingredient, estimate } of counted) {
+    if (!estimate.contradicts) continue;
+    const lies = estimate.category ? `lies in Category ${estimate.category}` : 'lies above the last category';
+    const text = `${ingredient.name}: the acute toxicity estimate (${key}) ${show(estimate.value.value)} ${unitOf[key]} ${lies}, and Category ${estimate.contradicts} is listed; the estimate is used`;
+    warnings.push({
+      id: 'ate-contradicts-category',
+      text,
+      cite: citeHealth(basis, basis.acuteToxicity.conversion.cite),
+    });
+  }
+  return warnings;
 }
 
 /** The most severe category whose bound ATEmix does not exceed: ATEmix <= L is sum(Ci L / ATEi) + unknown >= 100. */

@@ -1,5 +1,6 @@
 import { compareSum } from '../../quantity/sum.ts';
 import type { AcuteKey } from '../../reference/thresholds.ts';
+import type { Warning } from '../classification.ts';
 import { constant } from '../constant.ts';
 import type { ClassResult, Context } from '../context.ts';
 import { concerns, type Ingredient } from '../ingredient.ts';
@@ -47,9 +48,11 @@ function judge(context: Context): AcuteToxicity {
   const { basis } = context;
   for (const route of ['oral', 'dermal', 'inhalation'] as const) {
     let worst: AcuteSum | null = null;
+    let warnings: readonly Warning[] | undefined;
     for (const key of keysOf[route]) {
       const sum = acuteSum(context, key);
       sums.set(key, sum);
+      if (sum.warnings.length > 0) warnings = [...(warnings ?? []), ...sum.warnings];
       if (!worst || severer(sum, worst)) worst = sum;
     }
     const { category, because, unknown, readings, key } = worst!;
@@ -59,6 +62,7 @@ function judge(context: Context): AcuteToxicity {
         route,
         because,
         readings,
+        warnings,
         outcome: 'classified',
         hazard: {
           code: `Acute Tox. ${category}`,
@@ -78,9 +82,11 @@ function judge(context: Context): AcuteToxicity {
         route,
         because: retold(because, because.working, cite),
         readings,
+        warnings,
         outcome: 'insufficient-data',
       });
-    } else results.push({ class: 'Acute Tox.', route, because, readings, outcome: 'not-classified' });
+    } else
+      results.push({ class: 'Acute Tox.', route, because, readings, warnings, outcome: 'not-classified' });
   }
   return { results, sums };
 }

@@ -1,5 +1,6 @@
-import type { TransientEffect } from '../../notation/hazard.ts';
+import type { Hazard, TransientEffect } from '../../notation/hazard.ts';
 import { compare, reaches, show } from '../../quantity/sum.ts';
+import type { Warning } from '../classification.ts';
 import { constant } from '../constant.ts';
 import { type ClassResult, type Context, citeHealth, plainHazard } from '../context.ts';
 import { concerns, hazardsOf, type Ingredient, limitsOf } from '../ingredient.ts';
@@ -12,7 +13,7 @@ import {
   type SumTerm,
   specificTerm,
 } from '../sums.ts';
-import { byIngredient } from './by-ingredient.ts';
+import { byIngredient, candidatesOf, type Trigger } from './by-ingredient.ts';
 
 /**
  * Specific target organ toxicity, Categories 1 and 2, single and repeated exposure: A.8.3.4.1 with Table A.8.2,
@@ -35,12 +36,58 @@ export function targetOrgans(context: Context): ClassResult[] {
     const organs = [...new Set(hazards.flatMap(hazard => hazard.organs))];
     const routes = [...new Set(hazards.map(({ route }) => route))];
     const route = routes.length === 1 ? routes[0]! : null;
+    const hidden =
+      result.hazard.category === '1' ? hiddenOrgans(context, hazardClass, organs, table.cite) : [];
     return {
       ...result,
       hazard: { ...result.hazard, organs, route },
-      readings: [...(result.readings ?? []), ...(depends ? (['stot-1-below-ten'] as const) : [])],
+      readings: [
+        ...(result.readings ?? []),
+        ...(depends ? (['stot-1-below-ten'] as const) : []),
+        ...(hidden.length > 0 ? (['stot-worst-category'] as const) : []),
+      ],
+      warnings: [...hidden, ...unnamedOrgans(context, hazardClass, triggers, organs, table.cite)],
     };
   });
+}
+
+const named = (hazards: readonly Hazard[]): readonly string[] => hazards.flatMap(({ organs }) => organs);
+
+/** Ingredients that give Category 2 for an organ which Category 1 of the mixture does not name. */
+function hiddenOrgans(
+  context: Context,
+  hazardClass: 'STOT SE' | 'STOT RE',
+  organs: readonly string[],
+  cite: string,
+): Warning[] {
+  const milder = candidatesOf(context, hazardClass, context.basis.byIngredient[hazardClass]!).filter(
+    ({ own, result, reached }) => reached && own === '2' && result === '2',
+  );
+  return milder.flatMap(({ ingredient }) => {
+    const hazards = hazardsOf(ingredient, hazardClass).filter(({ category }) => category === '2');
+    const own = named(hazards);
+    if (own.length > 0 && own.every(organ => organs.includes(organ))) return [];
+    const about = own.length > 0 ? own.join(', ') : 'an organ that is not named';
+    const text = `${hazardClass}: ${show(ingredient.percent.value)} % ${ingredient.name} gives Category 2 for ${about}; the mixture is given Category 1 alone, and whether Category 2 is told as well is for the reviewer`;
+    return [{ id: 'stot-other-organ', text, cite: citeHealth(context.basis, cite) }];
+  });
+}
+
+/** Ingredients without an organ beside others that name theirs: the statement would read as complete. */
+function unnamedOrgans(
+  { basis }: Context,
+  hazardClass: string,
+  triggers: readonly Trigger[],
+  organs: readonly string[],
+  cite: string,
+): Warning[] {
+  if (organs.length === 0) return [];
+  const without = triggers.filter(({ ingredient }) => named(hazardsOf(ingredient, hazardClass)).length === 0);
+  return [...new Set(without.map(({ ingredient }) => ingredient.name))].map(name => ({
+    id: 'stot-organ-missing',
+    text: `${hazardClass}: no organ is known for ${name}; the statement names those of other ingredients alone (${organs.join(', ')})`,
+    cite: citeHealth(basis, cite),
+  }));
 }
 
 const effects = [

@@ -39,6 +39,13 @@ export const otherHealth = {
       both: 'no, both are given; a reviewer may find that the organs are the same',
     },
   },
+  'stot-worst-category': {
+    cite: 'A.8.3.4.1, A.9.3.4.1; CLP 3.8.3.4.1, 3.9.3.4.1',
+    question: 'Is Category 2 for one organ told beside Category 1 for another?',
+    options: {
+      'worst-alone': 'no, Category 1 alone is given; a warning names the other ingredient and its organ',
+    },
+  },
   'stot-1-below-ten': {
     cite: 'Tables A.8.2, A.9.3',
     question: 'What does a STOT 1 ingredient from 1 to below 10 % give?',

@@ -30,10 +30,16 @@ export function reactiveConstituents(mixture: Mixture): Warning[] {
   if (grouped.length < 2) return [];
   const warnings: Warning[] = [];
   for (const pair of reactivePairs) {
-    if (!pair.a.some(id => present.has(id)) || !pair.b.some(id => present.has(id))) continue;
+    if (!holdsAny(present, pair.a) || !holdsAny(present, pair.b)) continue;
     if (!pair.forms || pair.forms.includes(mixture.form)) warnings.push(...warningOf(pair, grouped, mixture));
   }
   return warnings;
+}
+
+// Asked for every pair of every product.
+function holdsAny(present: ReadonlySet<string>, ids: readonly string[]): boolean {
+  for (const id of ids) if (present.has(id)) return true;
+  return false;
 }
 
 function warningOf(pair: ReactivePair, grouped: Grouped, mixture: Mixture): Warning[] {

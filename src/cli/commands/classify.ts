@@ -51,19 +51,30 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
   return status;
 }
 
-/** One JSON record a line in, one JSON result a line out, in order; an error line for a record that cannot be used. */
+/**
+ * One JSON record a line in, one JSON result a line out, in order; an error line for a record that cannot be used. A
+ * defect of ours costs its line and not those after it.
+ */
 async function classifyLines(reference: Reference, io: Io): Promise<number> {
   let status: number = exit.done;
   for await (const line of io.lines()) {
     if (line.trim() === '') continue;
-    const result = classifyLine(line, reference);
-    if ('error' in result) status = exit.badInput;
+    let result: object;
+    try {
+      result = resultOf(line, reference);
+      if ('error' in result) status = Math.max(status, exit.badInput);
+    } catch (error) {
+      const { message, stack } = error as Error;
+      io.err(`a defect in labelwright: ${stack ?? message}\n`);
+      result = { error: { message: `a defect in labelwright: ${message}`, path: '' } };
+      status = exit.defect;
+    }
     io.out(`${JSON.stringify(result)}\n`);
   }
   return status;
 }
 
-function classifyLine(line: string, reference: Reference) {
+function resultOf(line: string, reference: Reference) {
   let value: unknown;
   try {
     value = JSON.parse(line);
