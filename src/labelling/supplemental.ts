@@ -42,17 +42,22 @@ function unknownAquatic({ unknownAquatic: percent }: Classification, { rules }: 
 /** A percentage on a label: three significant digits. */
 const shown = (percent: number): string => String(Number(percent.toPrecision(3)));
 
-/** One statement a percentage; routes with the same percentage share one. */
+/** The statement on unknown acute toxicity: where the routes share a percentage once, as far as the basis has words. */
 function unknownToxicity({ unknownAcuteToxicity }: Classification, { rules }: LabelData): Statement[] {
-  const { code, one, several, between } = rules.unknownAcuteToxicity;
+  const { code, one, several, between = '', all } = rules.unknownAcuteToxicity;
   const routes = new Map<number, string[]>();
-  for (const [route, percent] of Object.entries(unknownAcuteToxicity))
+  const shares = Object.entries(unknownAcuteToxicity);
+  for (const [route, percent] of shares)
     if (percent > 0) routes.set(percent, [...(routes.get(percent) ?? []), route]);
-  return [...routes].map(([percent, of]) => ({
-    code,
-    text: (of.length === 1 ? one : several)
-      .replace('{percent}', shown(percent))
-      .replace('{route}', of[0]!)
-      .replace('{routes}', of.join(between)),
-  }));
+  return [...routes].flatMap(([percent, of]) => {
+    const said = (text: string, route: string) => ({
+      code,
+      text: text
+        .replace('{percent}', shown(percent))
+        .replace('{route}', route)
+        .replace('{routes}', of.join(between)),
+    });
+    if (all && of.length === shares.length) return [said(all, '')];
+    return several && of.length > 1 ? [said(several, '')] : of.map(route => said(one, route));
+  });
 }

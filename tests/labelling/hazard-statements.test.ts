@@ -121,10 +121,15 @@ describe('Carc. 2 below 1 %', () => {
 
 // 29 CFR 1910.1200 App. C, C.3.3.
 describe('unknown acute toxicity', () => {
-  const unknown = async (oral: number, dermal: number, inhalation: number) =>
+  const unknown = async (
+    oral: number,
+    dermal: number,
+    inhalation: number,
+    basis: 'us-hcs' | 'eu-clp' = 'us-hcs',
+  ) =>
     labelElements(
-      classified('us-hcs', ['Skin Irrit. 2'], { unknownAcuteToxicity: { oral, dermal, inhalation } }),
-      await loadLabelData('us-hcs'),
+      classified(basis, ['Skin Irrit. 2'], { unknownAcuteToxicity: { oral, dermal, inhalation } }),
+      await loadLabelData(basis),
       { form: 'liquid' },
     ).supplemental.map(({ text }) => text);
 
@@ -141,6 +146,17 @@ describe('unknown acute toxicity', () => {
   });
   it('none', async () => {
     expect(await unknown(0, 0, 0)).toEqual([]);
+  });
+
+  // CLP Annex I, 3.1.3.6.2.2 and 3.1.4.2, consolidated text of 1 May 2026.
+  it('of CLP: without a route where all have one percentage, else a statement a route', async () => {
+    expect(await unknown(4, 4, 4, 'eu-clp')).toEqual([
+      '4 per cent of the mixture consists of component(s) of unknown acute toxicity',
+    ]);
+    expect(await unknown(4, 4, 0, 'eu-clp')).toEqual([
+      '4 % of the mixture consists of ingredient(s) of unknown acute oral toxicity',
+      '4 % of the mixture consists of ingredient(s) of unknown acute dermal toxicity',
+    ]);
   });
 });
 

@@ -63,7 +63,7 @@ export const skinAndEye = {
     },
   },
   'corrosive-implies-eye': {
-    cite: 'A.3.2.2.2, Figure A.3.1, Note d; CLP 3.3.2',
+    cite: 'A.3.2.2.2, Figure A.3.1, Note d; CLP 3.3.2.2.2',
     question: 'Is a mixture that is corrosive to skin also classified for serious eye damage?',
     options: {
       yes: 'yes, Category 1',

@@ -36,8 +36,11 @@ export interface LabelRules {
   readonly unknownAcuteToxicity: {
     readonly code: string;
     readonly one: string;
-    readonly several: string;
-    readonly between: string;
+    /** For some routes with one percentage; each has a statement of its own where absent. */
+    readonly several?: string;
+    readonly between?: string;
+    /** For all routes with one percentage, where the basis has words of its own. */
+    readonly all?: string;
     readonly cite: string;
   };
   /** Statement on components whose aquatic hazard is unknown; absent where the basis has none. */
