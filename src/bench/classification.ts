@@ -7,7 +7,7 @@ import { openReference, type Reference } from '../draft/open-reference.ts';
 import { packagePath } from '../reference/package-files.ts';
 import type { Outcome } from '../report/diagnostic.ts';
 import { outcomeRatios } from './outcomes.ts';
-import { secondsOf } from './timing.ts';
+import { secondsOfEach } from './timing.ts';
 
 /** A measured ratio with what it compares. */
 export interface Ratio {
@@ -32,19 +32,21 @@ export async function classificationRatios(): Promise<Ratio[]> {
   const classified = classifyProduct(product, reference);
   const text = JSON.stringify(record.raw);
   const result = classificationJson(record, classified.classification, classified.elements);
-  const json = secondsOf(() => {
-    JSON.parse(text);
-    JSON.stringify(result);
-  });
-  const reasons = secondsOf(() => void classify(record, formula, reference.basis, reference.lookup));
-  const whole = secondsOf(() => void classifyProduct(product, reference));
+  const [json, reasons, whole] = secondsOfEach(
+    () => {
+      JSON.parse(text);
+      JSON.stringify(result);
+    },
+    () => void classify(record, formula, reference.basis, reference.lookup),
+    () => void classifyProduct(product, reference),
+  );
   return [
     {
       what: 'classify with reasons',
       against: 'JSON.parse of the record + JSON.stringify of the result',
-      ratio: reasons / json,
+      ratio: reasons! / json!,
     },
-    { what: 'classify with reasons and label elements', against: 'the same', ratio: whole / json },
+    { what: 'classify with reasons and label elements', against: 'the same', ratio: whole! / json! },
     ...outcomeRatios(product, reference),
   ];
 }
@@ -53,15 +55,15 @@ export async function classificationRatios(): Promise<Ratio[]> {
 export async function growthRatios(): Promise<Ratio[]> {
   const reference = must(await openReference('us-hcs', '2026-11-25'));
   const counts = [3, 12, 48, 192];
-  const seconds = counts.map(count => perConstituent(count, reference));
+  const seconds = secondsOfEach(...counts.map(count => classifying(count, reference)));
   return counts.slice(1).map((count, i) => ({
     what: `classify ${count} constituents, per constituent`,
     against: `${counts[i]} constituents, per constituent`,
-    ratio: seconds[i + 1]! / seconds[i]!,
+    ratio: seconds[i + 1]! / count / (seconds[i]! / counts[i]!),
   }));
 }
 
-function perConstituent(count: number, reference: Reference): number {
+function classifying(count: number, reference: Reference): () => void {
   const hazards = [
     'Skin Irrit. 2',
     'Acute Tox. 4 (oral)',
@@ -82,5 +84,5 @@ function perConstituent(count: number, reference: Reference): number {
     formula: [...lines, { name: 'water', amount: 'balance' }],
   };
   const { record, formula } = must(productOf(value, nodeFiles));
-  return secondsOf(() => void classify(record, formula, reference.basis, reference.lookup)) / count;
+  return () => void classify(record, formula, reference.basis, reference.lookup);
 }

@@ -6,7 +6,7 @@ import type { Product } from '../draft/open-product.ts';
 import type { Reference } from '../draft/open-reference.ts';
 import { findClass } from '../notation/classes.ts';
 import type { Ratio } from './classification.ts';
-import { secondsOf } from './timing.ts';
+import { secondsOfEach } from './timing.ts';
 
 /** Outcomes of all classes, without reasons, against a bare loop over the same ingredients and classes. */
 export function outcomeRatios({ record, formula }: Product, { basis, lookup }: Reference): Ratio[] {
@@ -19,13 +19,15 @@ export function outcomeRatios({ record, formula }: Product, { basis, lookup }: R
     ...basis.physicalClasses.map(entry => entry.class),
     ...Object.keys(basis.byIngredient),
   ].filter((name, i, all) => all.indexOf(name) === i && findClass(name));
-  const outcomes = secondsOf(() => void withoutReasons(() => classesOf(context!)));
-  const bare = secondsOf(() => void bareSums(context!.mixture, examined));
+  const [outcomes, bare] = secondsOfEach(
+    () => void withoutReasons(() => classesOf(context!)),
+    () => void bareSums(context!.mixture, examined),
+  );
   return [
     {
       what: 'outcomes of all classes, without reasons',
       against: `a loop that adds percent x weight over ${context!.mixture.ingredients.length} ingredients for ${examined.length} classes`,
-      ratio: outcomes / bare,
+      ratio: outcomes! / bare!,
     },
   ];
 }

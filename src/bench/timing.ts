@@ -1,19 +1,28 @@
 /** Long enough for the engine to compile what is hot. */
 const WARM_UP_SECONDS = 1.5;
 
-/** Seconds of one call once warm, the least of several rounds, so that a busy machine disturbs little. */
-export function secondsOf(work: () => void, rounds = 15, least = 0.02): number {
-  for (let spent = 0; spent < WARM_UP_SECONDS; ) spent += round(work, 20);
+/** Rounds take turns, so that a busy moment of the machine meets all works alike. */
+const ROUNDS = 40;
+
+/** Seconds of one call of each work once warm, the least of many rounds. */
+export function secondsOfEach(...works: readonly (() => void)[]): number[] {
+  const timed = works.map(work => {
+    for (let spent = 0; spent < WARM_UP_SECONDS; ) spent += round(work, 20);
+    return { work, calls: callsFor(work), best: Number.POSITIVE_INFINITY };
+  });
+  for (let i = 0; i < ROUNDS; i++)
+    for (const each of timed) each.best = Math.min(each.best, round(each.work, each.calls) / each.calls);
+  return timed.map(({ best }) => best);
+}
+
+/** As many calls as make a round long enough to measure. */
+function callsFor(work: () => void, least = 0.01): number {
   let calls = 1;
-  // As many calls as make a round long enough to measure.
   for (;;) {
     const seconds = round(work, calls);
-    if (seconds >= least) break;
+    if (seconds >= least) return calls;
     calls = Math.max(calls + 1, Math.ceil((calls * least * 1.2) / Math.max(seconds, 1e-6)));
   }
-  let best = Number.POSITIVE_INFINITY;
-  for (let i = 0; i < rounds; i++) best = Math.min(best, round(work, calls) / calls);
-  return best;
 }
 
 function round(work: () => void, calls: number): number {
@@ -22,7 +31,7 @@ function round(work: () => void, calls: number): number {
   return Number(process.hrtime.bigint() - start) / 1e9;
 }
 
-/** As `secondsOf`, for work that is awaited. */
+/** As `secondsOfEach`, for one work that is awaited. */
 export async function secondsOfAsync(work: () => Promise<void>, rounds = 7): Promise<number> {
   await work();
   let best = Number.POSITIVE_INFINITY;

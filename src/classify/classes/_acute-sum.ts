@@ -3,7 +3,6 @@ import type { AcuteKey, AcuteToxicityRules } from '../../reference/thresholds.ts
 import type { Because, Warning } from '../classification.ts';
 import { type Context, citeHealth } from '../context.ts';
 import type { ReadingId } from '../readings.ts';
-import { reason } from '../reasons.ts';
 import { type Counted, gatherEstimates, isInhaled } from './_acute-gather.ts';
 import { becauseNothingCounts, becauseOfFormula, becauseShared, unitOf } from './_acute-reasons.ts';
 
@@ -18,7 +17,8 @@ export interface AcuteSum {
   readonly limit: number | null;
   /** Ci / ATEi of the ingredients that count. */
   readonly parts: readonly Part[];
-  readonly because: Because;
+  /** The reason; of three forms of inhalation only that of one is told. */
+  readonly explain: () => Because;
   readonly readings: readonly ReadingId[];
   readonly warnings: readonly Warning[];
 }
@@ -51,7 +51,7 @@ export function acuteSum(context: Context, key: AcuteKey): AcuteSum {
   if (shared && parts.length > 0) used.add('same-category');
   const readings = [...used];
   if (parts.length === 0) {
-    const because = reason(() => becauseNothingCounts(context, key, gathered));
+    const explain = () => becauseNothingCounts(context, key, gathered);
     return {
       key,
       ateMix: null,
@@ -59,7 +59,7 @@ export function acuteSum(context: Context, key: AcuteKey): AcuteSum {
       unknown,
       limit: null,
       parts,
-      because,
+      explain,
       readings,
       warnings: [],
     };
@@ -70,16 +70,14 @@ export function acuteSum(context: Context, key: AcuteKey): AcuteSum {
   const numerator = corrected ? 100 - sumOf(unknownParts) : 100;
   const ateMix = tidy(numerator / sumOf(parts));
   if (shared) {
-    const because = reason(() => becauseShared(context, key, gathered, ateMix));
+    const explain = () => becauseShared(context, key, gathered, ateMix);
     const limit = bounds[shared]!;
-    return { key, ateMix, category: shared, unknown, limit, parts, because, readings, warnings };
+    return { key, ateMix, category: shared, unknown, limit, parts, explain, readings, warnings };
   }
   const category = categoryBySum(parts, bounds, corrected ? unknownParts : []);
   const limit = category ? bounds[category]! : Object.values(bounds).at(-1)!;
-  const because = reason(() =>
-    becauseOfFormula(context, key, gathered, { ateMix, category, limit, corrected }),
-  );
-  return { key, ateMix, category, unknown, limit, parts, because, readings, warnings };
+  const explain = () => becauseOfFormula(context, key, gathered, { ateMix, category, limit, corrected });
+  return { key, ateMix, category, unknown, limit, parts, explain, readings, warnings };
 }
 
 /** Ingredients whose estimate lies in another category than the one listed: one of the two is wrong. */

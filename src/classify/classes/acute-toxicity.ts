@@ -4,7 +4,7 @@ import type { Warning } from '../classification.ts';
 import { constant } from '../constant.ts';
 import type { ClassResult, Context } from '../context.ts';
 import { concerns, type Ingredient } from '../ingredient.ts';
-import { retold } from '../reasons.ts';
+import { reason, retold } from '../reasons.ts';
 import { type AcuteSum, acuteSum } from './_acute-sum.ts';
 
 export type { AcuteSum } from './_acute-sum.ts';
@@ -55,7 +55,8 @@ function judge(context: Context): AcuteToxicity {
       if (sum.warnings.length > 0) warnings = [...(warnings ?? []), ...sum.warnings];
       if (!worst || severer(sum, worst)) worst = sum;
     }
-    const { category, because, unknown, readings, key } = worst!;
+    const { category, explain, unknown, readings, key } = worst!;
+    const because = reason(explain);
     if (category) {
       results.push({
         class: 'Acute Tox.',
