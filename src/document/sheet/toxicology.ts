@@ -53,7 +53,7 @@ function healthEffects(input: SheetInput): ItemBody {
   const examined = classification.otherClasses.filter(
     ({ class: name, outcome }) => isHealth(name) && outcome !== 'not-applicable',
   );
-  const others = alike(examined).map(group => [
+  const others = alike(examined.map(withoutOwnName)).map(group => [
     group.map(classTitle).join('; '),
     words.outcomes[group[0]!.outcome],
     reason(
@@ -69,6 +69,12 @@ function healthEffects(input: SheetInput): ItemBody {
     }),
   );
 }
+
+/** A class whose working speaks of this hazard instead of its name, so that classes may share a row. */
+const withoutOwnName = (each: OtherClass): OtherClass => {
+  const working = each.because.working.replace(`is classified ${each.class}`, words.thisHazard);
+  return { ...each, because: { ...each.because, working } };
+};
 
 /** Classes with the same outcome for the same reason, in the order of the first of each. */
 function alike(classes: readonly OtherClass[]): readonly (readonly OtherClass[])[] {
