@@ -1,8 +1,9 @@
-import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { spawnSync } from 'node:child_process';
+import { cpSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { describe, expect, it } from 'vitest';
-import { labelwright, workshop } from './_command.ts';
+import { labelwright, main, workshop } from './_command.ts';
 
 // Logs every file that the program or the loader of packages opens.
 const logger = (log: string): string => `
@@ -87,5 +88,23 @@ describe('what a command loads', () => {
   it('label: all of it, so that the two above can fail', () => {
     const loaded = loadedBy(['label', 'patio-cleaner.yaml']);
     for (const [what, word] of Object.entries(heavy)) expect(touching(loaded, word), what).not.toEqual([]);
+  });
+});
+
+describe('compiled code', () => {
+  it.each(['of another engine', 'absent'])('%s is no hindrance', state => {
+    const folder = workshop();
+    for (const name of ['main.js', 'program.cjs']) cpSync(join(dirname(main), name), join(folder, name));
+    writeFileSync(join(folder, 'package.json'), '{"type": "module"}');
+    if (state !== 'absent') writeFileSync(join(folder, 'program.cjs.compiled'), 'not compiled by this one');
+    const { status, stdout } = spawnSync(
+      process.execPath,
+      [join(folder, 'main.js'), 'gtin', '614141000418'],
+      {
+        encoding: 'utf8',
+      },
+    );
+    expect(status).toBe(0);
+    expect(stdout).toContain('0614141000418');
   });
 });
