@@ -15,7 +15,8 @@ type Grouped = readonly { readonly ingredient: Ingredient; readonly groups: Read
 /**
  * Constituents that react with each other when mixed: toxic gas, fire, pressure or heat may come of it, and a
  * calculation from the ingredients does not hold for what forms, since the substances of a mixture do not react (29 CFR
- * 1910.1200(c), definition of mixture). The worst danger first, one warning for each pair of groups. Groups and pairs after EPA-600/2-80-076, 40 CFR 264 App. V and agency notes, each pair with its source.
+ * 1910.1200(c), definition of mixture). The worst danger first, one warning for each pair of groups. Groups and pairs
+ * after EPA-600/2-80-076, 40 CFR 264 App. V and agency notes, each pair with its source.
  * @param mixture at the concentrations to judge; the upper ends where ranges are given.
  */
 export function reactiveConstituents(mixture: Mixture): Warning[] {
