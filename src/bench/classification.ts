@@ -6,6 +6,7 @@ import { openProduct, type Product, productOf } from '../draft/open-product.ts';
 import { openReference, type Reference } from '../draft/open-reference.ts';
 import { packagePath } from '../reference/package-files.ts';
 import type { Outcome } from '../report/diagnostic.ts';
+import { en } from '../words/en/index.ts';
 import { outcomeRatios } from './outcomes.ts';
 import { secondsOfEach } from './timing.ts';
 
@@ -31,7 +32,7 @@ export async function classificationRatios(): Promise<Ratio[]> {
   const { record, formula } = product;
   const classified = classifyProduct(product, reference);
   const text = JSON.stringify(record.raw);
-  const result = classificationJson(record, classified.classification, classified.elements);
+  const result = classificationJson(record, classified.classification, classified.elements, en);
   const [json, reasons, whole] = secondsOfEach(
     () => {
       JSON.parse(text);

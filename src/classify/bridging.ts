@@ -1,15 +1,16 @@
-import { meets, show, sumOf, tidy } from '../quantity/sum.ts';
+import { sumOf, tidy } from '../quantity/sum.ts';
 import type { Evidence, PhysicalForm } from '../record/product-record.ts';
 import type { Basis } from '../reference/thresholds.ts';
-import { citeHealth } from './context.ts';
-import { hazardsOf, type Mixture } from './ingredient.ts';
+import type { Context } from './context.ts';
+import { ofHealth, type Provision } from './facts/provision.ts';
+import type { BridgingFault } from './facts/warning.ts';
+import { hazardsOf } from './ingredient.ts';
 import { listedClass } from './listed-class.ts';
 
 /** Why bridged evidence cannot be used, with the paragraph. */
-export interface BridgingFault {
-  readonly text: string;
-  readonly hint?: string;
-  readonly cite: string;
+export interface CitedFault {
+  readonly fault: BridgingFault;
+  readonly cite: Provision;
 }
 
 /**
@@ -17,30 +18,33 @@ export interface BridgingFault {
  * product (A.0.5.1.1 to A.0.5.1.6; CLP 1.1.3.1 to 1.1.3.7; UN 1.3.2.3). Null where it holds, where the evidence is no
  * bridging, and where the basis does not know the class.
  */
-export function principleFault(basis: Basis, evidence: Evidence, form: PhysicalForm): BridgingFault | null {
+export function principleFault(basis: Basis, evidence: Evidence, form: PhysicalForm): CitedFault | null {
   const { hazardClass, hazard, kind, principle } = evidence;
   if (kind !== 'bridging' || principle === null) return null;
   const { byClass, bridging } = basis.mixtureEvidence;
   const name = listedClass(hazardClass);
   if (!byClass[name])
     return isExamined(basis, name)
-      ? { text: `no bridging principle holds for ${name}`, cite: citeHealth(basis, bridging.cite) }
+      ? { fault: { kind: 'no-principle', class: name }, cite: ofHealth(basis, bridging.cite) }
       : null;
   const rule = bridging.principles[principle];
-  const cite = citeHealth(basis, rule.cite);
-  const shown = `the bridging principle \`${principle}\``;
+  const cite = ofHealth(basis, rule.cite);
   if (!rule.classes.includes(name)) {
     const others = Object.entries(bridging.principles).filter(([, { classes }]) => classes.includes(name));
     return {
-      text: `${shown} does not hold for ${name}`,
-      hint: `for ${name} there are ${others.map(([other]) => other).join(', ')}`,
-      cite: citeHealth(basis, `${byClass[name].bridging}, ${rule.cite}`),
+      fault: {
+        kind: 'principle-not-for-class',
+        principle,
+        class: name,
+        others: others.map(([other]) => other),
+      },
+      cite: ofHealth(basis, `${byClass[name].bridging}, ${rule.cite}`),
     };
   }
   if (rule.category && !hazard?.category.startsWith(rule.category))
-    return { text: `${shown} holds for results in Category ${rule.category} only`, cite };
+    return { fault: { kind: 'principle-for-category', principle, category: rule.category }, cite };
   if (rule.form && form !== rule.form)
-    return { text: `${shown} holds for products of the form ${rule.form} only`, cite };
+    return { fault: { kind: 'principle-for-form', principle, form: rule.form }, cite };
   return null;
 }
 
@@ -51,16 +55,17 @@ const isExamined = ({ physicalClasses, environmental }: Basis, name: string): bo
 
 /** Whether a mixture is diluted so far that its class can no longer be bridged (A.10.3.2.1; CLP and UN 3.10.3.2). */
 export function dilutionFault(
-  basis: Basis,
+  { basis, mixture, scale }: Context,
   { hazardClass, principle }: Evidence,
-  mixture: Mixture,
-): BridgingFault | null {
+): CitedFault | null {
   const least = basis.mixtureEvidence.bridging.dilutedDownTo[hazardClass];
   if (principle !== 'dilution' || !least) return null;
   const parts = mixture.ingredients
     .filter(ingredient => hazardsOf(ingredient, hazardClass).length > 0)
     .map(({ percent }) => ({ amount: percent, weight: 1 }));
-  if (meets(parts, least.percent)) return null;
-  const text = `${show(tidy(sumOf(parts)))} % of ingredients of ${hazardClass}, less than the ${show(least.percent)} % that bridging by \`dilution\` needs`;
-  return { text, cite: citeHealth(basis, least.cite) };
+  if (scale.meets(parts, least.percent)) return null;
+  return {
+    fault: { kind: 'diluted-too-far', class: hazardClass, total: tidy(sumOf(parts)), least: least.percent },
+    cite: ofHealth(basis, least.cite),
+  };
 }

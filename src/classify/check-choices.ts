@@ -11,7 +11,7 @@ export function checkChoices(choices: readonly Choice[]): Diagnostic[] {
     ];
     if (!Object.hasOwn(readings, reading)) {
       const near = nearest(reading, Object.keys(readings));
-      const open = readingEntries.filter(([, { options }]) => Object.keys(options).length > 1);
+      const open = readingEntries.filter(([, { options }]) => options.length > 1);
       return wrong(
         'unknown-reading',
         `there is no reading \`${reading}\``,
@@ -20,7 +20,7 @@ export function checkChoices(choices: readonly Choice[]): Diagnostic[] {
           : `readings that leave a choice: ${open.map(([id]) => id).join(', ')}`,
       );
     }
-    const options = Object.keys(readings[reading as ReadingId].options);
+    const options: readonly string[] = readings[reading as ReadingId].options;
     if (options.includes(take)) return [];
     return wrong(
       'unknown-option',

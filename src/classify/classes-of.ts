@@ -1,4 +1,3 @@
-import { reaches } from '../quantity/sum.ts';
 import type { AcuteKey } from '../reference/thresholds.ts';
 import { type AcuteSum, acuteToxicity } from './classes/acute-toxicity.ts';
 import { aquatic } from './classes/aquatic.ts';
@@ -15,7 +14,6 @@ import { skin } from './classes/skin.ts';
 import { targetOrgans, transientEffects } from './classes/specific-target-organ.ts';
 import type { ClassResult, Context } from './context.ts';
 import { applyEvidence } from './evidence.ts';
-import { reason, retold } from './reasons.ts';
 
 /** The classes of a mixture at fixed concentrations, with the sums of acute toxicity. */
 export interface Corner {
@@ -74,7 +72,7 @@ const isCorrosive = (results: readonly ClassResult[]): boolean =>
 
 /** A class that nothing gives is undecided while an ingredient without any data is present at its cut-off. */
 function undecidedByMissingData(
-  { mixture }: Context,
+  { mixture, scale }: Context,
   results: readonly ClassResult[],
 ): readonly ClassResult[] {
   const blind = mixture.ingredients.filter(({ data }) => data.noData || data.unknown.has('aquatic'));
@@ -83,22 +81,21 @@ function undecidedByMissingData(
     const { floor } = result;
     if (result.outcome !== 'not-classified' || floor === undefined) return result;
     const aquaticClass = result.class.startsWith('Aquatic');
-    let names = '';
-    for (const { name, percent, data } of blind)
-      if ((data.noData || aquaticClass) && reaches(percent, floor))
-        names += names === '' ? name : `, ${name}`;
-    return names === '' ? result : withoutData(result, names);
+    const lacking: number[] = [];
+    for (const { index, percent, data } of blind)
+      if ((data.noData || aquaticClass) && scale.reaches(percent, floor)) lacking.push(index);
+    return lacking.length === 0 ? result : withoutData(result, lacking);
   });
 }
 
 const withoutData = (
   { class: name, route, because, readings, warnings, floor }: ClassResult,
-  names: string,
+  lacking: readonly number[],
 ): ClassResult => ({
   class: name,
   route,
   outcome: 'insufficient-data',
-  because: reason(() => retold(because, `${because.working}; no data on ${names}`)),
+  because: { ...because, lacking },
   readings,
   warnings,
   floor,

@@ -1,19 +1,17 @@
 import type { InhalationForm, Route } from '../notation/hazard.ts';
+import type { Exact } from '../quantity/exact.ts';
+import type { Because } from './facts/because.ts';
+import type { Warning } from './facts/warning.ts';
+import type { IngredientData } from './ingredient.ts';
+import type { ReadingId } from './readings.ts';
 
 export type BasisId = 'us-hcs' | 'eu-clp' | 'un-ghs';
 
-/** Why a class was given or not: the rule, its paragraph and the arithmetic. */
-export interface Because {
-  /** Name of the rule in a few words. */
-  readonly rule: string;
-  /** Instrument and paragraph. */
-  readonly cite: string;
-  /** The rule worked as on paper. */
-  readonly working: string;
-  readonly total?: number;
-  readonly limit?: number;
-  readonly unit?: string;
-  readonly terms?: readonly { readonly name: string; readonly percent: number; readonly weight: number }[];
+/** What the calculation said where evidence replaced it. */
+export interface Replaced {
+  /** Class and category, or the outcome where it gave none. */
+  readonly outcome: string;
+  readonly because: Because;
 }
 
 /** A class and category that the mixture has. */
@@ -35,7 +33,7 @@ export interface ClassifiedHazard {
   readonly statements: readonly string[];
   readonly because: Because;
   /** Set where whole-mixture evidence or a bridging principle replaced the calculation. */
-  readonly calculated?: { readonly outcome: string; readonly because: Because };
+  readonly calculated?: Replaced;
 }
 
 export type OtherOutcome = 'not-classified' | 'insufficient-data' | 'not-applicable';
@@ -46,35 +44,29 @@ export interface OtherClass {
   readonly route?: Route;
   readonly outcome: OtherOutcome;
   readonly because: Because;
-  readonly calculated?: { readonly outcome: string; readonly because: Because };
+  readonly calculated?: Replaced;
 }
 
+/** A reading of the law on which a result depends, and what is taken for it. */
 export interface Reading {
-  readonly id: string;
+  readonly id: ReadingId;
+  /** One of the options of the reading. */
   readonly taken: string;
   readonly cite: string;
-}
-
-export interface Warning {
-  readonly id: string;
-  readonly text: string;
-  readonly cite?: string;
 }
 
 /** A constituent as it was classified. */
 export interface ClassifiedConstituent {
   readonly name: string;
   readonly cas: string | null;
-  /** Percent; the upper end where a range was given. */
-  readonly percent: number;
-  readonly percentRange?: readonly [number, number];
-  /** Hazards in the notation of the contract, with brackets. */
-  readonly hazards: readonly string[];
-  /** Where the hazards come from: the record's own source, the harmonised entry with its act, or none. */
-  readonly source: string;
-  readonly unknown: readonly string[];
-  /** What else the calculation works from: estimates, M-factors, specific limits, marks of the record. */
-  readonly values: readonly string[];
+  readonly low: Exact;
+  /** Percent; equal to `low` where no range was given. */
+  readonly high: Exact;
+  readonly data: IngredientData;
+  /** Whether summing holds for skin and eye. */
+  readonly additive: boolean;
+  /** Whether the record says that it counts below its cut-off. */
+  readonly relevant: boolean;
   readonly water: boolean;
 }
 

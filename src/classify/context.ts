@@ -1,5 +1,8 @@
+import type { Scale } from '../quantity/scale.ts';
 import type { Basis } from '../reference/thresholds.ts';
-import type { Because, ClassifiedHazard, OtherOutcome, Warning } from './classification.ts';
+import type { ClassifiedHazard, OtherOutcome, Replaced } from './classification.ts';
+import type { Because } from './facts/because.ts';
+import type { Warning } from './facts/warning.ts';
 import type { Mixture } from './ingredient.ts';
 import type { ReadingId } from './readings.ts';
 
@@ -7,6 +10,8 @@ import type { ReadingId } from './readings.ts';
 export interface Context {
   readonly mixture: Mixture;
   readonly basis: Basis;
+  /** Where every comparison is made. */
+  readonly scale: Scale;
   /** Whether specific concentration limits count (CLP Article 10; for us-hcs by choice). */
   readonly applyLimits: boolean;
   /** What is taken for a reading: the record's choice or the default. */
@@ -31,7 +36,7 @@ export type ClassResult =
   | (ResultBase & {
       readonly outcome: OtherOutcome;
       /** What the calculation said where evidence replaced it. */
-      readonly calculated?: { readonly outcome: string; readonly because: Because };
+      readonly calculated?: Replaced;
     });
 
 /** A rule of one hazard class: pure, one result for each class or route it decides. */
@@ -52,8 +57,3 @@ export const plainHazard = (
   organs: [],
   statements,
 });
-
-/** Instrument and paragraph, as printed. */
-export const citeHealth = (basis: Basis, paragraph: string): string => `${basis.instrument}, ${paragraph}`;
-export const citePhysical = (basis: Basis, paragraph: string): string =>
-  `${basis.physicalInstrument}, ${paragraph}`;

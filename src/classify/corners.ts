@@ -1,4 +1,6 @@
 import type { ClassResult } from './context.ts';
+import type { Because } from './facts/because.ts';
+import { figureOf } from './facts/figure.ts';
 
 const outcomeRank = {
   classified: 3,
@@ -48,11 +50,17 @@ function joinStatements(a: string, b: string): string {
 
 const union = (a: readonly string[], b: readonly string[]): string[] => [...new Set([...a, ...b])];
 
+/** Tells apart what two figures are of. */
+const ruleOf = (because: Because): string =>
+  [because.kind, 'rule' in because && because.rule, 'category' in because && because.category].join(' ');
+
 /** Whether the figure of one result lies worse against the same limit: higher, or lower where it is a dose. */
 function isNearer({ because: a }: ClassResult, { because: b }: ClassResult): boolean {
-  if (a.total === undefined || b.total === undefined) return b.total === undefined && a.total !== undefined;
-  if (a.rule !== b.rule || a.limit !== b.limit || a.unit !== b.unit) return false;
-  return a.unit === '%' || a.unit === 'ratio' ? a.total > b.total : a.total < b.total;
+  const one = figureOf(a);
+  const other = figureOf(b);
+  if (!one || !other) return one !== null;
+  if (ruleOf(a) !== ruleOf(b) || one.limit !== other.limit || one.unit !== other.unit) return false;
+  return one.unit === '%' || one.unit === 'ratio' ? one.total > other.total : one.total < other.total;
 }
 
 /**

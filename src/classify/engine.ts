@@ -1,16 +1,18 @@
 import type { Formula } from '../formula/constituent.ts';
+import { quietScale, type Scale } from '../quantity/scale.ts';
 import type { Choice, ProductRecord } from '../record/product-record.ts';
 import type { AcuteKey, Basis } from '../reference/thresholds.ts';
 import { blocksUsed, withBuildingBlocks } from './building-blocks.ts';
 import { type Corner, classesOf, classesWithLimits } from './classes-of.ts';
-import type { Classification, ClassifiedHazard, OtherClass, Reading, Warning } from './classification.ts';
-import { type ClassResult, type Context, citeHealth } from './context.ts';
+import type { Classification, ClassifiedHazard, OtherClass, Reading } from './classification.ts';
+import type { ClassResult, Context } from './context.ts';
 import { worstOf } from './corners.ts';
 import { describeConstituent } from './describe.ts';
 import { unheardEvidence } from './evidence.ts';
+import { ofHealth } from './facts/provision.ts';
+import type { Warning } from './facts/warning.ts';
 import type { Mixture } from './ingredient.ts';
 import { defaultOf, type ReadingId, readings } from './readings.ts';
-import { withoutReasons } from './reasons.ts';
 import { type HarmonisedLookup, type Resolved, resolve } from './resolve.ts';
 import {
   mergeSupplemental,
@@ -21,7 +23,7 @@ import { unknownAquatic, unknownShare } from './unknown-shares.ts';
 import { nearLimit } from './warnings/near-limit.ts';
 import { reactiveConstituents } from './warnings/reactive-constituents.ts';
 import { respiratoryTract } from './warnings/respiratory-tract.ts';
-import { limitsWouldMatter, worseWithin } from './warnings/specific-limits.ts';
+import { limitsWouldMatter } from './warnings/specific-limits.ts';
 
 /** What a classification needs of the record. */
 export type ClassifiedRecord = Pick<ProductRecord, 'form' | 'properties' | 'evidence' | 'choices'>;
@@ -29,15 +31,17 @@ export type ClassifiedRecord = Pick<ProductRecord, 'form' | 'properties' | 'evid
 /**
  * Classifies a mixture under one basis, every class with its reason (29 CFR 1910.1200(d), App. A and B; CLP Title II
  * and Annex I; UN GHS parts 2 to 4). Pure: the same input gives the same result.
+ * @param scale where comparisons are made; one that listens hears of each.
  */
 export function classify(
   record: ClassifiedRecord,
   formula: Formula,
   basis: Basis,
   lookup: HarmonisedLookup,
+  scale: Scale = quietScale,
 ): Classification {
-  const resolved = formula.constituents.map(constituent => resolve(constituent, lookup));
-  const contexts = contextsOf(record, formula, resolved, basis);
+  const resolved = formula.constituents.map((constituent, i) => resolve(constituent, i, lookup));
+  const contexts = contextsOf(record, formula, resolved, basis, scale);
   const { take, applyLimits } = contexts[0]!;
   const corners = contexts.map(classesOf);
   const results = worstOf(corners.map(corner => corner.results));
@@ -52,6 +56,7 @@ export function classify(
   warnings.push(
     ...reactiveConstituents(
       contexts.length === 1 ? contexts[0]!.mixture : atUpperEnds(record, formula, resolved),
+      scale,
     ),
   );
   const hazards: ClassifiedHazard[] = [];
@@ -84,11 +89,10 @@ export function classify(
     used.add('us-specific-limits');
   const limited = applyLimits ? none : limitedClasses(resolved);
   if (limited.size > 0) {
-    const within = () =>
-      worstOf(contexts.map(context => classesWithLimits({ ...context, applyLimits: true }, limited)));
-    // Reasons are worked out only where one of them is told.
-    if (worseWithin(results, withoutReasons(within)).length > 0)
-      warnings.push(...limitsWouldMatter(results, within(), citeHealth(basis, basis.specificLimits.cite)));
+    const within = worstOf(
+      contexts.map(context => classesWithLimits({ ...context, applyLimits: true }, limited)),
+    );
+    warnings.push(...limitsWouldMatter(results, within, ofHealth(basis, basis.specificLimits.cite)));
   }
   return {
     basis: { id: basis.id, title: basis.title, asOf: basis.asOf },
@@ -143,8 +147,9 @@ export const mixturesOf = (
   contextsOf(
     record,
     formula,
-    formula.constituents.map(constituent => resolve(constituent, lookup)),
+    formula.constituents.map((constituent, i) => resolve(constituent, i, lookup)),
     basis,
+    quietScale,
   );
 
 function contextsOf(
@@ -152,6 +157,7 @@ function contextsOf(
   formula: Formula,
   resolved: readonly Resolved[],
   basis: Basis,
+  scale: Scale,
 ): readonly Context[] {
   const take = choiceOf(record.choices);
   const applyLimits = basis.specificLimits.apply || take('us-specific-limits') === 'use';
@@ -159,6 +165,7 @@ function contextsOf(
   return formula.corners.map(percents => ({
     mixture: mixtureAt(record, formula, resolved, percents),
     basis: chosen,
+    scale,
     applyLimits,
     take,
   }));
@@ -171,6 +178,7 @@ function mixtureAt(
   percents: Formula['corners'][number],
 ): Mixture {
   const ingredients = constituents.map(({ name, cas, water, given }, i) => ({
+    index: i,
     name,
     cas,
     water,
@@ -195,23 +203,11 @@ const choiceOf =
   (id: ReadingId): string =>
     (choices.length > 0 && choices.find(({ reading }) => reading === id)?.take) || defaultOf(id);
 
-const readingsTaken = new Map<ReadingId, Map<string, Reading>>();
-
-function readingOf(id: ReadingId, take: (id: ReadingId) => string): Reading {
-  const taken = take(id);
-  let byOption = readingsTaken.get(id);
-  if (!byOption) {
-    byOption = new Map();
-    readingsTaken.set(id, byOption);
-  }
-  let reading = byOption.get(taken);
-  if (!reading) {
-    const { cite, options } = readings[id];
-    reading = { id, taken: `${taken}: ${(options as Record<string, string>)[taken]}`, cite };
-    byOption.set(taken, reading);
-  }
-  return reading;
-}
+const readingOf = (id: ReadingId, take: (id: ReadingId) => string): Reading => ({
+  id,
+  taken: take(id),
+  cite: readings[id].cite,
+});
 
 // Every field is named: spreading is slow.
 const hazardOf = ({

@@ -1,11 +1,12 @@
 import { findCode, followingStatement } from '../notation/classes.ts';
 import type { Evidence } from '../record/product-record.ts';
 import { dilutionFault, principleFault } from './bridging.ts';
-import type { Warning } from './classification.ts';
-import { type ClassResult, type Context, citeHealth, citePhysical } from './context.ts';
+import type { ClassResult, Context } from './context.ts';
+import type { Because } from './facts/because.ts';
+import { ofHealth, ofPhysical, type Provision } from './facts/provision.ts';
+import type { EvidenceFault, Warning } from './facts/warning.ts';
 import { listedClass } from './listed-class.ts';
 import type { ReadingId } from './readings.ts';
-import { reason } from './reasons.ts';
 
 // Each effect of Category 3 has a statement of its own, and neither follows from the category.
 const lacksEffect = ({ hazard }: Evidence): boolean =>
@@ -57,35 +58,37 @@ export function unheardEvidence(
       return [];
     }
     const listed = listedClass(entry.hazardClass);
-    const why = result
-      ? 'an earlier entry speaks of the same class'
+    const why: EvidenceFault = result
+      ? { kind: 'earlier-entry' }
       : results.some(({ class: name, route }) => name === listed && route)
-        ? 'it names no route'
+        ? { kind: 'no-route' }
         : lacksEffect(entry)
-          ? 'it names no effect (respiratory irritation or narcotic effects)'
-          : `${basis.title} has no such class`;
-    const text = `evidence on ${entry.hazardClass} (${entry.method}; ${entry.source}) is not used: ${why}`;
-    return [{ id: 'evidence-not-used', text }];
+          ? { kind: 'no-effect' }
+          : { kind: 'no-such-class', basis: basis.title };
+    return [notUsed(entry, why, [])];
   });
 }
 
+const notUsed = (
+  { hazardClass, method, source }: Evidence,
+  why: EvidenceFault,
+  cites: readonly Provision[],
+): Warning => ({ id: 'evidence-not-used', class: hazardClass, method, source, why, cites });
+
 function judged(context: Context, result: ClassResult, evidence: Evidence): ClassResult {
   const { basis, mixture } = context;
-  const fault = principleFault(basis, evidence, mixture.form) ?? dilutionFault(basis, evidence, mixture);
-  if (fault)
-    return withWarning(result, `evidence on ${evidence.hazardClass} is not used: ${fault.text}`, fault.cite);
-  const cite = citeHealth(basis, basis.mixtureEvidence.cite);
+  const refused = (why: EvidenceFault, cite: Provision): ClassResult => ({
+    ...result,
+    warnings: [...(result.warnings ?? []), notUsed(evidence, why, [cite])],
+  });
+  const found = principleFault(basis, evidence, mixture.form) ?? dilutionFault(context, evidence);
+  if (found) return refused(found.fault, found.cite);
+  const cite = ofHealth(basis, basis.mixtureEvidence.cite);
   const caseByCase = basis.mixtureEvidence.caseByCase.includes(evidence.hazardClass);
-  if (caseByCase && !evidence.reason)
-    return withWarning(result, `evidence on ${evidence.hazardClass} has no reason and is not used`, cite);
-  if (caseByCase && basis.id === 'eu-clp' && !evidence.hazard)
-    return withWarning(result, `evidence on ${evidence.hazardClass} cannot lower the class`, cite);
+  if (caseByCase && !evidence.reason) return refused({ kind: 'no-reason' }, cite);
+  if (caseByCase && !basis.mixtureEvidence.mayLower && !evidence.hazard)
+    return refused({ kind: 'cannot-lower' }, cite);
   return replaced(context, result, evidence, caseByCase);
-}
-
-function withWarning(result: ClassResult, text: string, cite: string): ClassResult {
-  const warning = { id: 'evidence-not-used', text, cite };
-  return { ...result, warnings: [...(result.warnings ?? []), warning] };
 }
 
 function replaced(
@@ -95,14 +98,11 @@ function replaced(
   caseByCase: boolean,
 ): ClassResult {
   const { class: name, route: resultRoute } = result;
-  const because = reason(() => ({
-    rule: evidence.principle
-      ? `bridging from a similar tested mixture by ${evidence.principle}`
-      : 'test on the mixture itself',
-    cite: citeOf(basis, name, evidence),
-    working: `${evidence.method}; ${evidence.source}${evidence.reason ? `; ${evidence.reason}` : ''}`,
-    terms: [],
-  }));
+  const { method, source, reason, principle } = evidence;
+  const cites = [citeOf(basis, name, evidence)];
+  const because: Because = principle
+    ? { kind: 'bridging', principle, method, source, reason, cites }
+    : { kind: 'test', method, source, reason, cites };
   const calculated = {
     outcome: result.outcome === 'classified' ? result.hazard.code : result.outcome,
     because: result.because,
@@ -121,13 +121,13 @@ function replaced(
 }
 
 /** The paragraph on tests or bridging of a class; for a physical class the paragraph of the class, which rests on tests. */
-function citeOf(basis: Context['basis'], name: string, { principle }: Evidence): string {
-  if (name === 'Flam. Liq.') return citePhysical(basis, basis.flammableLiquids.cite);
+function citeOf(basis: Context['basis'], name: string, { principle }: Evidence): Provision {
+  if (name === 'Flam. Liq.') return ofPhysical(basis, basis.flammableLiquids.cite);
   const physical = basis.physicalClasses.find(entry => entry.class === name);
-  if (physical) return `${physical.instrument ?? basis.physicalInstrument}, ${physical.criteria}`;
+  if (physical) return ofPhysical(basis, physical.criteria, physical.instrument);
   const { byClass, bridging, cite } = basis.mixtureEvidence;
   const health = byClass[name.replace(/ 3 \(.*\)$/, '')];
-  if (!health) return citeHealth(basis, cite);
-  if (!principle) return citeHealth(basis, health.test);
-  return citeHealth(basis, `${health.bridging}, ${bridging.principles[principle].cite}`);
+  if (!health) return ofHealth(basis, cite);
+  if (!principle) return ofHealth(basis, health.test);
+  return ofHealth(basis, `${health.bridging}, ${bridging.principles[principle].cite}`);
 }

@@ -5,6 +5,25 @@ import type { Exact } from '../quantity/exact.ts';
 import type { Endpoint, PeroxideData } from '../record/given-data.ts';
 import type { Evidence, PhysicalForm, Properties } from '../record/product-record.ts';
 
+/** Where the data of a constituent come from. */
+export type DataSource =
+  | {
+      readonly kind: 'record' /** As the record words it; null where it names none. */;
+      readonly named: string | null;
+    }
+  | {
+      readonly kind: 'harmonised';
+      /** Index number of CLP Annex VI. */
+      readonly index: string;
+      /** `Regulation (EU) 2025/1222` */
+      readonly act: string;
+      /** Whether the record adds values to the entry. */
+      readonly added: boolean;
+    }
+  | { readonly kind: 'water' }
+  /** Neither record nor entry; the source that the record names for a value, if any. */
+  | { readonly kind: 'none'; readonly named: string | null };
+
 /** What is known of a constituent's hazards, from the record or from the harmonised entry. */
 export interface IngredientData {
   readonly hazards: readonly Hazard[];
@@ -25,14 +44,15 @@ export interface IngredientData {
   readonly supplemental: readonly string[];
   /** Concentrations from which an EUH code of the entry is due. */
   readonly supplementalLimits: readonly SupplementalLimit[];
-  /** Where the data come from, as printed. */
-  readonly source: string;
+  readonly source: DataSource;
   /** `*` of Annex VI 1.2.1 on any hazard. */
   readonly minimum: boolean;
 }
 
 /** A constituent with its data, before its percent is fixed. */
 export interface Ingredient {
+  /** Place in the list of constituents. */
+  readonly index: number;
   readonly name: string;
   readonly cas: string | null;
   readonly water: boolean;

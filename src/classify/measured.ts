@@ -1,12 +1,16 @@
+import type { Exact } from '../quantity/exact.ts';
 import type { FlashPoint, Measured } from '../record/product-record.ts';
+import type { Measurement } from './facts/reason-base.ts';
 
-/** A measured property as it stands in a working, with its method and source where the record gives them. */
-export function withSource(text: string, measured: Measured<unknown>): string {
-  const rests = [cupOf(measured), measured.method, measured.source].filter(Boolean);
-  return rests.length > 0 ? `${text} (${rests.join('; ')})` : text;
-}
+/** A measured property as a fact. */
+export const measurementOf = ({ value, method, source }: Measured<Exact>): Measurement => ({
+  value,
+  method,
+  source,
+});
 
-function cupOf({ value }: Measured<unknown>): string | null {
-  const flash = value as Partial<FlashPoint> | null;
-  return flash?.kind === 'temperature' && 'cup' in flash && flash.cup ? `${flash.cup} cup` : null;
-}
+/** A measured flash point as a fact. */
+export const flashMeasurement = (
+  { method, source }: Measured<FlashPoint>,
+  { celsius, cup }: Extract<FlashPoint, { kind: 'temperature' }>,
+): Measurement => ({ value: celsius, method, source, cup });

@@ -23,7 +23,7 @@ export type ReadingId = keyof typeof readings;
 /** Every reading with its id, in the order of the law. */
 export const readingEntries = Object.entries(readings) as readonly (readonly [ReadingId, ReadingEntry])[];
 
-const defaults = new Map(readingEntries.map(([id, { options }]) => [id, Object.keys(options)[0]!]));
+const defaults = new Map(readingEntries.map(([id, { options }]) => [id, options[0]]));
 
 /** What is taken when the record makes no choice: the first option. */
 export const defaultOf = (id: ReadingId): string => defaults.get(id)!;

@@ -4,7 +4,8 @@ import type { MultiplicationFactors } from '../notation/limit.ts';
 import type { Endpoint, GivenData } from '../record/given-data.ts';
 import { formatAct } from '../reference/harmonised/act.ts';
 import type { HarmonisedEntry } from '../reference/harmonised/entry.ts';
-import type { Warning } from './classification.ts';
+import { bySource } from './facts/provision.ts';
+import type { Warning } from './facts/warning.ts';
 import type { IngredientData } from './ingredient.ts';
 
 /** Looks up harmonised classifications as they apply on a date; percent helps to choose among entries of one number. */
@@ -24,17 +25,20 @@ export interface Resolved {
  * What is known of a constituent: the record's own hazards replace the harmonised entry; without them its limits,
  * estimates and factors are added to the entry; with neither, every endpoint is unknown.
  */
-export function resolve(constituent: Constituent, lookup: HarmonisedLookup): Resolved {
-  const { given, cas, name, water } = constituent;
+export function resolve(constituent: Constituent, index: number, lookup: HarmonisedLookup): Resolved {
+  const { given, cas, water } = constituent;
   const entry = cas && !water ? lookup(cas, constituent.high.value) : null;
-  if (given.hazards) return fromRecord(constituent, given.hazards, entry);
+  if (given.hazards) return fromRecord(constituent, index, given.hazards, entry);
   if (water)
     return {
-      data: blank({ source: 'water', unknown: given.unknown.length > 0 ? new Set(given.unknown) : nothing }),
+      data: blank({
+        source: { kind: 'water' },
+        unknown: given.unknown.length > 0 ? new Set(given.unknown) : nothing,
+      }),
       entry: null,
       warnings: [],
     };
-  if (entry) return fromEntry(constituent, entry);
+  if (entry) return fromEntry(constituent, index, entry);
 
   const known = new Set<Endpoint>();
   if (given.ate?.oral) known.add('acute-oral');
@@ -49,43 +53,42 @@ export function resolve(constituent: Constituent, lookup: HarmonisedLookup): Res
       limits: given.limits ?? [],
       mFactors: factors(given.mFactors ?? {}),
       peroxide: given.peroxide ?? null,
-      source: given.source ?? 'no data',
+      source: { kind: 'none', named: given.source ?? null },
     }),
     entry: null,
-    warnings: [
-      {
-        id: 'no-data',
-        text: `${name}${cas ? ` (CAS ${cas})` : ''}: no hazards in the record and no harmonised entry; every endpoint without a value is unknown`,
-      },
-    ],
+    warnings: [{ id: 'no-data', constituent: index, cites: [] }],
   };
 }
 
 function fromRecord(
-  { name, given }: Constituent,
+  { given }: Constituent,
+  constituent: number,
   hazards: readonly Hazard[],
   entry: HarmonisedEntry | null,
 ): Resolved {
   const warnings: Warning[] = [];
   if (entry) {
     const milder = milderThan(hazards, entry.hazards);
+    const { index, act, supplemental } = entry;
     if (milder.length > 0)
       warnings.push({
         id: 'milder-than-harmonised',
-        text: `${name}: the record is milder than the harmonised entry ${entry.index} (${formatAct(entry.act)}) for ${milder.join(', ')}`,
+        constituent,
+        index,
+        act: formatAct(act),
+        hazards: milder,
+        cites: [],
+      });
+    if (supplemental.length > 0)
+      warnings.push({
+        id: 'supplemental-replaced',
+        constituent,
+        index,
+        codes: supplemental,
+        cites: [bySource('CLP Annex VI')],
       });
   }
-  if (entry && entry.supplemental.length > 0)
-    warnings.push({
-      id: 'supplemental-replaced',
-      text: `${name}: the hazards of the record replace the harmonised entry ${entry.index} with its ${entry.supplemental.join(', ')}`,
-      cite: 'CLP Annex VI',
-    });
-  if (hazards.length === 0 && !given.source)
-    warnings.push({
-      id: 'no-source',
-      text: `${name}: \`hazards: []\` without a source; name what it rests on`,
-    });
+  if (hazards.length === 0 && !given.source) warnings.push({ id: 'no-source', constituent, cites: [] });
   return {
     data: blank({
       hazards,
@@ -94,7 +97,7 @@ function fromRecord(
       mFactors: factors(given.mFactors ?? {}),
       peroxide: given.peroxide ?? null,
       unknown: given.unknown.length > 0 ? new Set(given.unknown) : nothing,
-      source: given.source ? `record: ${given.source}` : 'record',
+      source: { kind: 'record', named: given.source ?? null },
       minimum: hazards.some(({ minimum }) => minimum),
     }),
     entry,
@@ -117,7 +120,7 @@ function entryData(entry: HarmonisedEntry): IngredientData {
 type Added = Pick<GivenData, 'limits' | 'ate' | 'mFactors' | 'peroxide' | 'unknown'>;
 
 function dataOf(entry: HarmonisedEntry, { limits, ate, mFactors, peroxide, unknown }: Added): IngredientData {
-  const added = limits || ate || mFactors || peroxide ? ' with values from the record' : '';
+  const added = Boolean(limits || ate || mFactors || peroxide);
   return blank({
     hazards: entry.hazards,
     limits: limits ? [...entry.limits, ...limits] : entry.limits,
@@ -127,24 +130,18 @@ function dataOf(entry: HarmonisedEntry, { limits, ate, mFactors, peroxide, unkno
     unknown: unknown.length > 0 ? new Set(unknown) : nothing,
     supplemental: entry.supplemental,
     supplementalLimits: entry.supplementalLimits,
-    source: `CLP Annex VI ${entry.index}, ${formatAct(entry.act)}${added}`,
+    source: { kind: 'harmonised', index: entry.index, act: formatAct(entry.act), added },
     minimum: entry.minimum,
   });
 }
 
-function fromEntry({ name, given }: Constituent, entry: HarmonisedEntry): Resolved {
+function fromEntry({ given }: Constituent, constituent: number, entry: HarmonisedEntry): Resolved {
   const adds = given.limits || given.ate || given.mFactors || given.peroxide || given.unknown.length > 0;
+  const { index } = entry;
+  const codes = entry.hazards.filter(({ minimum }) => minimum).map(({ code }) => code);
+  const cites = [bySource('CLP Annex VI 1.2.1')];
   const warnings: Warning[] = entry.minimum
-    ? [
-        {
-          id: 'minimum-classification',
-          text: `${name}: harmonised entry ${entry.index} gives a minimum classification (*) for ${entry.hazards
-            .filter(({ minimum }) => minimum)
-            .map(({ code }) => code)
-            .join(', ')}; data may show a more severe category`,
-          cite: 'CLP Annex VI 1.2.1',
-        },
-      ]
+    ? [{ id: 'minimum-classification', constituent, index, codes, cites }]
     : [];
   return {
     data: adds ? dataOf(entry, given) : entryData(entry),
@@ -153,7 +150,7 @@ function fromEntry({ name, given }: Constituent, entry: HarmonisedEntry): Resolv
   };
 }
 
-const blank = (known: Partial<IngredientData> & { readonly source: string }): IngredientData => ({
+const blank = (known: Partial<IngredientData> & Pick<IngredientData, 'source'>): IngredientData => ({
   hazards: [],
   limits: [],
   ate: {},
@@ -188,17 +185,15 @@ const factors = ({ acute, chronic }: MultiplicationFactors): IngredientData['mFa
 });
 
 /** Hazards of the entry that the record lacks or has in a milder category. */
-function milderThan(own: readonly Hazard[], harmonised: readonly Hazard[]): string[] {
-  return harmonised
-    .filter(theirs => {
-      const same = own.filter(
-        ours =>
-          family(ours) === family(theirs) &&
-          (ours.route === theirs.route || ours.route === null || theirs.route === null),
-      );
-      return !same.some(ours => severity(ours) >= severity(theirs));
-    })
-    .map(({ code, route }) => (route ? `${code} (${route})` : code));
+function milderThan(own: readonly Hazard[], harmonised: readonly Hazard[]): Hazard[] {
+  return harmonised.filter(theirs => {
+    const same = own.filter(
+      ours =>
+        family(ours) === family(theirs) &&
+        (ours.route === theirs.route || ours.route === null || theirs.route === null),
+    );
+    return !same.some(ours => severity(ours) >= severity(theirs));
+  });
 }
 
 const families: Readonly<Record<string, string>> = {

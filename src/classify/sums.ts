@@ -1,8 +1,10 @@
 import { Exact } from '../quantity/exact.ts';
-import { meets, type Part, show, showBeside, sumOf, tidy } from '../quantity/sum.ts';
-import type { Because } from './classification.ts';
+import type { Scale } from '../quantity/scale.ts';
+import { type Part, sumOf, tidy } from '../quantity/sum.ts';
+import type { Because, SumRule } from './facts/because.ts';
+import type { Provision } from './facts/provision.ts';
+import type { Term } from './facts/reason-base.ts';
 import type { Ingredient } from './ingredient.ts';
-import { reason } from './reasons.ts';
 
 /** One ingredient's share in an additive rule. */
 export interface SumTerm {
@@ -50,96 +52,88 @@ const ratioPart = ({ ingredient, limit }: SumTerm): Part => ({
 });
 const percentPart = ({ ingredient, weight }: SumTerm): Part => ({ amount: ingredient.percent, weight });
 
+const byOwnLimits = (terms: readonly SumTerm[]): boolean => terms.some(({ specific }) => specific);
+
 /** Whether a sum is reached: as plain percents where the table's figures hold for all, else as ratios against 1. */
-export function reachesLimit(terms: readonly SumTerm[], limit: number): boolean {
+export function reachesLimit(scale: Scale, terms: readonly SumTerm[], limit: number): boolean {
   if (terms.length === 0) return false;
-  return terms.some(({ specific }) => specific)
-    ? meets(terms.map(ratioPart), 1)
-    : meets(terms.map(percentPart), limit);
+  return byOwnLimits(terms)
+    ? scale.meets(terms.map(ratioPart), 1)
+    : scale.meets(terms.map(percentPart), limit);
 }
 
-/** The sum as worked on paper. */
-export const becauseOfSum = (
-  terms: readonly SumTerm[],
-  limit: number,
-  rule: string,
-  cite: string,
-  limitsCite: string,
-): Because => reason(() => workedSum(terms, limit, rule, cite, limitsCite));
+/** A constituent's share as a fact. */
+export const termOf = ({ index, percent }: Ingredient, weight = 1): Term => ({
+  constituent: index,
+  amount: percent,
+  weight,
+});
 
-function workedSum(
+/** What a sum is about, besides its terms. */
+export interface SumOf {
+  readonly rule: SumRule;
+  /** Percent. */
+  readonly limit: number;
+  readonly reached: boolean;
+  readonly cite: Provision;
+  /** Where specific limits enter a sum. */
+  readonly limitsCite?: Provision;
+  readonly category?: string;
+}
+
+/** The sum as facts. */
+export function becauseOfSum(
   terms: readonly SumTerm[],
-  limit: number,
-  rule: string,
-  cite: string,
-  limitsCite: string,
+  { rule, limit, reached, cite, limitsCite, category }: SumOf,
 ): Because {
-  const rows = terms.map(({ ingredient, weight }) => ({
-    name: ingredient.name,
-    percent: ingredient.percent.value,
-    weight,
-  }));
-  if (terms.some(({ specific }) => specific)) {
-    const total = tidy(sumOf(terms.map(ratioPart)));
-    const working = terms
-      .map(
-        ({ ingredient, limit: own }) =>
-          `${show(ingredient.percent.value)}/${show(own.value)} ${ingredient.name}`,
-      )
-      .join(' + ');
+  if (byOwnLimits(terms))
     return {
-      rule: `${rule}, each by its own limit`,
-      cite: `${cite}; ${limitsCite}`,
-      working: `${working} = ${showBeside(total, 1)} ${reachesLimit(terms, limit) ? '>=' : '<'} 1`,
-      total,
-      limit: 1,
-      unit: 'ratio',
-      terms: rows,
+      kind: 'ratios',
+      rule,
+      cites: limitsCite ? [cite, limitsCite] : [cite],
+      terms: terms.map(({ ingredient, weight, limit: own }) => ({
+        constituent: ingredient.index,
+        amount: ingredient.percent,
+        weight,
+        over: own,
+      })),
+      total: tidy(sumOf(terms.map(ratioPart))),
+      reached,
+      ...(category !== undefined && { category }),
     };
-  }
-  const total = tidy(sumOf(terms.map(percentPart)));
-  const sign = reachesLimit(terms, limit) ? '>=' : '<';
-  const working = rows
-    .map(
-      ({ name, percent, weight }) =>
-        `${weight === 1 ? '' : `${show(weight)} x `}${rows.length > 1 ? show(percent) : showBeside(percent, limit)} % ${name}`,
-    )
-    .join(' + ');
-  // One ingredient that counts once is its own total.
-  const equals = rows.length > 1 || rows[0]!.weight !== 1 ? ` = ${showBeside(total, limit)} %` : '';
   return {
+    kind: 'sum',
     rule,
-    cite,
-    working: `${working}${equals} ${sign} ${show(limit)} %`,
-    total,
+    cites: [cite],
+    terms: terms.map(({ ingredient, weight }) => termOf(ingredient, weight)),
+    total: tidy(sumOf(terms.map(percentPart))),
     limit,
-    unit: '%',
-    terms: rows,
+    operator: '>=',
+    reached,
+    ...(category !== undefined && { category }),
   };
 }
 
-/** One ingredient against one limit, as worked on paper. */
+/** One ingredient judged by itself against one limit. */
 export const becauseOfOne = (
   ingredient: Ingredient,
-  limit: number,
-  reached: boolean,
-  rule: string,
-  cite: string,
-): Because =>
-  reason(() => ({
-    rule,
-    cite,
-    working: `${showBeside(ingredient.percent.value, limit)} % ${ingredient.name} ${reached ? '>=' : '<'} ${show(limit)} %`,
-    total: ingredient.percent.value,
-    limit,
-    unit: '%',
-    terms: [{ name: ingredient.name, percent: ingredient.percent.value, weight: 1 }],
-  }));
-
-/** No ingredient has the hazard at all, or none at the cut-off. */
-export const becauseOfNone = (rule: string, cite: string, working: string): Because => ({
+  limit: Exact,
+  specific: boolean,
+  rule: 'corrosive-alone' | 'irritant-alone' | 'damaging-alone',
+  cites: readonly Provision[],
+): Because => ({
+  kind: 'ingredients',
   rule,
-  cite,
-  working,
-  terms: [],
+  cites,
+  comparisons: [
+    {
+      constituent: ingredient.index,
+      amount: ingredient.percent,
+      limit,
+      reached: true,
+      own: null,
+      result: null,
+      specific,
+    },
+  ],
 });

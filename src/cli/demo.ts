@@ -7,6 +7,7 @@ import { packagePath } from '../reference/package-files.ts';
 import { hasErrors } from '../report/diagnostic.ts';
 import { renderText } from '../report/render.ts';
 import { loadFonts } from '../text/font-library.ts';
+import { en } from '../words/en/index.ts';
 import { nodeFiles } from './files.ts';
 import { writeFiles } from './write-files.ts';
 
@@ -24,7 +25,7 @@ async function demo(): Promise<number> {
       continue;
     }
     const product = classifyProduct(opened.value, reference.value);
-    const packet = await makePacket(product, date, fonts);
+    const packet = await makePacket(product, date, fonts, en);
     const { name: title, code } = product.record;
     process.stdout.write(`\n${title} (${code})\n`);
     if (hasErrors(packet.diagnostics)) {

@@ -12,6 +12,7 @@ import { type Diagnostic, fail, hasErrors, type Outcome, succeed } from '../repo
 import type { FontLibrary } from '../text/glyph-run.ts';
 import { MissingGlyphError } from '../text/missing-glyph.ts';
 import { VERSION } from '../version.ts';
+import type { Words } from '../words/words.ts';
 import { classificationJson } from './classification-json.ts';
 import type { ClassifiedProduct } from './classified-product.ts';
 
@@ -36,6 +37,7 @@ export async function draftSheet(
   product: ClassifiedProduct,
   { date, paper }: SheetOptions,
   fonts: FontLibrary,
+  words: Words,
 ): Promise<Outcome<DraftSheet>> {
   const { record, formula, classification, elements, reference } = product;
   const complete = completeRecord(record);
@@ -45,6 +47,7 @@ export async function draftSheet(
     formula,
     classification,
     elements,
+    words,
     exposure: openExposure(
       readPackageFile('hazard-data', 'exposure', 'osha-pel.tsv'),
       readPackageFile('hazard-data', 'exposure', 'carcinogen-lists.tsv'),
@@ -59,7 +62,7 @@ export async function draftSheet(
   let pdf: Uint8Array;
   let found: Diagnostic[];
   try {
-    const document = layoutSheet(model, fonts, { paper, attachments: attachments(product) });
+    const document = layoutSheet(model, fonts, { paper, attachments: attachments(product, words) });
     pdf = await writePdf(document, fonts, { kind: 'sheet', version: VERSION });
     found = await preflight(pdf, { kind: 'sheet' });
   } catch (error) {
@@ -81,7 +84,7 @@ export async function draftSheet(
 }
 
 /** The record and the classification as data beside the page (ISO 32000-1 7.11.4). */
-function attachments({ record, classification, elements }: ClassifiedProduct): Attachment[] {
+function attachments({ record, classification, elements }: ClassifiedProduct, words: Words): Attachment[] {
   const json = (value: unknown) => new TextEncoder().encode(`${JSON.stringify(value, null, 2)}\n`);
   return [
     {
@@ -96,7 +99,7 @@ function attachments({ record, classification, elements }: ClassifiedProduct): A
       mediaType: 'application/json',
       description: 'Classification with reasons',
       relationship: 'Data',
-      bytes: json(classificationJson(record, classification, elements)),
+      bytes: json(classificationJson(record, classification, elements, words)),
     },
   ];
 }

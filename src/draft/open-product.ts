@@ -1,5 +1,4 @@
 import { checkChoices } from '../classify/check-choices.ts';
-import { checkEvidence } from '../classify/check-evidence.ts';
 import type { Formula } from '../formula/constituent.ts';
 import { expandFormula } from '../formula/expand.ts';
 import type { RecordEnv } from '../record/files.ts';
@@ -7,6 +6,7 @@ import { loadRecord, parseRecordValue } from '../record/load.ts';
 import type { ProductRecord } from '../record/product-record.ts';
 import type { Basis } from '../reference/thresholds.ts';
 import { fail, hasErrors, type Outcome, succeed } from '../report/diagnostic.ts';
+import { evidenceFindings } from './evidence-findings.ts';
 
 /** A valid record with its formula expanded to constituents. */
 export interface Product {
@@ -32,7 +32,7 @@ function expand(loaded: Outcome<ProductRecord>, basis?: Basis): Outcome<Product>
   const findings = [
     ...loaded.diagnostics,
     ...checkChoices(record.choices),
-    ...(basis ? checkEvidence(record, basis) : []),
+    ...(basis ? evidenceFindings(record, basis) : []),
     ...formula.diagnostics,
   ];
   if (!formula.ok || hasErrors(findings)) return fail(...findings);

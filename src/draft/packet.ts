@@ -1,8 +1,9 @@
 import { fillPage } from '../document/template.ts';
-import type { ProductRecord } from '../record/product-record.ts';
 import { packagePath } from '../reference/package-files.ts';
 import type { Diagnostic } from '../report/diagnostic.ts';
 import type { FontLibrary } from '../text/glyph-run.ts';
+import { tellAll } from '../words/telling.ts';
+import type { Words } from '../words/words.ts';
 import { classificationJson } from './classification-json.ts';
 import type { ClassifiedProduct } from './classified-product.ts';
 import { draftLabel } from './draft-label.ts';
@@ -33,6 +34,7 @@ export async function makePacket(
   product: ClassifiedProduct,
   date: string,
   fonts: FontLibrary,
+  words: Words,
 ): Promise<Packet> {
   const { record, classification, elements } = product;
   const files: PacketFile[] = [];
@@ -47,7 +49,7 @@ export async function makePacket(
         bytes: label.value,
       });
   }
-  const sheet = await draftSheet(product, { date, paper: 'letter' }, fonts);
+  const sheet = await draftSheet(product, { date, paper: 'letter' }, fonts, words);
   diagnostics.push(...sheet.diagnostics);
   if (sheet.ok) {
     files.push(
@@ -60,16 +62,16 @@ export async function makePacket(
     {
       name: 'classification.json',
       what: 'classification with reasons, as data',
-      bytes: `${JSON.stringify(classificationJson(record, classification, elements), null, 2)}\n`,
+      bytes: `${JSON.stringify(classificationJson(record, classification, elements, words), null, 2)}\n`,
     },
     {
       name: 'work-sheet.md',
       what: 'work sheet: every class worked as on paper',
-      bytes: workSheetMarkdown(record, classification, elements),
+      bytes: workSheetMarkdown({ record, classification, elements, words }),
     },
   );
-  const review = reviewPoints(product);
-  const index = await indexPage(record, product, files, review, diagnostics, date);
+  const review = reviewPoints(product, words);
+  const index = await indexPage(product, files, review, diagnostics, date, words);
   return {
     files: [...files, { name: 'index.html', what: 'index of this packet', bytes: index }],
     review,
@@ -78,12 +80,12 @@ export async function makePacket(
 }
 
 const indexPage = (
-  { name, code }: ProductRecord,
-  { classification, elements }: ClassifiedProduct,
+  { record: { name, code }, classification, elements }: ClassifiedProduct,
   files: readonly PacketFile[],
   review: readonly string[],
   diagnostics: readonly Diagnostic[],
   date: string,
+  words: Words,
 ): Promise<string> =>
   fillPage(packagePath('templates'), 'packet/index.hbs', {
     name,
@@ -93,8 +95,8 @@ const indexPage = (
     signalWord: elements.signalWord ?? 'none',
     hazards: classification.hazards.map(({ code: hazard, route, effect, because }) => ({
       hazard: `${hazard}${route ? ` (${route})` : ''}${effect ? ` (${effect})` : ''}`,
-      working: because.working,
-      cite: because.cite,
+      working: words.because(because, tellAll(classification)).working,
+      cite: words.cites(because.cites),
     })),
     files: files.map(({ name: file, what }) => ({ file, what })),
     review,

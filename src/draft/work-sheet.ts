@@ -1,7 +1,20 @@
-import type { Because, Classification, OtherClass } from '../classify/classification.ts';
+import type { Classification, OtherClass, Replaced } from '../classify/classification.ts';
+import type { Because } from '../classify/facts/because.ts';
 import type { LabelElements } from '../labelling/label-elements.ts';
-import { show } from '../quantity/sum.ts';
+import { ateUnits } from '../notation/parse-ate.ts';
+import { printHazard } from '../notation/print-hazard.ts';
+import { show } from '../quantity/print.ts';
 import type { ProductRecord } from '../record/product-record.ts';
+import { tellAll } from '../words/telling.ts';
+import type { Telling, Words } from '../words/words.ts';
+
+/** What a work sheet is made of. */
+export interface WorkSheet {
+  readonly record: ProductRecord;
+  readonly classification: Classification;
+  readonly elements: LabelElements;
+  readonly words: Words;
+}
 
 /** A work sheet as blocks of rows, before it becomes text or Markdown. */
 interface Block {
@@ -10,155 +23,116 @@ interface Block {
   readonly rows: readonly (readonly string[])[];
 }
 
-const outcomes = {
-  'not-classified': 'not classified',
-  'insufficient-data': 'insufficient data',
-  'not-applicable': 'not applicable',
-} as const;
-
 interface Worked {
   readonly because: Because;
-  readonly calculated?: { readonly outcome: string; readonly because: Because };
+  readonly calculated?: Replaced;
 }
 
 /** The rule worked; where evidence decided, with what the calculation would have given. */
-function worked({ because: { rule, working }, calculated }: Worked): string {
-  const text = `${rule}: ${working}`;
+function worked({ because, calculated }: Worked, words: Words, telling: Telling): string {
+  const told = (reason: Because): string => {
+    const { rule, working } = words.because(reason, telling);
+    return `${rule}: ${working}`;
+  };
+  const text = told(because);
   if (!calculated) return text;
-  const { outcome, because } = calculated;
-  const given = (outcomes as Readonly<Record<string, string>>)[outcome] ?? outcome;
-  return `${text}; the calculation would give ${given} (${because.rule}: ${because.working})`;
+  const { outcome } = calculated;
+  return words.workSheet.replaced(text, words.outcomes[outcome] ?? outcome, told(calculated.because));
 }
 
-const inBrackets = (words: readonly (string | null | undefined)[]): string => {
-  const told = words.filter(Boolean);
+const inBrackets = (parts: readonly (string | null | undefined)[]): string => {
+  const told = parts.filter(Boolean);
   return told.length > 0 ? ` (${told.join('; ')})` : '';
 };
 
-/** Classes that the product cannot have, together where the reason is the same, with the part of the law once. */
-function foldNotApplicable(classes: readonly OtherClass[]): readonly (readonly string[])[] {
+/** Classes that the product cannot have, together where the reason is the same. */
+function foldNotApplicable(
+  classes: readonly OtherClass[],
+  words: Words,
+  telling: Telling,
+): readonly (readonly string[])[] {
   const folded = new Map<string, OtherClass[]>();
   for (const entry of classes) {
     if (entry.outcome !== 'not-applicable') continue;
-    const { working } = entry.because;
+    const { working } = words.because(entry.because, telling);
     folded.set(working, [...(folded.get(working) ?? []), entry]);
   }
   return [...folded].map(([working, group]) => {
-    const cites = group.map(({ because }) => because.cite);
-    const shared = cites[0]!.slice(0, cites[0]!.lastIndexOf(', ') + 2);
-    const short = cites.map((cite, at) =>
-      at > 0 && cite.startsWith(shared) ? cite.slice(shared.length) : cite,
+    const cites = new Map(
+      group.flatMap(({ because }) => because.cites.map(cite => [words.cites([cite]), cite] as const)),
     );
-    return [working, group.map(({ class: name }) => name).join(', '), [...new Set(short)].join('; ')];
+    return [working, group.map(({ class: name }) => name).join(', '), words.cites([...cites.values()])];
   });
 }
 
-function blocksOf(classification: Classification, elements: LabelElements): Block[] {
+function blocksOf({ classification, elements, words }: WorkSheet): Block[] {
   const { constituents, hazards, otherClasses, ateMix, unknownAcuteToxicity, readings, warnings } =
     classification;
+  const { workSheet: labels } = words;
+  const telling = tellAll(classification);
   const ate = Object.entries(ateMix).filter((entry): entry is [string, number] => entry[1] !== null);
-  const units: Readonly<Record<string, string>> = {
-    oral: 'mg/kg',
-    dermal: 'mg/kg',
-    gas: 'ppmV',
-    vapour: 'mg/L',
-    mist: 'mg/L',
-  };
   const examined = otherClasses.filter(({ outcome }) => outcome !== 'not-applicable');
   const unknown = Object.entries(unknownAcuteToxicity).filter(([, percent]) => percent > 0);
-  return [
-    {
-      title: 'Constituents',
-      head: ['%', 'name', 'CAS', 'hazards', 'source'],
-      rows: constituents.map(
-        ({ name, cas, percent, percentRange, hazards: own, source, unknown: gaps, values }) => [
-          percentRange ? `${show(percentRange[0])} to ${show(percentRange[1])}` : show(percent),
-          name,
-          cas ?? '-',
-          [own.join(', '), values.join(', '), gaps.length > 0 ? `unknown: ${gaps.join(', ')}` : '']
-            .filter(Boolean)
-            .join('; ') || 'none',
-          source,
-        ],
-      ),
-    },
-    {
-      title: 'Hazards',
-      head: ['class', 'statement', 'worked', 'paragraph'],
-      rows: hazards.map(hazard => [
-        `${hazard.code}${inBrackets([hazard.effect, ...hazard.organs, hazard.form ?? hazard.route])}`,
-        hazard.statements.join(', '),
-        worked(hazard),
-        hazard.because.cite,
-      ]),
-    },
-    {
-      title: 'Label elements',
-      head: ['element', 'text'],
-      rows: [
-        ['signal word', elements.signalWord ?? 'none'],
-        ['pictograms', elements.pictograms.join(', ') || 'none'],
-        ...elements.hazardStatements.map(({ code, text }) => [code, text]),
-        ...elements.precautionaryStatements.map(({ code, text }) => [code, text]),
-        ...elements.supplemental.map(({ code, text }) => [code, text]),
-      ],
-    },
-    {
-      title: 'Warnings for the reviewer',
-      head: ['warning', 'text', 'paragraph'],
-      rows: warnings.map(({ id, text, cite }) => [id, text, cite ?? '']),
-    },
-    {
-      title: 'Other classes',
-      head: ['class', 'outcome', 'worked', 'paragraph'],
-      rows: examined.map(other => [
-        `${other.class}${inBrackets([other.route])}`,
-        outcomes[other.outcome],
-        worked(other),
-        other.because.cite,
-      ]),
-    },
-    {
-      title: 'Not applicable',
-      head: ['why', 'classes', 'paragraphs'],
-      rows: foldNotApplicable(otherClasses),
-    },
-    {
-      title: 'Acute toxicity of the mixture, calculated',
-      head: ['route or form', 'ATEmix'],
-      rows: ate.map(([key, value]) => [key, `${show(value)} ${units[key]!}`]),
-    },
-    {
-      title: 'Unknown acute toxicity',
-      head: ['route', '% of the mixture'],
-      rows: unknown.map(([route, percent]) => [route, show(percent)]),
-    },
-    {
-      title: 'Left off the label',
-      head: ['element', 'why', 'paragraph'],
-      rows: elements.omitted.map(({ what, why, cite }) => [what, why, cite]),
-    },
-    {
-      title: 'Readings of the law on which this rests',
-      head: ['reading', 'taken', 'paragraph'],
-      rows: readings.map(({ id, taken, cite }) => [id, taken, cite]),
-    },
-  ].filter(({ rows }) => rows.length > 0);
+  const rows: Readonly<Record<keyof typeof labels.blocks, Block['rows']>> = {
+    constituents: constituents.map(constituent => {
+      const { name, cas, low, high, data } = constituent;
+      const told = [
+        data.hazards.map(printHazard).join(', '),
+        words.values(constituent).join(', '),
+        data.unknown.size > 0 ? labels.unknown([...data.unknown]) : '',
+      ];
+      return [
+        low.value === high.value ? show(high.value) : labels.range(show(low.value), show(high.value)),
+        name,
+        cas ?? '-',
+        told.filter(Boolean).join('; ') || labels.none,
+        words.source(data.source),
+      ];
+    }),
+    hazards: hazards.map(hazard => [
+      `${hazard.code}${inBrackets([hazard.effect, ...hazard.organs, hazard.form ?? hazard.route])}`,
+      hazard.statements.join(', '),
+      worked(hazard, words, telling),
+      words.cites(hazard.because.cites),
+    ]),
+    elements: [
+      [labels.signalWord, elements.signalWord ?? labels.none],
+      [labels.pictograms, elements.pictograms.join(', ') || labels.none],
+      ...elements.hazardStatements.map(({ code, text }) => [code, text]),
+      ...elements.precautionaryStatements.map(({ code, text }) => [code, text]),
+      ...elements.supplemental.map(({ code, text }) => [code, text]),
+    ],
+    warnings: warnings.map(warning => [
+      warning.id,
+      words.warning(warning, telling),
+      words.cites(warning.cites),
+    ]),
+    otherClasses: examined.map(other => [
+      `${other.class}${inBrackets([other.route])}`,
+      words.outcomes[other.outcome]!,
+      worked(other, words, telling),
+      words.cites(other.because.cites),
+    ]),
+    notApplicable: foldNotApplicable(otherClasses, words, telling),
+    ateMix: ate.map(([key, value]) => [key, `${show(value)} ${ateUnits[key as keyof typeof ateUnits]}`]),
+    unknownToxicity: unknown.map(([route, percent]) => [route, show(percent)]),
+    omitted: elements.omitted.map(({ what, why, cite }) => [what, why, cite]),
+    readings: readings.map(reading => [reading.id, words.taken(reading), reading.cite]),
+  };
+  return Object.entries(labels.blocks)
+    .map(([block, { title, head }]) => ({ title, head, rows: rows[block as keyof typeof rows] }))
+    .filter(block => block.rows.length > 0);
 }
 
-const heading = ({ name, code }: ProductRecord, { basis }: Classification): [string, string] => [
-  `${name} (${code})`,
-  `${basis.title}, as of ${basis.asOf}. Draft for qualified review; local codes and licensed practice decide.`,
+const heading = ({ record, classification: { basis }, words }: WorkSheet): [string, string] => [
+  `${record.name} (${record.code})`,
+  words.workSheet.draft(basis.title, basis.asOf),
 ];
 
 /** The classification as a person would work it on paper, for a terminal. */
-export function workSheetText(
-  record: ProductRecord,
-  classification: Classification,
-  elements: LabelElements,
-): string {
-  const [title, note] = heading(record, classification);
-  const blocks = blocksOf(classification, elements).map(({ title: name, rows }) => {
+export function workSheetText(sheet: WorkSheet): string {
+  const [title, note] = heading(sheet);
+  const blocks = blocksOf(sheet).map(({ title: name, rows }) => {
     const width = Math.min(34, Math.max(...rows.map(([first]) => first!.length)));
     const lines = rows.map(([first, ...rest]) => {
       const [second, ...more] = rest.filter(Boolean);
@@ -173,22 +147,24 @@ export function workSheetText(
 const cell = (text: string): string => text.replaceAll('|', '\\|').replaceAll('\n', ' ');
 
 /** The same as a Markdown work sheet for the packet. */
-export function workSheetMarkdown(
-  record: ProductRecord,
-  classification: Classification,
-  elements: LabelElements,
-): string {
-  const [title, note] = heading(record, classification);
-  const blocks = blocksOf(classification, elements).map(({ title: name, head, rows }) =>
+export function workSheetMarkdown(sheet: WorkSheet): string {
+  const [title, note] = heading(sheet);
+  const { title: name, review } = sheet.words.workSheet;
+  const blocks = blocksOf(sheet).map(({ title: block, head, rows }) =>
     [
-      `## ${name}`,
+      `## ${block}`,
       '',
       `| ${head.join(' | ')} |`,
       `|${head.map(() => '---').join('|')}|`,
       ...rows.map(row => `| ${row.map(cell).join(' | ')} |`),
     ].join('\n'),
   );
-  const review =
-    '\n## Review\n\n| | |\n|---|---|\n| Reviewed by | |\n| Qualification | |\n| Date | |\n| Changes asked for | |\n';
-  return `# Work sheet: ${title}\n\n${note}\n\n${blocks.join('\n\n')}\n${review}`;
+  const form = [
+    `\n## ${review.title}\n`,
+    '| | |',
+    '|---|---|',
+    ...review.rows.map(row => `| ${row} | |`),
+    '',
+  ];
+  return `# ${name}: ${title}\n\n${note}\n\n${blocks.join('\n\n')}\n${form.join('\n')}`;
 }

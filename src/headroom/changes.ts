@@ -1,5 +1,7 @@
-import type { Because, ClassifiedHazard } from '../classify/classification.ts';
+import type { ClassifiedHazard } from '../classify/classification.ts';
 import { isMoreSevere } from '../classify/corners.ts';
+import type { Because } from '../classify/facts/because.ts';
+import { listedClass } from '../classify/listed-class.ts';
 import type { PictogramCode, SignalWord } from '../labelling/label-elements.ts';
 import { hazardText, type State } from './state.ts';
 
@@ -38,18 +40,11 @@ export type Change =
       readonly worse: boolean;
     };
 
-const listed: Readonly<Record<string, string>> = {
-  'Skin Corr.': 'Skin Corr./Irrit.',
-  'Skin Irrit.': 'Skin Corr./Irrit.',
-  'Eye Dam.': 'Eye Dam./Irrit.',
-  'Eye Irrit.': 'Eye Dam./Irrit.',
-};
-
 /** The class as listed among those examined; of acute toxicity and STOT SE 3 each route and effect by itself. */
 function seatOf({ hazardClass, category, route, effect }: ClassifiedHazard): string {
   if (hazardClass === 'Acute Tox.') return `${hazardClass} ${route}`;
   if (hazardClass === 'STOT SE' && category === '3') return `STOT SE 3 (${effect})`;
-  return listed[hazardClass] ?? hazardClass;
+  return listedClass(hazardClass);
 }
 
 const bySeat = ({ classification }: State) =>

@@ -1,4 +1,5 @@
 import type Fraction from 'fraction.js';
+import type { Because } from '../classify/facts/because.ts';
 import { answerOf, roomOf } from './answer.ts';
 import type { Breakpoint, Headroom } from './headroom.ts';
 import { exactText } from './percent-text.ts';
@@ -7,6 +8,7 @@ import { exactText } from './percent-text.ts';
 export function headroomJson(
   headroom: Headroom,
   product: { readonly name: string; readonly code: string },
+  writerOf: (breakpoint: Breakpoint) => (because: Because) => object,
 ): Record<string, unknown> {
   const { of, basis, others, current, domain, steps, breakpoints, notes } = headroom;
   const { worse, better } = roomOf(headroom);
@@ -31,7 +33,11 @@ export function headroomJson(
     })),
     breakpoints: breakpoints.map(breakpoint => ({
       ...place(breakpoint),
-      changes: breakpoint.changes,
+      changes: breakpoint.changes.map(change =>
+        'because' in change && change.because
+          ? { ...change, because: writerOf(breakpoint)(change.because) }
+          : change,
+      ),
       workedAt: breakpoint.workedAt.valueOf(),
     })),
     notes,

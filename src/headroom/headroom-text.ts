@@ -1,4 +1,6 @@
 import type Fraction from 'fraction.js';
+import { tellAll } from '../words/telling.ts';
+import type { Telling, Words } from '../words/words.ts';
 import { answerOf, changeText } from './answer.ts';
 import type { Change } from './changes.ts';
 import type { Headroom, Step } from './headroom.ts';
@@ -6,7 +8,7 @@ import { exactText, percentText } from './percent-text.ts';
 import type { State } from './state.ts';
 
 /** The answer, the table of steps and the reason for every breakpoint, for a terminal. */
-export function headroomText(headroom: Headroom): string {
+export function headroomText(headroom: Headroom, words: Words): string {
   const { of, basis, others, steps, breakpoints, notes, domain, current } = headroom;
   const ranges = steps.map(step => rangeText(step, domain));
   const width = Math.max(...ranges.map(({ length }) => length));
@@ -20,11 +22,13 @@ export function headroomText(headroom: Headroom): string {
     ),
   ];
   if (breakpoints.length > 0) lines.push('', 'Why, going up');
-  for (const { at, side, changes, workedAt } of breakpoints) {
+  for (const { at, side, changes, workedAt, constituents } of breakpoints) {
+    const telling = tellAll({ constituents });
     lines.push(
       `  ${side === 'at' ? 'from' : 'above'} ${percentText(at)}${side === 'at' ? '' : `, worked at ${percentText(workedAt)}`}`,
     );
-    for (const change of changes) lines.push(`    ${changeText(change)}${reasonText(change)}`);
+    for (const change of changes)
+      lines.push(`    ${changeText(change)}${reasonText(change, telling, words)}`);
   }
   if (notes.length > 0) lines.push('', ...notes.map(note => `Note: ${note}`));
   return `${lines.join('\n')}\n`;
@@ -57,8 +61,8 @@ export function stateText({ hazards, supplemental, label }: State): string {
   return [`${word}${listed}`, label?.pictograms.join(' '), supplemental.join(' ')].filter(Boolean).join('; ');
 }
 
-function reasonText(change: Change): string {
+function reasonText(change: Change, telling: Telling, words: Words): string {
   if (!('because' in change) || !change.because) return '';
-  const { cite, working } = change.because;
-  return ` - ${working} [${cite}]`;
+  const { working } = words.because(change.because, telling);
+  return ` - ${working} [${words.cites(change.because.cites)}]`;
 }

@@ -1,8 +1,10 @@
 import type Fraction from 'fraction.js';
+import type { Classification } from '../classify/classification.ts';
 import { type ClassifiedRecord, classify } from '../classify/engine.ts';
 import type { HarmonisedLookup } from '../classify/resolve.ts';
 import type { Constituent, Formula } from '../formula/constituent.ts';
-import { observeComparisons, type Part } from '../quantity/sum.ts';
+import { Scale } from '../quantity/scale.ts';
+import type { Part } from '../quantity/sum.ts';
 import { scopeOf } from '../reference/harmonised/concentration-scope.ts';
 import type { HarmonisedEntry } from '../reference/harmonised/entry.ts';
 import type { Basis } from '../reference/thresholds.ts';
@@ -43,6 +45,8 @@ export interface Breakpoint {
   readonly changes: readonly Change[];
   /** Percent for which the reasons of the changes are worked: `at` itself, or one above it. */
   readonly workedAt: Fraction;
+  /** The constituents that the reasons name by their place. */
+  readonly constituents: Classification['constituents'];
 }
 
 export interface Headroom {
@@ -89,8 +93,7 @@ function probe(
   { formula, lines }: Sample,
   tell: ((turn: Turn) => void) | null,
 ): State {
-  const find = () => stateOf(classify(record, formula, basis, lookup), labelOf);
-  if (!tell) return find();
+  if (!tell) return stateOf(classify(record, formula, basis, lookup), labelOf);
   const observe = (parts: readonly Part[], limit: number) => {
     const turn = turnOf(parts, limit, lines);
     if (turn) tell(turn);
@@ -102,7 +105,7 @@ function probe(
         const scope = scopeOf(entry);
         if (scope) observe([{ amount: high, weight: 1 }], scope.limit);
       }
-  return observeComparisons(observe, find);
+  return stateOf(classify(record, formula, basis, lookup, new Scale(observe)), labelOf);
 }
 
 /** Neighbouring cells of one state, joined. */
@@ -123,6 +126,14 @@ function breakpointsOf(cells: readonly Cell<State>[]): Breakpoint[] {
     const before = cells[i]!.found;
     if (sameState(before, cell.found)) return [];
     const side = cell.from.equals(cell.to) ? 'at' : 'above';
-    return [{ at: cell.from, side, changes: changesBetween(before, cell.found), workedAt: cell.probed }];
+    return [
+      {
+        at: cell.from,
+        side,
+        changes: changesBetween(before, cell.found),
+        workedAt: cell.probed,
+        constituents: cell.found.classification.constituents,
+      },
+    ];
   });
 }

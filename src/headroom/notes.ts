@@ -34,8 +34,8 @@ export function notesOn(
     notes.push(
       'ranges of other constituents are classified at whichever end is worse, for each hazard by itself',
     );
-  const { unknown = [] } =
-    constituents.find(({ name, cas }) => name === constituent.name && cas === constituent.cas) ?? {};
+  const found = constituents.find(({ name, cas }) => name === constituent.name && cas === constituent.cas);
+  const unknown = found ? [...found.data.unknown] : [];
   if (unknown.length > 0)
     notes.push(
       `no data on ${constituent.name} for ${unknown.join(', ')}: what it adds there is not in these figures`,

@@ -1,4 +1,6 @@
 import type { Classification, ClassifiedHazard } from '../classify/classification.ts';
+import { namedIn } from '../classify/facts/figure.ts';
+import { compare } from '../quantity/sum.ts';
 import type { AllocationRow } from '../reference/label-data/allocation.ts';
 import { findRow } from '../reference/label-data/find-row.ts';
 import type { LabelData } from '../reference/label-data/load-label-data.ts';
@@ -48,11 +50,7 @@ function leavesOff(
   { code: own, because }: ClassifiedHazard,
   { choice }: LabelledProduct,
 ): boolean {
-  const { terms = [] } = because;
-  return (
-    own === code &&
-    choice?.(reading) === leftOffBy &&
-    terms.length > 0 &&
-    terms.every(({ percent }) => percent < below)
-  );
+  if (own !== code || choice?.(reading) !== leftOffBy) return false;
+  const named = namedIn(because) ?? [];
+  return named.length > 0 && named.every(({ amount }) => compare(amount, below) < 0);
 }

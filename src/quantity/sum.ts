@@ -18,22 +18,6 @@ export function sumOf(parts: readonly Part[]): number {
   return sum;
 }
 
-/** Told of every comparison that a rule makes: the terms of the sum and the limit that it is held against. */
-export type ComparisonObserver = (parts: readonly Part[], limit: number) => void;
-
-let observer: ComparisonObserver | null = null;
-
-/** Runs something and tells of every comparison made in it, in order. Every rule compares through this file. */
-export function observeComparisons<T>(observe: ComparisonObserver, run: () => T): T {
-  const before = observer;
-  observer = observe;
-  try {
-    return run();
-  } finally {
-    observer = before;
-  }
-}
-
 // Relative rounding error of a sum of some hundred doubles stays far below this.
 const CLEAR = 1e-9;
 
@@ -42,7 +26,6 @@ const CLEAR = 1e-9;
  * worked in rational numbers, so that 4.9 + 0.1 meets 5.
  */
 export function compareSum(parts: readonly Part[], limit: number): number {
-  if (observer !== null) observer(parts, limit);
   const sum = sumOf(parts);
   if (Math.abs(sum - limit) > CLEAR * (Math.abs(sum) + Math.abs(limit))) return sum - limit;
   return exactSum(parts).compare(new Fraction(Exact.decimal(limit).exact));
@@ -50,6 +33,10 @@ export function compareSum(parts: readonly Part[], limit: number): number {
 
 /** Whether the sum reaches the limit. */
 export const meets = (parts: readonly Part[], limit: number): boolean => compareSum(parts, limit) >= 0;
+
+/** The parts of a sum times a factor. */
+export const scaledBy = (parts: readonly Part[], factor: number): Part[] =>
+  parts.map(part => ({ ...part, weight: part.weight * factor }));
 
 /** Whether a sum times a factor, with another sum added, reaches the limit. */
 export function meetsScaled(
@@ -59,10 +46,8 @@ export function meetsScaled(
   limit: number,
 ): boolean {
   const sum = sumOf(parts) * factor + sumOf(more);
-  if (observer === null && Math.abs(sum - limit) > CLEAR * (Math.abs(sum) + Math.abs(limit)))
-    return sum > limit;
-  const scaled = parts.map(part => ({ ...part, weight: part.weight * factor }));
-  return meets([...scaled, ...more], limit);
+  if (Math.abs(sum - limit) > CLEAR * (Math.abs(sum) + Math.abs(limit))) return sum > limit;
+  return meets([...scaledBy(parts, factor), ...more], limit);
 }
 
 /** The exact sum. */
@@ -77,7 +62,6 @@ export function exactSum(parts: readonly Part[]): Fraction {
 
 /** Compares one value with a limit, exactly. */
 export function compare(value: Exact, limit: number): number {
-  if (observer !== null) observer([{ amount: value, weight: 1 }], limit);
   if (Math.abs(value.value - limit) > CLEAR * (Math.abs(value.value) + Math.abs(limit)))
     return value.value - limit;
   return value.exact.compare(Exact.decimal(limit).exact);
@@ -85,14 +69,6 @@ export function compare(value: Exact, limit: number): number {
 
 /** Compares two values, exactly; for sorting. */
 export function compareValues(a: Exact, b: Exact): number {
-  if (observer !== null)
-    observer(
-      [
-        { amount: a, weight: 1 },
-        { amount: b, weight: -1 },
-      ],
-      0,
-    );
   if (Math.abs(a.value - b.value) > CLEAR * (Math.abs(a.value) + Math.abs(b.value))) return a.value - b.value;
   return a.exact.compare(b.exact);
 }
@@ -104,23 +80,4 @@ export const reaches = (value: Exact, limit: number): boolean => compare(value, 
 export function tidy(value: number): number {
   const rounded = Math.round(value * 1e9) / 1e9;
   return Math.abs(rounded - value) <= 1e-13 * Math.abs(value) ? rounded : value;
-}
-
-/** A number as printed beside the limit it was held against: with all its digits where fewer would print the limit. */
-export const showBeside = (value: number, limit: number): string =>
-  value !== limit && show(value) === show(limit) ? String(value) : show(value);
-
-const shown = new Map<number, string>();
-const MOST_SHOWN = 5_000;
-
-/** A number as printed in a working: at most six significant digits. */
-export function show(value: number): string {
-  const known = shown.get(value);
-  if (known !== undefined) return known;
-  const whole = String(value);
-  const text = whole.length <= 7 ? whole : String(Number(value.toPrecision(6)));
-  // The same percents and limits are printed again and again; what is kept stays bounded.
-  if (shown.size >= MOST_SHOWN) shown.clear();
-  shown.set(value, text);
-  return text;
 }

@@ -203,6 +203,8 @@ export interface Thresholds {
   readonly specificLimits: { readonly apply: boolean; readonly cite: string };
   readonly carcinogenLists: { readonly cite: string } | null;
   readonly mixtureEvidence: {
+    /** Whether evidence on the mixture may lower a class that is judged case by case. */
+    readonly mayLower: boolean;
     readonly caseByCase: readonly string[];
     readonly cite: string;
     /** Paragraphs on tests of the mixture and on bridging, by class as listed. */

@@ -1,5 +1,6 @@
 import { classesOf } from '../../src/classify/classes-of.ts';
 import type { ClassResult, Context } from '../../src/classify/context.ts';
+import type { Warning } from '../../src/classify/facts/warning.ts';
 import type { Mixture } from '../../src/classify/ingredient.ts';
 import { defaultOf, type ReadingId } from '../../src/classify/readings.ts';
 import { resolve } from '../../src/classify/resolve.ts';
@@ -10,7 +11,10 @@ import {
 } from '../../src/classify/supplemental/supplemental-statements.ts';
 import { openReference } from '../../src/draft/open-reference.ts';
 import { expandFormula } from '../../src/formula/expand.ts';
+import { plain } from '../../src/quantity/print.ts';
+import { quietScale } from '../../src/quantity/scale.ts';
 import type { BasisId } from '../../src/reference/basis.ts';
+import { en } from '../../src/words/en/index.ts';
 import { readRecord, recordAround } from '../support/cases.ts';
 
 type Line = Record<string, unknown>;
@@ -30,11 +34,12 @@ export async function contextOf(
   const reference = await openReference(basisId, '2026-11-25');
   if (!formula.ok || !reference.ok) throw new Error(JSON.stringify(formula.diagnostics));
   const { basis, lookup } = reference.value;
-  const ingredients = formula.value.constituents.map(constituent => {
-    const { data, entry } = resolve(constituent, lookup);
+  const ingredients = formula.value.constituents.map((constituent, index) => {
+    const { data, entry } = resolve(constituent, index, lookup);
     const { name, cas, water, given, high } = constituent;
     const limits = { supplementalLimits: given.hazards ? [] : (entry?.supplementalLimits ?? []) };
     return {
+      index,
       name,
       cas,
       water,
@@ -51,7 +56,7 @@ export async function contextOf(
     ingredients,
   };
   const take = (id: ReadingId): string => choices[id] ?? defaultOf(id);
-  const context = { mixture, basis, applyLimits: basis.specificLimits.apply, take };
+  const context = { mixture, basis, scale: quietScale, applyLimits: basis.specificLimits.apply, take };
   return { context, results: classesOf(context).results };
 }
 
@@ -66,6 +71,10 @@ export async function supplementalOf(
   const { context, results } = await contextOf(lines, more, choices);
   return supplementalStatements(context, results, soldAs);
 }
+
+/** A warning in English, constituents called by their number. */
+export const wordsOf = (warning: Warning): string =>
+  en.warning(warning, { names: constituent => `constituent ${constituent}`, style: plain, amounts: true });
 
 export const codes = ({ statements }: Supplemental): string[] => statements.map(({ code }) => code);
 export const asked = ({ questions }: Supplemental): string[] => questions.map(({ code }) => code);

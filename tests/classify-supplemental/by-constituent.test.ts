@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { asked, codes, supplementalOf } from './_context.ts';
+import { asked, codes, supplementalOf, wordsOf } from './_context.ts';
 
 const line = (name: string, cas: string, percent: number) => ({ name, cas, percent });
 const known = (name: string, cas: string | null, percent: number, hazards: string[] = []) => ({
@@ -115,7 +115,7 @@ describe('titanium dioxide (Annex II 2.12)', () => {
     const found = await supplementalOf(paint(5), { form: 'solid' });
     expect(codes(found)).toEqual([]);
     expect(asked(found)).toContain('EUH212');
-    expect(found.questions[0]!.warning.text).toContain('C-71/23 P');
+    expect(wordsOf(found.questions[0]!.warning)).toContain('C-71/23 P');
   });
 
   // European Chemicals Agency, 20 September 2021: solid mixtures from 1 %, and EUH210 beside it.

@@ -24,7 +24,7 @@ describe('EUH031 and EUH032 at the limits that CLP Annex VI Table 3 lists', () =
     expect(at.statements.find(each => each.code === code)!.because).toMatchObject({
       total: limit,
       limit,
-      unit: '%',
+      kind: 'sum',
     });
     expect(codes(await supplementalOf([line(name, cas, limit - 0.01), corrosive]))).not.toContain(code);
   });

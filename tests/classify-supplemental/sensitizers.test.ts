@@ -69,7 +69,13 @@ describe('several corners and other bases', () => {
   it('joins the names of every corner and drops questions on what is due', async () => {
     const one = await supplementalOf([sensitizer('Skin Sens. 1', 0.2)]);
     const other = await supplementalOf([sensitizer('Skin Sens. 1B', 0.2)]);
-    const warning = { id: 'supplemental-open', text: 'EUH208 is due if it is' };
+    const warning = {
+      id: 'supplemental-open',
+      code: 'EUH208',
+      open: 'mayBeInhaled',
+      because: { kind: 'classes', inhaled: false, cites: [] },
+      cites: [],
+    } as const;
     const question = { code: 'EUH208', warning, readings: [] };
     const merged = mergeSupplemental([one, other, { statements: [], questions: [question] }]);
     expect(merged.statements.find(({ code }) => code === 'EUH208')!.fields.sensitizer).toEqual([

@@ -6,6 +6,9 @@ import { reactiveConstituents } from '../../src/classify/warnings/reactive-const
 import { isCas } from '../../src/notation/cas.ts';
 import { parseHazard } from '../../src/notation/parse-hazard.ts';
 import { Exact } from '../../src/quantity/exact.ts';
+import { plain } from '../../src/quantity/print.ts';
+import { quietScale } from '../../src/quantity/scale.ts';
+import { en } from '../../src/words/en/index.ts';
 
 interface Part {
   readonly name: string;
@@ -24,7 +27,8 @@ function mixtureOf(
     if (!read.ok) throw new Error(read.message);
     return read.value;
   };
-  const ingredients = parts.map(({ name, cas, percent, hazards = [], additive = true }) => ({
+  const ingredients = parts.map(({ name, cas, percent, hazards = [], additive = true }, index) => ({
+    index,
     name,
     cas: cas ?? null,
     water: name === 'water',
@@ -41,7 +45,7 @@ function mixtureOf(
       noData: false,
       supplemental: [],
       supplementalLimits: [],
-      source: 'test',
+      source: { kind: 'record', named: 'test' } as const,
       minimum: false,
     },
   }));
@@ -52,8 +56,14 @@ function mixtureOf(
   return { form, ingredients, properties: { ...measured, other: {} }, evidence: [] };
 }
 
-const warned = (parts: readonly Part[], more: Parameters<typeof mixtureOf>[1] = {}) =>
-  reactiveConstituents(mixtureOf(parts, more));
+const warned = (parts: readonly Part[], more: Parameters<typeof mixtureOf>[1] = {}) => {
+  const telling = { names: (i: number) => parts[i]!.name, style: plain, amounts: true };
+  return reactiveConstituents(mixtureOf(parts, more), quietScale).map(warning => ({
+    ...warning,
+    text: en.warning(warning, telling),
+    cite: en.cites(warning.cites),
+  }));
+};
 
 const bleach = { name: 'sodium hypochlorite', cas: '7681-52-9', percent: 4 };
 const water = { name: 'water', cas: '7732-18-5', percent: 90 };

@@ -127,7 +127,7 @@ describe('readings of the law', () => {
   it.each(Object.keys(readings) as ReadingId[])('%s is reported where a result depends on it', async id => {
     const { readings: reported } = await outcome(situations[id]);
     const entry = reported.find(reading => reading.id === id);
-    expect(entry?.taken.startsWith(`${defaultOf(id)}: `)).toBe(true);
+    expect(entry?.taken).toBe(defaultOf(id));
     expect(entry?.cite).toBe(readings[id].cite);
   });
 
@@ -137,9 +137,7 @@ describe('readings of the law', () => {
   });
 
   const alternatives = Object.entries(readings).flatMap(([id, { options }]) =>
-    Object.keys(options)
-      .slice(1)
-      .map(take => [id as ReadingId, take] as const),
+    (options as readonly string[]).slice(1).map(take => [id as ReadingId, take] as const),
   );
 
   it.each(alternatives)('%s: taking %s changes the result', async (id, take) => {
@@ -149,9 +147,7 @@ describe('readings of the law', () => {
       const result = await outcome(situation, choices);
       // A choice that is taken is told where the result depends on it.
       for (const each of choices.filter(({ reading }) => reading === 'us-specific-limits'))
-        expect(
-          result.readings.find(({ id: told }) => told === each.reading)?.taken.startsWith(`${each.take}: `),
-        ).toBe(true);
+        expect(result.readings.find(({ id: told }) => told === each.reading)?.taken).toBe(each.take);
       const chosen = (reading: string): string | null =>
         choices.find(each => each.reading === reading)?.take ?? null;
       const { hazardStatements, supplemental } = labelElements(result, await loadLabelData(situation[0]), {

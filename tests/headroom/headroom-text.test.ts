@@ -1,11 +1,13 @@
 import Fraction from 'fraction.js';
 import { describe, expect, it } from 'vitest';
+import { reasonWriter } from '../../src/draft/because-json.ts';
 import { answerOf } from '../../src/headroom/answer.ts';
 import { headroomJson } from '../../src/headroom/headroom-json.ts';
 import { headroomText } from '../../src/headroom/headroom-text.ts';
 import { labelHeadBy } from '../../src/headroom/label-head.ts';
 import { exactText, percentText } from '../../src/headroom/percent-text.ts';
 import { loadLabelData } from '../../src/reference/label-data/load-label-data.ts';
+import { en } from '../../src/words/en/index.ts';
 import { headroomOf, water } from './_headroom.ts';
 
 const labelOf = labelHeadBy(await loadLabelData('us-hcs'), { form: 'liquid' });
@@ -45,7 +47,7 @@ describe('answer', () => {
 
 describe('text and JSON', () => {
   it('table with the present step marked, and reasons with paragraphs', async () => {
-    const lines = headroomText(await at(4.1)).split('\n');
+    const lines = headroomText(await at(4.1), en).split('\n');
     expect(lines).toContain('> from 3 % to below 5 %  Danger: Skin Irrit. 2, Eye Dam. 1; GHS05');
     expect(lines).toContain('  below 1 %              not classified');
     expect(lines).toContain('  from 5 % to 100 %      Danger: Skin Corr. 1B, Eye Dam. 1; GHS05');
@@ -71,9 +73,10 @@ describe('text and JSON', () => {
       { name: 'agent', percent: 2, hazards: ['Acute Tox. 3 (oral)'], ate: { oral: '100 mg/kg' } },
       water,
     ];
+    const found = await headroomOf(lines, { of: 'agent', labelOf });
     const json = JSON.parse(
       JSON.stringify(
-        headroomJson(await headroomOf(lines, { of: 'agent', labelOf }), { name: 'Test', code: 'T' }),
+        headroomJson(found, { name: 'Test', code: 'T' }, breakpoint => reasonWriter(breakpoint, en).because),
       ),
     );
     expect(json.current).toEqual({ from: 2, to: 2, exact: ['2', '2'] });

@@ -27,6 +27,7 @@ const all = [
   'report',
   'text',
   'version.ts',
+  'words',
 ];
 
 /**
@@ -46,13 +47,18 @@ const may: Readonly<Record<string, readonly [readonly string[], readonly string[
     ['reference', 'notation', 'quantity', 'report'],
     ['record', 'formula'],
   ],
-  labelling: [['reference', 'notation', 'quantity', 'report'], ['classify']],
+  labelling: [['classify', 'reference', 'notation', 'quantity', 'report'], []],
+  // Facts to text: the only home of sentences about a result.
+  words: [
+    ['classify', 'notation', 'quantity', 'report'],
+    ['record', 'reference'],
+  ],
   text: [['quantity', 'report'], []],
   barcode: [['quantity', 'report'], []],
   // Section 3 of the sheet states percents: it takes the formula and prints numbers.
   document: [
-    ['labelling', 'notation', 'quantity', 'report'],
-    ['classify', 'formula', 'record', 'reference'],
+    ['classify', 'labelling', 'notation', 'quantity', 'report', 'words'],
+    ['formula', 'record', 'reference'],
   ],
   // `document/template.ts` gives the text of a node; the symbol of a pictogram is named by labelling.
   layout: [['document', 'text', 'barcode', 'quantity', 'report'], ['labelling']],
@@ -64,7 +70,7 @@ const may: Readonly<Record<string, readonly [readonly string[], readonly string[
   preflight: [['quantity', 'report'], []],
   // Asks the classifier again and again; knows no page.
   headroom: [
-    ['classify', 'labelling', 'reference', 'notation', 'quantity', 'report'],
+    ['classify', 'labelling', 'reference', 'notation', 'quantity', 'report', 'words'],
     ['formula', 'record'],
   ],
   // One product from record to packet: joins the stages, and adds none.
@@ -73,7 +79,7 @@ const may: Readonly<Record<string, readonly [readonly string[], readonly string[
   // Measures parts by themselves, with the files of this computer.
   bench: [[...all, 'cli'], []],
   // Compiles hazard-data and the schema of the record.
-  generate: [['classify', 'notation', 'quantity', 'record', 'reference', 'report'], []],
+  generate: [['classify', 'notation', 'quantity', 'record', 'reference', 'report', 'words'], []],
   // The public interface re-exports, and lends out the files of this computer.
   'index.ts': [[...all, 'cli'], []],
   'version.ts': [[], []],

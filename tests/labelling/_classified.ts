@@ -37,6 +37,6 @@ export function hazardOf(text: string): ClassifiedHazard {
     effect,
     organs,
     statements: statement && !following.includes(statement) ? [statement] : following,
-    because: { rule: 'given', cite: '', working: '' },
+    because: { kind: 'screening', classes: [], cites: [] },
   };
 }

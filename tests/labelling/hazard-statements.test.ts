@@ -3,6 +3,7 @@ import thresholds from '../../hazard-data/us-hcs/thresholds.json' with { type: '
 import type { BasisId } from '../../src/classify/classification.ts';
 import { labelElements } from '../../src/labelling/elements.ts';
 import type { LabelledProduct } from '../../src/labelling/labelled-product.ts';
+import { Exact } from '../../src/quantity/exact.ts';
 import { loadLabelData } from '../../src/reference/label-data/load-label-data.ts';
 import { classified } from './_classified.ts';
 
@@ -94,7 +95,22 @@ describe('combined acute toxicity statements', () => {
 describe('Carc. 2 below 1 %', () => {
   const at = (percent: number) => {
     const base = classified('us-hcs', ['Carc. 2']);
-    const because = { rule: '', cite: '', working: '', terms: [{ name: 'x', percent, weight: 1 }] };
+    const because = {
+      kind: 'ingredients',
+      rule: 'at-cut-off',
+      cites: [],
+      comparisons: [
+        {
+          constituent: 0,
+          amount: Exact.decimal(percent),
+          limit: Exact.decimal(0.1),
+          reached: true,
+          own: '2',
+          result: '2',
+          specific: false,
+        },
+      ],
+    } as const;
     return { ...base, hazards: base.hazards.map(hazard => ({ ...hazard, because })) };
   };
   it.each([
@@ -175,7 +191,7 @@ describe('supplemental statements of CLP', () => {
   });
 
   it('has those of the classification, once', async () => {
-    const because = { rule: '', cite: '', working: '' };
+    const because = { kind: 'classes', inhaled: false, cites: [] } as const;
     const found = labelElements(
       classified('eu-clp', [], { supplemental: [{ code: 'EUH031', fields: {}, because }] }),
       await loadLabelData('eu-clp'),

@@ -1,6 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Classification } from '../../src/classify/classification.ts';
 import { classify } from '../../src/classify/engine.ts';
 import { openReference } from '../../src/draft/open-reference.ts';
 import { expandFormula } from '../../src/formula/expand.ts';
@@ -8,6 +7,7 @@ import { parseRecordValue } from '../../src/record/load.ts';
 import type { ProductRecord } from '../../src/record/product-record.ts';
 import type { BasisId } from '../../src/reference/basis.ts';
 import type { Outcome } from '../../src/report/diagnostic.ts';
+import { type Told, told } from './told.ts';
 
 /** One worked example or table value from a published source. */
 export interface PublishedExample {
@@ -87,11 +87,11 @@ export async function classifyValue(
   value: Record<string, unknown>,
   basis: BasisId = 'us-hcs',
   asOf = '2026-11-25',
-): Promise<Classification> {
+): Promise<Told> {
   const record = readRecord(value);
   const formula = must(expandFormula(record));
   const reference = must(await openReference(basis, asOf));
-  return classify(record, formula, reference.basis, reference.lookup);
+  return told(classify(record, formula, reference.basis, reference.lookup));
 }
 
 /** Classifies constituents given as formula lines. */
@@ -99,4 +99,4 @@ export const classifyLines = (
   formula: readonly Record<string, unknown>[],
   basis: BasisId = 'us-hcs',
   more: Record<string, unknown> = {},
-): Promise<Classification> => classifyValue(recordAround({ formula, ...more }), basis);
+): Promise<Told> => classifyValue(recordAround({ formula, ...more }), basis);

@@ -1,8 +1,9 @@
-import { Exact } from '../../quantity/exact.ts';
-import { compare } from '../../quantity/sum.ts';
+import type { Exact } from '../../quantity/exact.ts';
+import type { Scale } from '../../quantity/scale.ts';
 import type { AcuteKey, AcuteToxicityRules } from '../../reference/thresholds.ts';
 import type { Ingredient } from '../ingredient.ts';
 import type { ReadingId } from '../readings.ts';
+import { figure } from '../sums.ts';
 
 /** What an ingredient brings to the additivity formula by one route and form. */
 export interface Estimate {
@@ -18,8 +19,8 @@ export interface Estimate {
 }
 
 /** The category of an estimate: the first whose upper bound it does not exceed (Table A.1.1; CLP Table 3.1.1). */
-function categoryOf(value: Exact, bounds: Readonly<Record<string, number>>): string | null {
-  for (const category in bounds) if (compare(value, bounds[category]!) <= 0) return category;
+function categoryOf(scale: Scale, value: Exact, bounds: Readonly<Record<string, number>>): string | null {
+  for (const category in bounds) if (scale.compare(value, bounds[category]!) <= 0) return category;
   return null;
 }
 
@@ -48,6 +49,7 @@ export function estimateOf(
   key: AcuteKey,
   rules: AcuteToxicityRules,
   unnamedForm: AcuteKey,
+  scale: Scale,
 ): Estimate | null {
   const { ate } = ingredient.data;
   const value = ate[key];
@@ -55,12 +57,11 @@ export function estimateOf(
   const open = !(ate.gas || ate.vapour || ate.mist) ? unnamedForm : value ? key : null;
   const listed = listedCategory(ingredient, key, rules, open);
   const point = listed === null ? null : rules.conversion[key][listed]!;
-  if (!value)
-    return point === null ? null : { value: pointEstimate(point), category: listed, converted: true };
-  const own = { value, category: categoryOf(value, rules.categories[key]), converted: false };
+  if (!value) return point === null ? null : { value: figure(point), category: listed, converted: true };
+  const own = { value, category: categoryOf(scale, value, rules.categories[key]), converted: false };
   if (point === null || own.category === listed) return own;
   // A value that is the point estimate of the listed category was converted from it.
-  return compare(value, point) === 0
+  return scale.compare(value, point) === 0
     ? { ...own, category: listed, reading: 'ate-at-point-estimate' }
     : { ...own, reading: 'ate-before-category', contradicts: listed! };
 }
@@ -71,12 +72,3 @@ export const knownInAnotherForm = ({ data }: Ingredient, key: AcuteKey): boolean
   key !== 'dermal' &&
   (Boolean(data.ate.gas || data.ate.vapour || data.ate.mist) ||
     data.hazards.some(({ hazardClass, route }) => hazardClass === 'Acute Tox.' && route === 'inhalation'));
-
-const points = new Map<number, Exact>();
-function pointEstimate(value: number): Exact {
-  const known = points.get(value);
-  if (known) return known;
-  const made = Exact.decimal(value);
-  points.set(value, made);
-  return made;
-}

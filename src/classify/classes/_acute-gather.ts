@@ -1,4 +1,3 @@
-import { compare, reaches } from '../../quantity/sum.ts';
 import type { AcuteKey, AcuteToxicityRules } from '../../reference/thresholds.ts';
 import type { Context } from '../context.ts';
 import { type Ingredient, inhalationFormOf } from '../ingredient.ts';
@@ -33,7 +32,7 @@ const endpointOf = (key: AcuteKey) =>
  * without an estimate are presumed not toxic unless the record or missing data make them unknown (A.1.3.6.1(b)).
  */
 export function gatherEstimates(
-  { mixture, basis, take }: Context,
+  { mixture, basis, scale, take }: Context,
   key: AcuteKey,
   used: Set<ReadingId>,
 ): Gathered {
@@ -48,18 +47,18 @@ export function gatherEstimates(
     const { percent, data } = ingredient;
     // The lower end of a range may be nothing.
     if (percent.value === 0) continue;
-    const estimate = estimateOf(ingredient, key, rules, unnamedForm);
+    const estimate = estimateOf(ingredient, key, rules, unnamedForm, scale);
     shared = shared === undefined || shared === estimate?.category ? (estimate?.category ?? null) : null;
     if (!estimate) {
-      const relevant = ingredient.relevant || reaches(percent, rules.unknown.relevantFrom.percent);
+      const relevant = ingredient.relevant || scale.reaches(percent, rules.unknown.relevantFrom.percent);
       if (isUnknown(ingredient, key, take, used) && relevant) unknown.push(ingredient);
       continue;
     }
-    if (compare(estimate.value, rules.countsUpTo[key]) > 0) continue;
+    if (scale.compare(estimate.value, rules.countsUpTo[key]) > 0) continue;
     if (estimate.reading) used.add(estimate.reading);
     if (estimate.category === null && isInhaled(key)) used.add('ate-above-category-4');
     if (estimate.converted && data.minimum) used.add('minimum-category');
-    if (ingredient.relevant || reaches(percent, floorOf(estimate, rules)))
+    if (ingredient.relevant || scale.reaches(percent, floorOf(estimate, rules)))
       counted.push({ ingredient, estimate });
     else {
       used.add('below-cut-off');

@@ -1,70 +1,59 @@
-import { show, showBeside, sumOf } from '../../quantity/sum.ts';
-import type { AcuteKey, AcuteToxicityRules } from '../../reference/thresholds.ts';
-import type { Because } from '../classification.ts';
-import { type Context, citeHealth } from '../context.ts';
+import { reaches } from '../../quantity/sum.ts';
+import type { AcuteKey } from '../../reference/thresholds.ts';
+import type { Context } from '../context.ts';
+import type { Because, EstimateTerm } from '../facts/because.ts';
+import { ofHealth } from '../facts/provision.ts';
+import { termOf } from '../sums.ts';
 import { type Counted, floorOf, type Gathered, isInhaled } from './_acute-gather.ts';
 
-/** Units of estimates by route and form. */
-export const unitOf: Readonly<Record<AcuteKey, string>> = {
-  oral: 'mg/kg',
-  dermal: 'mg/kg',
-  gas: 'ppmV',
-  vapour: 'mg/L',
-  mist: 'mg/L',
-};
-
-const termsOf = (counted: readonly Counted[]): NonNullable<Because['terms']> =>
-  counted.map(({ ingredient: { name, percent }, estimate: { value } }) => ({
-    name,
-    percent: percent.value,
-    weight: value.value,
+const termsOf = (counted: readonly Counted[]): EstimateTerm[] =>
+  counted.map(({ ingredient, estimate: { value, converted, category } }) => ({
+    constituent: ingredient.index,
+    amount: ingredient.percent,
+    weight: 1,
+    over: value,
+    converted: converted ? category : null,
   }));
 
 /** What the sum leaves out, and what is unknown. */
-function notes({ unknown, below }: Gathered, rules: AcuteToxicityRules): string {
-  const left = below.map(
-    ({ ingredient: { name, percent }, estimate }) =>
-      `${showBeside(percent.value, floorOf(estimate, rules))} % ${name} < ${show(floorOf(estimate, rules))} %`,
-  );
-  const names = unknown.map(({ name }) => name).join(', ');
-  const share = sumOf(unknown.map(({ percent }) => ({ amount: percent, weight: 1 })));
-  return [
-    left.length > 0 ? `; not relevant: ${left.join(', ')}` : '',
-    unknown.length > 0
-      ? `; ${show(share)} % of the mixture is of unknown toxicity by this route (${names})`
-      : '',
-  ].join('');
+function about({ basis }: Context, key: AcuteKey, { unknown, below }: Gathered) {
+  const rules = basis.acuteToxicity;
+  const leftOut = below.map(({ ingredient, estimate }) => ({
+    constituent: ingredient.index,
+    amount: ingredient.percent,
+    from: floorOf(estimate, rules),
+  }));
+  return {
+    key,
+    unknown: unknown.map(ingredient => termOf(ingredient)),
+    ...(leftOut.length > 0 && { leftOut }),
+  };
 }
 
 /** Why no category follows where nothing enters the sum. */
-export function becauseNothingCounts({ basis }: Context, key: AcuteKey, gathered: Gathered): Because {
-  const rules = basis.acuteToxicity;
-  // By inhalation the figure differs by form, and no form counts.
-  const upTo = isInhaled(key) ? '' : ` (up to ${show(rules.countsUpTo[key])} ${unitOf[key]})`;
+export function becauseNothingCounts(context: Context, key: AcuteKey, gathered: Gathered): Because {
+  const rules = context.basis.acuteToxicity;
   return {
-    rule: 'no ingredient of known acute toxicity',
-    cite: citeHealth(basis, rules.formula.cite),
-    working: `no relevant ingredient has a category by this route or an estimate that counts${upTo}${notes(gathered, rules)}`,
-    terms: [],
+    kind: 'nothing-counts',
+    ...about(context, key, gathered),
+    // By inhalation the figure differs by form, and no form counts.
+    upTo: isInhaled(key) ? null : rules.countsUpTo[key],
+    cites: citesWith(context, rules.formula.cite, gathered),
   };
 }
 
 /** The rule of one category for all, A.1.3.3(c). */
-export function becauseShared(
-  { basis }: Context,
-  key: AcuteKey,
-  { counted, shared }: Gathered,
-  ateMix: number,
-): Because {
-  const rules = basis.acuteToxicity;
+export function becauseShared(context: Context, key: AcuteKey, gathered: Gathered, ateMix: number): Because {
+  const rules = context.basis.acuteToxicity;
+  const category = gathered.shared!;
   return {
-    rule: 'all ingredients within one category',
-    cite: citeHealth(basis, rules.sameCategory.cite),
-    working: `every ingredient is in Category ${shared} by this route, so the mixture is too (by the formula ATEmix = ${show(ateMix)} ${unitOf[key]})`,
-    total: ateMix,
-    limit: rules.categories[key][shared!],
-    unit: unitOf[key],
-    terms: termsOf(counted),
+    kind: 'shared-category',
+    ...about(context, key, gathered),
+    terms: termsOf(gathered.counted),
+    ateMix,
+    limit: rules.categories[key][category]!,
+    category,
+    cites: [ofHealth(context.basis, rules.sameCategory.cite)],
   };
 }
 
@@ -75,42 +64,42 @@ interface ByFormula {
   readonly corrected: boolean;
 }
 
-/** The formula as worked on paper, with what it leaves out. */
+/** The formula with what it leaves out. */
 export function becauseOfFormula(
-  { basis }: Context,
+  context: Context,
   key: AcuteKey,
   gathered: Gathered,
   { ateMix, category, limit, corrected }: ByFormula,
 ): Because {
-  const rules = basis.acuteToxicity;
-  const { counted, unknown } = gathered;
-  const unit = unitOf[key];
-  const share = sumOf(unknown.map(({ percent }) => ({ amount: percent, weight: 1 })));
-  const quotients = counted.map(
-    ({ ingredient: { name, percent }, estimate }) =>
-      `${show(percent.value)}/${show(estimate.value.value)} ${name}${estimate.converted ? ` (Category ${estimate.category})` : ''}`,
-  );
-  const sum = sumOf(
-    counted.map(({ ingredient, estimate }) => ({
-      amount: ingredient.percent,
-      weight: 1,
-      over: estimate.value,
-    })),
-  );
-  const cites = [
-    corrected ? rules.unknown.correctedAbove.cite : rules.formula.cite,
-    ...(counted.some(({ estimate }) => estimate.converted) ? [rules.conversion.cite] : []),
-  ];
+  const rules = context.basis.acuteToxicity;
+  const paragraph = corrected ? rules.unknown.correctedAbove.cite : rules.formula.cite;
+  const converted = gathered.counted.some(({ estimate }) => estimate.converted);
   return {
-    rule: corrected ? 'additivity formula corrected for unknown ingredients' : 'additivity formula',
-    cite: citeHealth(basis, cites.join('; ')),
-    working:
-      `${corrected ? `(100 - ${show(share)})` : '100'} / ATEmix = ${quotients.join(' + ')} = ${show(sum)}; ` +
-      `ATEmix = ${showBeside(ateMix, limit)} ${unit} ${category ? '<=' : '>'} ${show(limit)} ${unit}${category ? ` (Category ${category})` : ''}` +
-      notes(gathered, rules),
-    total: ateMix,
+    kind: 'additivity',
+    ...about(context, key, gathered),
+    terms: termsOf(gathered.counted),
+    ateMix,
     limit,
-    unit,
-    terms: termsOf(counted),
+    category,
+    corrected,
+    cites: [
+      ...citesWith(context, paragraph, null),
+      ...(converted ? [ofHealth(context.basis, rules.conversion.cite)] : []),
+      ...(category === null && leavesOpen(context, gathered)
+        ? [ofHealth(context.basis, rules.unknown.relevantFrom.cite)]
+        : []),
+    ],
   };
 }
+
+/** Whether unknown ingredients are present from the percent at which the law asks for a statement. */
+export const leavesOpen = ({ basis }: Context, { unknown }: Gathered): boolean =>
+  unknown.some(({ percent }) => reaches(percent, basis.acuteToxicity.unknown.relevantFrom.percent));
+
+/** A paragraph, with that on unknown ingredients where they leave the route open. */
+const citesWith = (context: Context, paragraph: string, open: Gathered | null) => [
+  ofHealth(context.basis, paragraph),
+  ...(open && leavesOpen(context, open)
+    ? [ofHealth(context.basis, context.basis.acuteToxicity.unknown.relevantFrom.cite)]
+    : []),
+];

@@ -1,10 +1,13 @@
-import { compareSum, meetsScaled, type Part, reaches, show, sumOf, tidy } from '../../quantity/sum.ts';
+import type { Scale } from '../../quantity/scale.ts';
+import { type Part, sumOf, tidy } from '../../quantity/sum.ts';
 import type { AcuteKey, AcuteToxicityRules } from '../../reference/thresholds.ts';
-import type { Because, Warning } from '../classification.ts';
-import { type Context, citeHealth } from '../context.ts';
+import type { Context } from '../context.ts';
+import type { Because } from '../facts/because.ts';
+import { ofHealth } from '../facts/provision.ts';
+import type { Warning } from '../facts/warning.ts';
 import type { ReadingId } from '../readings.ts';
 import { type Counted, gatherEstimates, isInhaled } from './_acute-gather.ts';
-import { becauseNothingCounts, becauseOfFormula, becauseShared, unitOf } from './_acute-reasons.ts';
+import { becauseNothingCounts, becauseOfFormula, becauseShared } from './_acute-reasons.ts';
 
 /** The acute toxicity of a mixture by one route and form. */
 export interface AcuteSum {
@@ -28,7 +31,7 @@ export interface AcuteSum {
  * 100 / ATEmix = sum of Ci / ATEi, or (100 - unknown) / ATEmix where more than 10 % is unknown.
  */
 export function acuteSum(context: Context, key: AcuteKey): AcuteSum {
-  const { basis } = context;
+  const { basis, scale } = context;
   const rules = basis.acuteToxicity;
   const used = new Set<ReadingId>();
   const gathered = gatherEstimates(context, key, used);
@@ -43,10 +46,10 @@ export function acuteSum(context: Context, key: AcuteKey): AcuteSum {
   for (const { percent } of gathered.unknown) {
     const part = { amount: percent, weight: 1 };
     unknownParts.push(part);
-    if (reaches(percent, rules.unknown.relevantFrom.percent)) stated.push(part);
+    if (scale.reaches(percent, rules.unknown.relevantFrom.percent)) stated.push(part);
   }
   const unknown = sumOf(stated);
-  const corrected = compareSum(unknownParts, rules.unknown.correctedAbove.percent) > 0;
+  const corrected = scale.compareSum(unknownParts, rules.unknown.correctedAbove.percent) > 0;
   if (unknownParts.length > 0) used.add('unknown-correction').add('unknown-statement');
   if (shared && parts.length > 0) used.add('same-category');
   const readings = [...used];
@@ -74,7 +77,7 @@ export function acuteSum(context: Context, key: AcuteKey): AcuteSum {
     const limit = bounds[shared]!;
     return { key, ateMix, category: shared, unknown, limit, parts, explain, readings, warnings };
   }
-  const category = categoryBySum(parts, bounds, corrected ? unknownParts : []);
+  const category = categoryBySum(scale, parts, bounds, corrected ? unknownParts : []);
   const limit = category ? bounds[category]! : Object.values(bounds).at(-1)!;
   const explain = () => becauseOfFormula(context, key, gathered, { ateMix, category, limit, corrected });
   return { key, ateMix, category, unknown, limit, parts, explain, readings, warnings };
@@ -85,12 +88,14 @@ function contradictions({ basis }: Context, key: AcuteKey, counted: readonly Cou
   const warnings: Warning[] = [];
   for (const { ingredient, estimate } of counted) {
     if (!estimate.contradicts) continue;
-    const lies = estimate.category ? `lies in Category ${estimate.category}` : 'lies above the last category';
-    const text = `${ingredient.name}: the acute toxicity estimate (${key}) ${show(estimate.value.value)} ${unitOf[key]} ${lies}, and Category ${estimate.contradicts} is listed; the estimate is used`;
     warnings.push({
       id: 'ate-contradicts-category',
-      text,
-      cite: citeHealth(basis, basis.acuteToxicity.conversion.cite),
+      constituent: ingredient.index,
+      key,
+      value: estimate.value,
+      category: estimate.category,
+      listed: estimate.contradicts,
+      cites: [ofHealth(basis, basis.acuteToxicity.conversion.cite)],
     });
   }
   return warnings;
@@ -98,10 +103,12 @@ function contradictions({ basis }: Context, key: AcuteKey, counted: readonly Cou
 
 /** The most severe category whose bound ATEmix does not exceed: ATEmix <= L is sum(Ci L / ATEi) + unknown >= 100. */
 function categoryBySum(
+  scale: Scale,
   parts: readonly Part[],
   bounds: AcuteToxicityRules['categories'][AcuteKey],
   unknown: readonly Part[],
 ): string | null {
-  for (const category in bounds) if (meetsScaled(parts, bounds[category]!, unknown, 100)) return category;
+  for (const category in bounds)
+    if (scale.meetsScaled(parts, bounds[category]!, unknown, 100)) return category;
   return null;
 }

@@ -1,10 +1,10 @@
 import { Exact } from '../../quantity/exact.ts';
-import { compareSum, exactSum, type Part, show, showBeside, sumOf, tidy } from '../../quantity/sum.ts';
+import { exactSum, type Part, sumOf, tidy } from '../../quantity/sum.ts';
 import type { OrganicPeroxideRules } from '../../reference/thresholds.ts';
-import { type ClassResult, type Context, citePhysical } from '../context.ts';
+import type { ClassResult, Context } from '../context.ts';
+import type { Because } from '../facts/because.ts';
+import { ofPhysical } from '../facts/provision.ts';
 import { hazardsOf, type Ingredient, type Mixture } from '../ingredient.ts';
-import { reason } from '../reasons.ts';
-import { becauseOfNone } from '../sums.ts';
 
 const CLASS = 'Org. Perox.';
 
@@ -38,60 +38,57 @@ export function availableOxygen(mixture: Mixture, rules: OrganicPeroxideRules): 
  * Mixtures with organic peroxides: not considered for the class where available oxygen and hydrogen peroxide are low
  * (B.15.2.1; CLP and UN 2.15.2.1); else types A to G follow from tests (B.15.2.2).
  */
-export function organicPeroxides({ basis, mixture }: Context): ClassResult {
+export function organicPeroxides({ basis, mixture, scale }: Context): ClassResult {
   const rules = basis.organicPeroxides;
   const peroxides = mixture.ingredients.filter(isPeroxide);
   const parts = oxygenParts(peroxides, rules);
-  const tests = `types A to G follow from tests (${rules.types.cite})`;
+  const types = ofPhysical(basis, rules.types.cite);
   if (!parts) {
-    const names = peroxides.filter(({ data }) => !data.peroxide).map(({ name }) => name);
-    const working = `contains ${peroxides.map(told).join(', ')}; available oxygen is not known without \`peroxide\` of ${names.join(', ')}; ${tests}`;
-    return {
-      class: CLASS,
-      outcome: 'insufficient-data',
-      because: becauseOfNone('test result needed', citePhysical(basis, rules.cite), working),
+    const because: Because = {
+      kind: 'peroxide-data',
+      cites: [ofPhysical(basis, rules.cite)],
+      peroxides: peroxides.map(ingredient => ({
+        constituent: ingredient.index,
+        amount: ingredient.percent,
+        code: hazardsOf(ingredient, CLASS)[0]?.code ?? null,
+      })),
+      without: peroxides.filter(({ data }) => !data.peroxide).map(({ index }) => index),
+      types,
     };
+    return { class: CLASS, outcome: 'insufficient-data', because };
   }
 
   const peroxide = mixture.ingredients.filter(isHydrogenPeroxide(rules));
   const peroxideParts = peroxide.map(({ percent }) => ({ amount: percent, weight: 1 }));
-  const row = rules.exempt.find(({ hydrogenPeroxide }) => compareSum(peroxideParts, hydrogenPeroxide) <= 0);
-  const exempt = row !== undefined && compareSum(parts, row.availableOxygen) <= 0;
-  const because = reason(() => {
-    const total = tidy(sumOf(parts));
-    const limit = row?.availableOxygen;
-    const products = peroxides.map(
-      ({ percent, name, data }) =>
-        `${data.peroxide!.groups} x ${show(percent.value)} / ${show(data.peroxide!.molarMass.value)} ${name}`,
-    );
-    const compared = limit === undefined ? '' : ` ${exempt ? '<=' : '>'} ${show(limit)} %`;
-    const bound = row ?? rules.exempt.at(-1)!;
-    const hydrogen = tidy(sumOf(peroxideParts));
-    const share = `hydrogen peroxide ${showBeside(hydrogen, bound.hydrogenPeroxide)} % ${row ? '<=' : '>'} ${show(bound.hydrogenPeroxide)} %`;
-    return {
-      rule: 'available oxygen',
-      cite: citePhysical(basis, `${row?.cite ?? rules.cite}, ${rules.formula.cite}`),
-      working: `${show(rules.formula.oxygen)} x (${products.join(' + ')}) = ${limit === undefined ? show(total) : showBeside(total, limit)} % available oxygen${compared}; ${share}${exempt ? '' : `; ${tests}`}`,
-      total,
-      ...(limit !== undefined && { limit }),
-      unit: '%',
-      terms: peroxides.map(({ name, percent }) => ({ name, percent: percent.value, weight: 1 })),
-    };
-  });
-  return exempt
-    ? {
-        class: CLASS,
-        outcome: 'not-classified',
-        because,
-        floor: basis.physicalScreening.relevantFrom.percent,
-      }
-    : { class: CLASS, outcome: 'insufficient-data', because };
+  const row = rules.exempt.find(
+    ({ hydrogenPeroxide }) => scale.compareSum(peroxideParts, hydrogenPeroxide) <= 0,
+  );
+  const exempt = row !== undefined && scale.compareSum(parts, row.availableOxygen) <= 0;
+  const because: Because = {
+    kind: 'oxygen',
+    cites: [ofPhysical(basis, `${row?.cite ?? rules.cite}, ${rules.formula.cite}`)],
+    terms: peroxides.map(({ index, percent, data }) => ({
+      constituent: index,
+      amount: percent,
+      weight: 1,
+      groups: data.peroxide!.groups,
+      over: data.peroxide!.molarMass,
+    })),
+    oxygen: rules.formula.oxygen,
+    total: tidy(sumOf(parts)),
+    limit: row?.availableOxygen ?? null,
+    exempt,
+    hydrogenPeroxide: {
+      total: tidy(sumOf(peroxideParts)),
+      limit: (row ?? rules.exempt.at(-1)!).hydrogenPeroxide,
+      reached: row === undefined,
+    },
+    types,
+  };
+  if (!exempt) return { class: CLASS, outcome: 'insufficient-data', because };
+  const floor = basis.physicalScreening.relevantFrom.percent;
+  return { class: CLASS, outcome: 'not-classified', because, floor };
 }
-
-const told = (ingredient: Ingredient): string => {
-  const [hazard] = hazardsOf(ingredient, CLASS);
-  return `${show(ingredient.percent.value)} % ${ingredient.name}${hazard ? `, itself ${hazard.code}` : ''}`;
-};
 
 const isHydrogenPeroxide =
   ({ hydrogenPeroxide }: OrganicPeroxideRules) =>

@@ -1,8 +1,8 @@
 import type { Exact } from '../../quantity/exact.ts';
-import { show, showBeside } from '../../quantity/sum.ts';
 import { type ClassResult, type Context, plainHazard } from '../context.ts';
+import type { Because } from '../facts/because.ts';
+import { ofHealth, type Provision } from '../facts/provision.ts';
 import { hazardsOf, type Ingredient, limitsOf } from '../ingredient.ts';
-import { reason } from '../reasons.ts';
 import { overLow } from './by-ingredient.ts';
 
 interface Compared {
@@ -19,9 +19,9 @@ interface Compared {
  * not count or an ingredient of the class has none.
  */
 export function byOwnLimits(
-  { basis, mixture, applyLimits }: Context,
+  { basis, mixture, applyLimits, scale }: Context,
   hazardClass: string,
-  cite: string,
+  cite: Provision,
 ): ClassResult | null {
   if (!applyLimits) return null;
   const compared: Compared[] = [];
@@ -37,7 +37,7 @@ export function byOwnLimits(
         category,
         statement,
         low: low!,
-        reached: overLow(ingredient.percent, limit),
+        reached: overLow(scale, ingredient.percent, limit),
       });
     }
   }
@@ -46,15 +46,20 @@ export function byOwnLimits(
   const reached = compared.find(each => each.reached);
   if (!reached && (open || compared.length === 0)) return null;
   const told = reached ? [reached] : lowestOfEach(compared);
-  const because = reason(() => ({
-    rule: 'specific concentration limit',
-    cite: `${cite}; ${basis.specificLimits.cite}`,
-    working: told.map(comparison).join('; '),
-    total: told[0]!.ingredient.percent.value,
-    limit: told[0]!.low.value,
-    unit: '%',
-    terms: told.map(({ ingredient: { name, percent } }) => ({ name, percent: percent.value, weight: 1 })),
-  }));
+  const because: Because = {
+    kind: 'ingredients',
+    rule: 'specific-limit',
+    cites: [cite, ofHealth(basis, basis.specificLimits.cite)],
+    comparisons: told.map(({ ingredient, category, low, reached: over }) => ({
+      constituent: ingredient.index,
+      amount: ingredient.percent,
+      limit: low,
+      reached: over,
+      own: category,
+      result: category,
+      specific: true,
+    })),
+  };
   const floor = basis.physicalScreening.relevantFrom.percent;
   if (!reached) return { class: hazardClass, outcome: 'not-classified', because, floor };
   const hazard = plainHazard(hazardClass, reached.category, reached.statement ? [reached.statement] : []);
@@ -64,6 +69,3 @@ export function byOwnLimits(
 const lowestOfEach = (compared: readonly Compared[]): Compared[] => [
   ...new Map(compared.map(each => [each.ingredient, each])).values(),
 ];
-
-const comparison = ({ ingredient: { name, percent }, category, low, reached }: Compared): string =>
-  `${showBeside(percent.value, low.value)} % ${name} ${reached ? '>=' : '<'} ${show(low.value)} % (Category ${category})`;

@@ -1,8 +1,9 @@
-import { compareSum, show, showBeside, sumOf, tidy } from '../../quantity/sum.ts';
+import { sumOf, tidy } from '../../quantity/sum.ts';
 import type { PhysicalClassRules } from '../../reference/thresholds.ts';
 import { type ClassResult, type Context, plainHazard } from '../context.ts';
+import type { Provision } from '../facts/provision.ts';
 import { hazardsOf } from '../ingredient.ts';
-import { reason } from '../reasons.ts';
+import { termOf } from '../sums.ts';
 
 /**
  * A gas mixture with more than 1 % by volume of pyrophoric gases is pyrophoric itself where no data say otherwise
@@ -10,33 +11,28 @@ import { reason } from '../reasons.ts';
  * be one). Null at or below, where it is left to judgment.
  */
 export function pyrophoricMixture(
-  { mixture }: Context,
+  { mixture, scale }: Context,
   { class: name, mixtureAbove }: PhysicalClassRules,
-  cite: string,
+  cite: Provision,
 ): ClassResult | null {
   if (mixtureAbove === undefined) return null;
   const gases = mixture.ingredients.filter(ingredient => hazardsOf(ingredient, name).length > 0);
   const parts = gases.map(({ percent }) => ({ amount: percent, weight: 1 }));
-  if (compareSum(parts, mixtureAbove) <= 0) return null;
-  const because = reason(() => {
-    const total = tidy(sumOf(parts));
-    const terms = gases.map(gas => ({ name: gas.name, percent: gas.percent.value, weight: 1 }));
-    const sum = terms.map(term => `${show(term.percent)} % ${term.name}`).join(' + ');
-    return {
-      rule: 'pyrophoric gases of a mixture without data of its own',
-      cite,
-      working: `${sum} = ${showBeside(total, mixtureAbove)} % by volume > ${show(mixtureAbove)} %`,
-      total,
-      limit: mixtureAbove,
-      unit: '%',
-      terms,
-    };
-  });
+  if (scale.compareSum(parts, mixtureAbove) <= 0) return null;
   const { statement } = hazardsOf(gases[0]!, name)[0]!;
   return {
     class: name,
     outcome: 'classified',
     hazard: plainHazard(name, '', statement ? [statement] : []),
-    because,
+    because: {
+      kind: 'sum',
+      rule: 'pyrophoric-gases',
+      cites: [cite],
+      terms: gases.map(gas => termOf(gas)),
+      total: tidy(sumOf(parts)),
+      limit: mixtureAbove,
+      operator: '>',
+      reached: true,
+    },
   };
 }

@@ -1,12 +1,13 @@
 import type { SpecificLimit } from '../../notation/limit.ts';
-import { reaches, show, showBeside } from '../../quantity/sum.ts';
+import type { Exact } from '../../quantity/exact.ts';
+import type { Scale } from '../../quantity/scale.ts';
 import type { CitedPercent } from '../../reference/thresholds.ts';
-import type { Because } from '../classification.ts';
-import { type ClassResult, type Context, citeHealth, type plainHazard } from '../context.ts';
+import type { ClassResult, Context, plainHazard } from '../context.ts';
 import type { PhFinding } from '../extreme-ph.ts';
+import type { Because, IngredientRule } from '../facts/because.ts';
+import { ofHealth } from '../facts/provision.ts';
 import { type Ingredient, lowestBound } from '../ingredient.ts';
 import type { ReadingId } from '../readings.ts';
-import { reason, retold } from '../reasons.ts';
 import { becauseOfOne, type SumTerm } from '../sums.ts';
 
 /** The ingredients that concern skin or eye, in the groups that the law judges apart. */
@@ -26,7 +27,7 @@ export interface Sorted {
  * @param isClassified whether an ingredient has a hazard that counts.
  */
 export function sortIngredients(
-  ingredients: readonly Ingredient[],
+  { mixture, scale }: Context,
   { percent: generic }: CitedPercent,
   limitsOf: (ingredient: Ingredient) => readonly SpecificLimit[],
   isClassified: (ingredient: Ingredient) => boolean,
@@ -35,13 +36,12 @@ export function sortIngredients(
   const additive: Ingredient[] = [];
   const alone: Ingredient[] = [];
   const below: Ingredient[] = [];
-  for (const ingredient of ingredients) {
+  for (const ingredient of mixture.ingredients) {
     const limits = limitsOf(ingredient);
     if (limits.length === 0 && !isClassified(ingredient)) continue;
-    const lowest = lowestBound(limits);
-    const floor = lowest && lowest.value < generic ? lowest.value : generic;
+    const floor = floorOf(limits, generic);
     if (!ingredient.additive) alone.push(ingredient);
-    else if (ingredient.relevant || reaches(ingredient.percent, floor)) additive.push(ingredient);
+    else if (isRelevant(scale, ingredient, floor)) additive.push(ingredient);
     else below.push(ingredient);
   }
   if (alone.length > 0) used.add('not-additive');
@@ -49,9 +49,19 @@ export function sortIngredients(
   return { additive, alone, below };
 }
 
+/** Percent from which an ingredient is relevant: the generic cut-off, or a lower specific limit. */
+export function floorOf(limits: readonly SpecificLimit[], generic: number): number {
+  const lowest = lowestBound(limits);
+  return lowest && lowest.value < generic ? lowest.value : generic;
+}
+
+/** Whether an ingredient counts: at its cut-off, or said to be relevant by the record. */
+export const isRelevant = (scale: Scale, { relevant, percent }: Ingredient, floor: number): boolean =>
+  relevant || scale.reaches(percent, floor);
+
 /**
- * The results of a class for skin or eye. What the cut-off left out, and what set an extreme pH aside, stands behind
- * every working; the warnings on that only where Category 1 is not given.
+ * The results of a class for skin or eye. What the cut-off left out, and what set an extreme pH aside, goes with
+ * every reason; the warnings on that only where Category 1 is not given.
  */
 export function resultsOf(
   name: string,
@@ -64,11 +74,13 @@ export function resultsOf(
   readonly notGiven: (because: Because) => ClassResult;
 } {
   const floor = cutOff.percent;
-  const told = (because: Because): Because =>
-    reason(() => {
-      const more = leftOut(below, cutOff) + setAside;
-      return more === '' ? because : retold(because, because.working + more);
-    });
+  const leftOut = below
+    .filter(({ percent }) => percent.value > 0)
+    .map(({ index, percent }) => ({ constituent: index, amount: percent, from: floor }));
+  const told = (because: Because): Because => {
+    if (leftOut.length === 0 && !setAside) return because;
+    return { ...because, ...(leftOut.length > 0 && { leftOut }), ...(setAside && { setAside }) };
+  };
   return {
     given: (hazard, because) => ({
       class: name,
@@ -90,15 +102,6 @@ export function resultsOf(
   };
 }
 
-/** What was left out of a sum, to stand behind its working. */
-function leftOut(below: readonly Ingredient[], { percent: floor }: CitedPercent): string {
-  if (below.length === 0) return '';
-  const present = below.filter(({ percent }) => percent.value > 0);
-  if (present.length === 0) return '';
-  const each = present.map(({ percent, name }) => `${showBeside(percent.value, floor)} % ${name}`);
-  return `; not relevant below ${show(floor)} %: ${each.join(', ')}`;
-}
-
 /** Notes the readings on which a sum with specific limits rests. */
 export const noteLimits = (terms: readonly SumTerm[], used: Set<ReadingId>): void => {
   if (terms.some(({ specific }) => specific)) used.add('limit-ratio').add('limit-upper-end');
@@ -109,26 +112,22 @@ export const noteLimits = (terms: readonly SumTerm[], used: Set<ReadingId>): voi
  * @param limitOf percent from which an ingredient decides, and whether that is a specific limit; null where it cannot.
  */
 export function firstAtLimit(
-  { basis }: Context,
+  { basis, scale }: Context,
   alone: readonly Ingredient[],
-  limitOf: (ingredient: Ingredient) => { readonly percent: number; readonly specific: boolean } | null,
-  what: string,
+  limitOf: (ingredient: Ingredient) => { readonly percent: Exact; readonly specific: boolean } | null,
+  rule: Extract<IngredientRule, 'corrosive-alone' | 'irritant-alone' | 'damaging-alone'>,
   paragraph: string,
   used: Set<ReadingId>,
 ): Because | null {
   for (const ingredient of alone) {
     const limit = limitOf(ingredient);
     if (!limit) continue;
-    if (limit.specific) used.add('not-additive-limit');
-    if (!reaches(ingredient.percent, limit.percent)) continue;
-    const cite = citeHealth(basis, paragraph);
-    return becauseOfOne(
-      ingredient,
-      limit.percent,
-      true,
-      `${what} for which summing does not hold`,
-      limit.specific ? `${cite}; ${basis.specificLimits.cite}` : cite,
-    );
+    const { percent, specific } = limit;
+    if (specific) used.add('not-additive-limit');
+    if (!scale.reaches(ingredient.percent, percent.value)) continue;
+    const cites = [ofHealth(basis, paragraph)];
+    if (specific) cites.push(ofHealth(basis, basis.specificLimits.cite));
+    return becauseOfOne(ingredient, percent, specific, rule, cites);
   }
   return null;
 }

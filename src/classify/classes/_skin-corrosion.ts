@@ -1,10 +1,10 @@
-import { reaches } from '../../quantity/sum.ts';
-import type { Because } from '../classification.ts';
-import { type Context, citeHealth } from '../context.ts';
+import type { Context } from '../context.ts';
+import type { Because } from '../facts/because.ts';
+import { ofHealth } from '../facts/provision.ts';
 import { hazardsOf, type Ingredient, limitsOf, lowestBound } from '../ingredient.ts';
 import type { ReadingId } from '../readings.ts';
 import { becauseOfSum, genericTerm, reachesLimit, type SumTerm, specificTerm } from '../sums.ts';
-import { noteLimits, type Sorted } from './_skin-and-eye.ts';
+import { isRelevant, noteLimits, type Sorted } from './_skin-and-eye.ts';
 
 const levels = ['1A', '1B', '1C', '1'] as const;
 type Level = (typeof levels)[number];
@@ -29,29 +29,26 @@ export function corrosiveBySum(
   { additive, alone }: Sorted,
   used: Set<ReadingId>,
 ): { category: string; because: Because } | null {
-  const { basis } = context;
+  const { basis, scale } = context;
   const { percent } = basis.skin.corrosive;
   const at = (level: Level) =>
     additive.map(ingredient => corrosiveTerm(context, ingredient, level)).filter(term => term !== null);
   const outcome = (category: Level, terms: readonly SumTerm[]) => {
     noteLimits(terms, used);
     if (terms.some(({ specific }) => specific)) used.add('limit-sub-category');
-    return {
+    const because = becauseOfSum(terms, {
+      rule: 'corrosive',
+      limit: percent,
+      reached: true,
+      cite: ofHealth(basis, basis.skin.subCategories.cite),
+      limitsCite: ofHealth(basis, basis.specificLimits.cite),
       category,
-      because: becauseOfSum(
-        terms,
-        percent,
-        category === '1' ? 'sum of corrosive ingredients' : `sum of corrosive ingredients to ${category}`,
-        citeHealth(basis, basis.skin.subCategories.cite),
-        basis.specificLimits.cite,
-      ),
-    };
+    });
+    return { category, because };
   };
   const all = at('1');
-  if (!reachesLimit(all, percent)) return null;
-  const relevant = alone.filter(
-    ({ relevant, percent: own }) => relevant || reaches(own, basis.skin.relevantFrom.percent),
-  );
+  if (!reachesLimit(scale, all, percent)) return null;
+  const relevant = alone.filter(ingredient => isRelevant(scale, ingredient, basis.skin.relevantFrom.percent));
   const unsplit = [...all.map(({ ingredient }) => ingredient), ...relevant].some(
     ingredient =>
       corrosiveCategory(ingredient) === '1' &&
@@ -63,7 +60,7 @@ export function corrosiveBySum(
   }
   for (const level of ['1A', '1B', '1C'] as const) {
     const terms = at(level);
-    if (reachesLimit(terms, percent)) return outcome(level, terms);
+    if (reachesLimit(scale, terms, percent)) return outcome(level, terms);
   }
   return outcome('1', all);
 }

@@ -1,10 +1,10 @@
-import { compareSum } from '../../quantity/sum.ts';
+import type { Scale } from '../../quantity/scale.ts';
+import { scaledBy } from '../../quantity/sum.ts';
 import type { AcuteKey } from '../../reference/thresholds.ts';
-import type { Warning } from '../classification.ts';
 import { constant } from '../constant.ts';
 import type { ClassResult, Context } from '../context.ts';
+import type { Warning } from '../facts/warning.ts';
 import { concerns, type Ingredient } from '../ingredient.ts';
-import { reason, retold } from '../reasons.ts';
 import { type AcuteSum, acuteSum } from './_acute-sum.ts';
 
 export type { AcuteSum } from './_acute-sum.ts';
@@ -45,7 +45,6 @@ const hasEstimateOrGap = ({ data: { ate, unknown, hazards } }: Ingredient): bool
 function judge(context: Context): AcuteToxicity {
   const sums = new Map<AcuteKey, AcuteSum>();
   const results: ClassResult[] = [];
-  const { basis } = context;
   for (const route of ['oral', 'dermal', 'inhalation'] as const) {
     let worst: AcuteSum | null = null;
     let warnings: readonly Warning[] | undefined;
@@ -53,10 +52,10 @@ function judge(context: Context): AcuteToxicity {
       const sum = acuteSum(context, key);
       sums.set(key, sum);
       if (sum.warnings.length > 0) warnings = [...(warnings ?? []), ...sum.warnings];
-      if (!worst || severer(sum, worst)) worst = sum;
+      if (!worst || severer(context.scale, sum, worst)) worst = sum;
     }
     const { category, explain, unknown, readings, key } = worst!;
-    const because = reason(explain);
+    const because = explain();
     if (category) {
       results.push({
         class: 'Acute Tox.',
@@ -76,28 +75,18 @@ function judge(context: Context): AcuteToxicity {
           statements: [statementOf[route][category]!],
         },
       });
-    } else if (unknown > 0) {
-      const cite = `${because.cite}; ${basis.acuteToxicity.unknown.relevantFrom.cite}`;
-      results.push({
-        class: 'Acute Tox.',
-        route,
-        because: retold(because, because.working, cite),
-        readings,
-        warnings,
-        outcome: 'insufficient-data',
-      });
-    } else
-      results.push({ class: 'Acute Tox.', route, because, readings, warnings, outcome: 'not-classified' });
+    } else {
+      const outcome = unknown > 0 ? 'insufficient-data' : 'not-classified';
+      results.push({ class: 'Acute Tox.', route, because, readings, warnings, outcome });
+    }
   }
   return { results, sums };
 }
 
 // Of one category, the form that is deeper in it, or nearer to the last one.
-function severer(a: AcuteSum, b: AcuteSum): boolean {
+function severer(scale: Scale, a: AcuteSum, b: AcuteSum): boolean {
   if (a.category !== b.category)
     return a.category !== null && (b.category === null || a.category < b.category);
   if (a.limit === null || b.limit === null) return a.limit !== null && b.limit === null;
-  const scaled = ({ parts }: AcuteSum, factor: number) =>
-    parts.map(part => ({ ...part, weight: part.weight * factor }));
-  return compareSum([...scaled(a, a.limit), ...scaled(b, -b.limit)], 0) > 0;
+  return scale.compareSum([...scaledBy(a.parts, a.limit), ...scaledBy(b.parts, -b.limit)], 0) > 0;
 }

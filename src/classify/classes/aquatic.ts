@@ -1,10 +1,12 @@
-import { reaches, show } from '../../quantity/sum.ts';
+import type { Scale } from '../../quantity/scale.ts';
 import type { AquaticRules } from '../../reference/thresholds.ts';
 import { constant } from '../constant.ts';
-import { type ClassResult, type Context, citeHealth, plainHazard } from '../context.ts';
+import { type ClassResult, type Context, plainHazard } from '../context.ts';
+import { figureOf } from '../facts/figure.ts';
+import { ofHealth } from '../facts/provision.ts';
 import { concerns, hazardsOf, type Ingredient } from '../ingredient.ts';
 import type { ReadingId } from '../readings.ts';
-import { becauseOfNone, becauseOfSum, genericTerm, reachesLimit, type SumTerm } from '../sums.ts';
+import { becauseOfSum, genericTerm, reachesLimit, type SumTerm } from '../sums.ts';
 
 const ACUTE = 'Aquatic Acute';
 const CHRONIC = 'Aquatic Chronic';
@@ -22,13 +24,17 @@ const categoryIn = (ingredient: Ingredient, hazardClass: string): string | null 
 
 /** Relevant from 0.1 % (0.1/M) for Acute 1 and Chronic 1, from 1 % for the rest (CLP and UN 4.1.3.1). */
 function isRelevant(
+  scale: Scale,
   ingredient: Ingredient,
   category: string,
   m: number,
   { relevantFrom }: AquaticRules,
 ): boolean {
   if (ingredient.relevant) return true;
-  return reaches(ingredient.percent, category === '1' ? relevantFrom.category1 / m : relevantFrom.other);
+  return scale.reaches(
+    ingredient.percent,
+    category === '1' ? relevantFrom.category1 / m : relevantFrom.other,
+  );
 }
 
 /**
@@ -51,7 +57,7 @@ function summation(
   hazardClass: string,
   { categories, cite }: AquaticRules['acute'],
 ): ClassResult {
-  const { basis, mixture } = context;
+  const { basis, mixture, scale } = context;
   const used = new Set<ReadingId>();
   const factorOf = ({ data }: Ingredient): number =>
     hazardClass === ACUTE ? data.mFactors.acute : data.mFactors.chronic;
@@ -61,7 +67,7 @@ function summation(
     if (!own) continue;
     if (own === '1' && !ingredient.data.mFactors.given.has(hazardClass === ACUTE ? 'acute' : 'chronic'))
       used.add('m-factor-missing');
-    if (isRelevant(ingredient, own, factorOf(ingredient), rules)) relevant.push({ ingredient, own });
+    if (isRelevant(scale, ingredient, own, factorOf(ingredient), rules)) relevant.push({ ingredient, own });
     else used.add('below-cut-off');
   }
   const floor = rules.relevantFrom.category1;
@@ -76,30 +82,27 @@ function summation(
       terms.push(genericTerm(ingredient, rules.sum, m * 10 ** steps));
     }
     if (terms.length === 0) continue;
-    const because = becauseOfSum(
-      terms,
-      rules.sum,
-      `summation to Category ${category}`,
-      citeHealth(basis, cite),
-      '',
-    );
-    if (reachesLimit(terms, rules.sum)) {
+    const reached = reachesLimit(scale, terms, rules.sum);
+    const of = { rule: 'aquatic', limit: rules.sum, reached, cite: ofHealth(basis, cite), category } as const;
+    const because = becauseOfSum(terms, of);
+    if (reached) {
       const hazard = plainHazard(hazardClass, category, [statements[hazardClass]![category]!]);
       return { class: hazardClass, outcome: 'classified', hazard, because, readings: [...used], floor };
     }
     // The category that comes nearest.
-    if (!nearest || because.total! > nearest.because.total!)
+    if (!nearest || figureOf(because)!.total > figureOf(nearest.because)!.total)
       nearest = { class: hazardClass, outcome: 'not-classified', because, readings: [...used], floor };
   }
   return (
     nearest ?? {
       class: hazardClass,
       outcome: 'not-classified',
-      because: becauseOfNone(
-        'no relevant ingredient',
-        citeHealth(basis, rules.relevantFrom.cite),
-        `no ingredient of this class at its cut-off (${show(rules.relevantFrom.category1)} %, divided by M, or ${show(rules.relevantFrom.other)} %)`,
-      ),
+      because: {
+        kind: 'none',
+        rule: 'aquatic',
+        from: [rules.relevantFrom.category1, rules.relevantFrom.other],
+        cites: [ofHealth(basis, rules.relevantFrom.cite)],
+      },
       readings: [...used],
       floor,
     }

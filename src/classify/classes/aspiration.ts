@@ -1,12 +1,11 @@
-import { compare, reaches, show } from '../../quantity/sum.ts';
-import type { Because } from '../classification.ts';
 import { constant } from '../constant.ts';
-import { type ClassResult, type Context, citeHealth, plainHazard } from '../context.ts';
+import { type ClassResult, type Context, plainHazard } from '../context.ts';
+import type { Because } from '../facts/because.ts';
+import { ofHealth } from '../facts/provision.ts';
 import { concerns, hazardsOf } from '../ingredient.ts';
-import { withSource } from '../measured.ts';
+import { measurementOf } from '../measured.ts';
 import type { ReadingId } from '../readings.ts';
-import { reason, retold } from '../reasons.ts';
-import { becauseOfNone, becauseOfSum, genericTerm, reachesLimit } from '../sums.ts';
+import { becauseOfSum, genericTerm, reachesLimit } from '../sums.ts';
 
 const CLASS = 'Asp. Tox.';
 
@@ -20,13 +19,17 @@ export function aspiration(context: Context): readonly ClassResult[] {
   return constant(basis, `${CLASS} ${mixture.form}`, () => judge(context));
 }
 
-function judge(context: Context): ClassResult[] {
-  const { basis, mixture } = context;
+function judge({ basis, mixture, scale }: Context): ClassResult[] {
   const { relevantFrom, categories, forms } = basis.aspiration;
   const floor = relevantFrom.percent;
   if (mixture.form === 'solid' || mixture.form === 'gas') {
-    const working = `aspiration is judged for liquids and aerosols, not for a ${mixture.form}`;
-    const because = becauseOfNone('physical form', citeHealth(basis, forms.cite), working);
+    const because: Because = {
+      kind: 'form',
+      forms: ['liquid', 'aerosol'],
+      form: mixture.form,
+      aspiration: true,
+      cites: [ofHealth(basis, forms.cite)],
+    };
     return [{ class: CLASS, outcome: 'not-applicable', because }];
   }
 
@@ -38,43 +41,39 @@ function judge(context: Context): ClassResult[] {
     const toxicants = mixture.ingredients.filter(ingredient =>
       hazardsOf(ingredient, CLASS).some(hazard => hazard.category <= category),
     );
-    const relevant = toxicants.filter(({ relevant, percent }) => relevant || reaches(percent, floor));
+    const relevant = toxicants.filter(({ relevant, percent }) => relevant || scale.reaches(percent, floor));
     if (relevant.length < toxicants.length) used.add('below-cut-off');
     if (relevant.length === 0) continue;
     used.add(mixture.form === 'aerosol' ? 'aspiration-aerosol' : 'aspiration-layers');
     const terms = relevant.map(ingredient => genericTerm(ingredient, sum));
-    const because = becauseOfSum(terms, sum, 'sum of aspiration toxicants', citeHealth(basis, cite), '');
-    const measured = mixture.properties.kinematicViscosity40C;
-    if (!reachesLimit(terms, sum)) {
+    const reached = reachesLimit(scale, terms, sum);
+    const of = { rule: 'aspiration', limit: sum, reached, cite: ofHealth(basis, cite) } as const;
+    const because = becauseOfSum(terms, of);
+    if (!reached) {
       below ??= { ...result, outcome: 'not-classified', because };
       continue;
     }
-    const withViscosity = (text: string): Because =>
-      reason(() => retold(because, `${because.working}; ${text}`));
+    const measured = mixture.properties.kinematicViscosity40C;
+    const thin = measured !== undefined && scale.compare(measured.value, viscosity) <= 0;
+    const fact = { measured: measured ? measurementOf(measured) : null, limit: viscosity, reached: thin };
+    const why = { ...because, viscosity: fact } as Because;
     if (!measured) {
       used.add('aspiration-viscosity');
-      undecided ??= {
-        class: CLASS,
-        outcome: 'insufficient-data',
-        because: withViscosity(`kinematic viscosity at 40 C is not given (limit ${show(viscosity)} mm2/s)`),
-      };
+      undecided ??= { class: CLASS, outcome: 'insufficient-data', because: why };
       continue;
     }
-    const thin = compare(measured.value, viscosity) <= 0;
-    const why = withViscosity(
-      `${withSource(`kinematic viscosity at 40 C ${show(measured.value.value)} mm2/s`, measured)} ${thin ? '<=' : '>'} ${show(viscosity)} mm2/s`,
-    );
     if (thin) {
       const hazard = plainHazard(CLASS, category, [category === '1' ? 'H304' : 'H305']);
       return [{ ...result, outcome: 'classified', hazard, because: why, readings: [...used] }];
     }
     below ??= { ...result, outcome: 'not-classified', because: why };
   }
-  const because = becauseOfNone(
-    'no relevant ingredient',
-    citeHealth(basis, relevantFrom.cite),
-    `no aspiration toxicant at ${show(floor)} % or more`,
-  );
+  const because: Because = {
+    kind: 'none',
+    rule: 'aspiration',
+    from: [floor],
+    cites: [ofHealth(basis, relevantFrom.cite)],
+  };
   const found = undecided ?? below ?? { ...result, outcome: 'not-classified' as const, because };
   return [{ ...found, readings: [...used] }];
 }

@@ -1,14 +1,14 @@
 import type { SpecificLimit } from '../../notation/limit.ts';
 import type { Exact } from '../../quantity/exact.ts';
-import { compare, compareValues, reaches, show, showBeside } from '../../quantity/sum.ts';
+import type { Scale } from '../../quantity/scale.ts';
 import type { CutOffTable } from '../../reference/thresholds.ts';
-import type { Because } from '../classification.ts';
 import { constant } from '../constant.ts';
-import { type ClassResult, type Context, citeHealth, plainHazard } from '../context.ts';
+import { type ClassResult, type Context, plainHazard } from '../context.ts';
+import type { Because, Comparison } from '../facts/because.ts';
+import { ofHealth } from '../facts/provision.ts';
 import { concerns, hazardsOf, type Ingredient, limitsOf } from '../ingredient.ts';
 import type { ReadingId } from '../readings.ts';
-import { reason } from '../reasons.ts';
-import { becauseOfNone, figure } from '../sums.ts';
+import { figure } from '../sums.ts';
 
 /** An ingredient that reaches its limit for a category of the mixture. */
 export interface Trigger {
@@ -24,20 +24,20 @@ export interface Trigger {
 }
 
 /** A limit that an ingredient has for a class, whether reached or not. */
-interface Candidate extends Trigger {
+export interface Candidate extends Trigger {
   readonly reached: boolean;
 }
 
 /** Whether the lower bound of a specific limit is passed: the upper end gives way to the more severe category. */
-export function overLow(percent: Exact, { low, lowInclusive }: SpecificLimit): boolean {
+export function overLow(scale: Scale, percent: Exact, { low, lowInclusive }: SpecificLimit): boolean {
   if (!low) return false;
-  const order = compare(percent, low.value);
+  const order = scale.compare(percent, low.value);
   return lowInclusive ? order >= 0 : order > 0;
 }
 
 /** Limits of every ingredient for one class: specific ones first, else the table's (A.0.4.3; CLP Article 10). */
 export function candidatesOf(context: Context, hazardClass: string, table: CutOffTable): Candidate[] {
-  const { mixture, applyLimits } = context;
+  const { mixture, applyLimits, scale } = context;
   const found: Candidate[] = [];
   for (const ingredient of mixture.ingredients) {
     const hazards = hazardsOf(ingredient, hazardClass);
@@ -52,7 +52,7 @@ export function candidatesOf(context: Context, hazardClass: string, table: CutOf
         limit: limit.low!,
         specific: true,
         statement: limit.statement ?? hazards[0]?.statement ?? null,
-        reached: overLow(ingredient.percent, limit),
+        reached: overLow(scale, ingredient.percent, limit),
       });
     // A limit replaces the table's figures for its own result alone: STOT Category 1 has a second one, for Category 2.
     const replaced = (result: string) =>
@@ -68,7 +68,7 @@ export function candidatesOf(context: Context, hazardClass: string, table: CutOf
           limit: figure(from),
           specific: false,
           statement: hazard.statement,
-          reached: reaches(ingredient.percent, from),
+          reached: scale.reaches(ingredient.percent, from),
         });
       }
   }
@@ -85,58 +85,50 @@ const resultFor = (category: string, table: CutOffTable): string =>
 /** Lowest cut-off of a table in percent: from there an ingredient without data leaves the class undecided. */
 export const floorOf = (table: CutOffTable): number => Math.min(...table.rows.map(({ from }) => from));
 
-/** Wording for the ingredient that decides, or for those that stay below. */
-export const becauseOfCandidates = (
-  context: Context,
+/** The ingredients that decide, or those that stay below; that there is none where no ingredient has the class. */
+export function becauseOfCandidates(
+  { basis }: Context,
   hazardClass: string,
-  rule: string,
   table: CutOffTable,
-  candidates: readonly (Trigger & { readonly reached?: boolean })[],
-): Because => reason(() => worked(context, hazardClass, rule, table, candidates));
-
-function worked(
-  context: Context,
-  hazardClass: string,
-  rule: string,
-  table: CutOffTable,
-  candidates: readonly (Trigger & { readonly reached?: boolean })[],
+  candidates: readonly Candidate[],
 ): Because {
-  const { basis } = context;
-  const cite = citeHealth(basis, table.cite);
+  const cite = ofHealth(basis, table.cite);
   const [first] = candidates;
   if (!first)
-    return becauseOfNone(
-      'cut-off of each ingredient',
-      cite,
-      `no ingredient is classified ${hazardClass}; the lowest cut-off is ${show(floorOf(table))} %`,
-    );
-  const words = candidates.map(({ ingredient, own, result, limit, reached }) => {
-    const sign = (reached ?? true) ? '>=' : '<';
-    const category = own && ` (Category ${own}${result === own ? '' : `, giving Category ${result}`})`;
-    return `${showBeside(ingredient.percent.value, limit.value)} % ${ingredient.name}${category} ${sign} ${show(limit.value)} %`;
-  });
+    return {
+      kind: 'none',
+      rule: 'not-classified-so',
+      class: hazardClass,
+      from: [floorOf(table)],
+      cites: [cite],
+    };
   return {
-    rule,
-    cite: first.specific ? `${cite}; ${basis.specificLimits.cite}` : cite,
-    working: [...new Set(words)].join('; '),
-    total: first.ingredient.percent.value,
-    limit: first.limit.value,
-    unit: '%',
-    terms: candidates.map(({ ingredient }) => ({
-      name: ingredient.name,
-      percent: ingredient.percent.value,
-      weight: 1,
-    })),
+    kind: 'ingredients',
+    rule: first.reached ? 'at-cut-off' : 'below-cut-off',
+    cites: first.specific ? [cite, ofHealth(basis, basis.specificLimits.cite)] : [cite],
+    comparisons: candidates.map(comparisonOf),
   };
 }
 
-/** Most severe first, then by how far over the limit. */
-export const bySeverity = (a: Candidate, b: Candidate): number =>
-  a.result < b.result
-    ? -1
-    : a.result > b.result
-      ? 1
-      : compareValues(b.ingredient.percent, a.ingredient.percent);
+const comparisonOf = ({ ingredient, limit, reached, own, result, specific }: Candidate): Comparison => ({
+  constituent: ingredient.index,
+  amount: ingredient.percent,
+  limit,
+  reached,
+  own,
+  result,
+  specific,
+});
+
+/** Most severe first, then by the larger share. */
+const bySeverity =
+  (scale: Scale) =>
+  (a: Candidate, b: Candidate): number =>
+    a.result < b.result
+      ? -1
+      : a.result > b.result
+        ? 1
+        : scale.compareValues(b.ingredient.percent, a.ingredient.percent);
 
 /**
  * A class that one ingredient at its cut-off decides, without adding up: A.4.3.3, A.5.3.1, A.6.3.1, A.7.3.1, A.8.3.4.1,
@@ -147,20 +139,14 @@ export function byIngredient(
   hazardClass: string,
   table: CutOffTable,
   statements: Readonly<Record<string, string>>,
-): { result: ClassResult; triggers: readonly Trigger[]; reached: readonly Trigger[] } {
+): { result: ClassResult; triggers: readonly Candidate[]; reached: readonly Candidate[] } {
   if (!concerns(context.mixture, hazardClass)) return noneOf(context, hazardClass, table);
   const candidates = candidatesOf(context, hazardClass, table);
-  const reached = candidates.filter(candidate => candidate.reached).sort(bySeverity);
+  const reached = candidates.filter(candidate => candidate.reached).sort(bySeverity(context.scale));
   const floor = floorOf(table);
   const worst = reached[0];
   if (!worst) {
-    const because = becauseOfCandidates(
-      context,
-      hazardClass,
-      'ingredients below their cut-off',
-      table,
-      candidates,
-    );
+    const because = becauseOfCandidates(context, hazardClass, table, candidates);
     return {
       result: { class: hazardClass, outcome: 'not-classified', because, readings: readingsOf(table), floor },
       triggers: [],
@@ -169,13 +155,7 @@ export function byIngredient(
   }
   const triggers = reached.filter(({ result }) => result === worst.result);
   const hazard = plainHazard(hazardClass, worst.result, [statements[worst.result]!]);
-  const because = becauseOfCandidates(
-    context,
-    hazardClass,
-    'ingredient at or above its cut-off',
-    table,
-    triggers,
-  );
+  const because = becauseOfCandidates(context, hazardClass, table, triggers);
   const readings = readingsOf(table);
   return {
     result: { class: hazardClass, outcome: 'classified', hazard, because, readings, floor },
@@ -195,7 +175,7 @@ export const noneOf = (context: Context, hazardClass: string, table: CutOffTable
     result: {
       class: hazardClass,
       outcome: 'not-classified' as const,
-      because: becauseOfCandidates(context, hazardClass, '', table, []),
+      because: becauseOfCandidates(context, hazardClass, table, []),
       floor: floorOf(table),
     },
     triggers: [],

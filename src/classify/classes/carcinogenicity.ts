@@ -1,10 +1,10 @@
-import { compare } from '../../quantity/sum.ts';
-import { type ClassResult, type Context, citeHealth } from '../context.ts';
+import type { ClassResult, Context } from '../context.ts';
+import { ofHealth } from '../facts/provision.ts';
 import { byIngredient } from './by-ingredient.ts';
 
 /** Carcinogenicity: A.6.3.1 with Table A.6.1; CLP 3.6.3.1.1 with Table 3.6.2; UN 3.6.3.3. */
 export function carcinogenicity(context: Context): ClassResult[] {
-  const { basis } = context;
+  const { basis, scale } = context;
   const table = basis.byIngredient['Carc.']!;
   const { result, triggers, reached } = byIngredient(context, 'Carc.', table, {
     '1A': 'H350',
@@ -22,7 +22,7 @@ export function carcinogenicity(context: Context): ClassResult[] {
   const belowLabel =
     optional !== undefined &&
     result.hazard.category === optional.category &&
-    triggers.every(({ ingredient }) => compare(ingredient.percent, optional.percent) < 0);
+    triggers.every(({ ingredient }) => scale.compare(ingredient.percent, optional.percent) < 0);
   return [
     {
       ...result,
@@ -32,8 +32,9 @@ export function carcinogenicity(context: Context): ClassResult[] {
         ? [
             {
               id: 'carcinogen-label-optional',
-              text: `${triggers.map(({ ingredient }) => ingredient.name).join(', ')}: Carc. 2 below ${optional.percent} %: the data sheet must say so, the label warning is optional`,
-              cite: citeHealth(basis, optional.cite),
+              constituents: triggers.map(({ ingredient }) => ingredient.index),
+              below: optional.percent,
+              cites: [ofHealth(basis, optional.cite)],
             },
           ]
         : [],

@@ -1,5 +1,5 @@
-import { type ClassResult, type Context, citeHealth } from '../context.ts';
-import { becauseOfNone } from '../sums.ts';
+import type { ClassResult, Context } from '../context.ts';
+import { ofHealth } from '../facts/provision.ts';
 import { byIngredient } from './by-ingredient.ts';
 
 const statements: Readonly<Record<string, Readonly<Record<string, string>>>> = {
@@ -23,11 +23,7 @@ export function environmental(context: Context): ClassResult[] {
       return {
         class: hazardClass,
         outcome: 'not-applicable',
-        because: becauseOfNone(
-          'not yet in force',
-          citeHealth(basis, table.cite),
-          `mixtures are classified from ${table.mixturesFrom}`,
-        ),
+        because: { kind: 'not-yet', from: table.mixturesFrom, cites: [ofHealth(basis, table.cite)] },
       };
     return byIngredient(context, hazardClass, table, statements[hazardClass]!).result;
   });

@@ -1,20 +1,21 @@
 import type { Exact } from '../../quantity/exact.ts';
-import { reaches, show } from '../../quantity/sum.ts';
-import type { Because } from '../classification.ts';
 import { constant } from '../constant.ts';
-import { type ClassResult, type Context, citeHealth, plainHazard } from '../context.ts';
-import { extremePh } from '../extreme-ph.ts';
+import { type ClassResult, type Context, plainHazard } from '../context.ts';
+import { extremePh, type PhFinding } from '../extreme-ph.ts';
+import type { Because } from '../facts/because.ts';
+import { ofHealth } from '../facts/provision.ts';
 import { concerns, hazardsOf, type Ingredient, limitsOf, lowestBound } from '../ingredient.ts';
 import type { ReadingId } from '../readings.ts';
+import { becauseOfSum, figure, genericTerm, reachesLimit, type SumTerm, specificTerm } from '../sums.ts';
 import {
-  becauseOfNone,
-  becauseOfSum,
-  genericTerm,
-  reachesLimit,
-  type SumTerm,
-  specificTerm,
-} from '../sums.ts';
-import { firstAtLimit, noteLimits, resultsOf, type Sorted, sortIngredients } from './_skin-and-eye.ts';
+  firstAtLimit,
+  floorOf,
+  isRelevant,
+  noteLimits,
+  resultsOf,
+  type Sorted,
+  sortIngredients,
+} from './_skin-and-eye.ts';
 
 const CLASS = 'Eye Dam./Irrit.';
 
@@ -43,11 +44,11 @@ export function eye(context: Context, skinCorrosive: boolean): readonly ClassRes
 }
 
 function judge(context: Context, skinCorrosive: boolean): ClassResult {
-  const { basis, mixture } = context;
+  const { basis, scale } = context;
   const rules = basis.eye;
   const used = new Set<ReadingId>();
   const sorted = sortIngredients(
-    mixture.ingredients,
+    context,
     rules.relevantFrom,
     ingredient => {
       const { damage: ownDamage, irritation } = eyeLimits(context, ingredient);
@@ -56,7 +57,7 @@ function judge(context: Context, skinCorrosive: boolean): ClassResult {
     ingredient => isDamaging(ingredient) || irritantCategories(ingredient).length > 0,
     used,
   );
-  const ph = extremePh(context, basis, rules.extremePh, 'Eye Dam.', used);
+  const ph = extremePh(context, rules.extremePh, 'eye', used);
   const { given, notGiven } = resultsOf(CLASS, rules.relevantFrom, sorted, ph, used);
 
   const damaging = damage(context, sorted, ph.because, skinCorrosive, used);
@@ -66,66 +67,55 @@ function judge(context: Context, skinCorrosive: boolean): ClassResult {
     .map(ingredient => irritantTerm(context, ingredient))
     .filter(term => term !== null);
   noteLimits(terms, used);
+  const reached = reachesLimit(scale, terms, rules.irritant.percent);
   const sum = (): Because =>
-    becauseOfSum(
-      terms,
-      rules.irritant.percent,
-      'sum of eye-damaging and eye-irritating ingredients',
-      citeHealth(basis, rules.irritant.cite),
-      basis.specificLimits.cite,
-    );
-  const irritating = reachesLimit(terms, rules.irritant.percent)
-    ? sum()
-    : byOne(context, sorted.alone, 'irritant', used);
+    becauseOfSum(terms, {
+      rule: 'damaging-and-irritating',
+      limit: rules.irritant.percent,
+      reached,
+      cite: ofHealth(basis, rules.irritant.cite),
+      limitsCite: ofHealth(basis, basis.specificLimits.cite),
+    });
+  const irritating = reached ? sum() : byOne(context, sorted.alone, 'irritant', used);
   if (irritating) {
     const category = irritantResult(context, [...sorted.additive, ...sorted.alone], used);
     const statement = category === rules.mildIrritant?.category ? 'H320' : 'H319';
     return given(plainHazard('Eye Irrit.', category, [statement]), irritating);
   }
 
-  const because =
-    terms.length > 0
-      ? sum()
-      : becauseOfNone(
-          'no relevant ingredient',
-          citeHealth(basis, rules.relevantFrom.cite),
-          `no ingredient damaging or irritating to the eye at ${show(rules.relevantFrom.percent)} % or more`,
-        );
-  return notGiven(because);
+  if (terms.length > 0) return notGiven(sum());
+  const { percent, cite } = rules.relevantFrom;
+  return notGiven({ kind: 'none', rule: 'eye', from: [percent], cites: [ofHealth(basis, cite)] });
 }
 
 /** Category 1 by the sum, by pH, by an ingredient judged alone, or because the mixture is corrosive to skin. */
 function damage(
   context: Context,
   { additive, alone }: Sorted,
-  byPh: Because | null,
+  byPh: PhFinding['because'],
   skinCorrosive: boolean,
   used: Set<ReadingId>,
 ): Because | null {
-  const { basis } = context;
+  const { basis, scale } = context;
   const rules = basis.eye;
   const terms = additive
     .map(ingredient => damageTerm(context, ingredient, used))
     .filter(term => term !== null);
-  if (reachesLimit(terms, rules.damage.percent)) {
+  if (reachesLimit(scale, terms, rules.damage.percent)) {
     noteLimits(terms, used);
-    return becauseOfSum(
-      terms,
-      rules.damage.percent,
-      'sum of skin-corrosive and eye-damaging ingredients',
-      citeHealth(basis, rules.damage.cite),
-      basis.specificLimits.cite,
-    );
+    return becauseOfSum(terms, {
+      rule: 'corrosive-and-damaging',
+      limit: rules.damage.percent,
+      reached: true,
+      cite: ofHealth(basis, rules.damage.cite),
+      limitsCite: ofHealth(basis, basis.specificLimits.cite),
+    });
   }
   if (byPh) return byPh;
   const byAlone = byOne(context, alone, 'damaging', used);
   if (byAlone || !skinCorrosive) return byAlone;
   used.add('corrosive-implies-eye');
-  return becauseOfNone(
-    'corrosive to skin',
-    citeHealth(basis, rules.fromSkin.cite),
-    'the mixture is classified Skin Corr. 1, so serious eye damage is concluded',
-  );
+  return { kind: 'concluded', from: 'Skin Corr. 1', cites: [ofHealth(basis, rules.fromSkin.cite)] };
 }
 
 /** The specific limit for damage, else the upper end of a range for irritation alone (reading `eye-from-irritant-range`). */
@@ -173,13 +163,15 @@ function irritantResult(context: Context, classified: readonly Ingredient[], use
     if (isDamaging(ingredient) || categories.length === 0) return false;
     return categories.every(category => category === mildIrritant.category);
   };
-  const isRelevant = (ingredient: Ingredient): boolean => {
+  const counts = (ingredient: Ingredient): boolean => {
     const { damage: ownDamage, irritation } = eyeLimits(context, ingredient);
-    const lowest = lowestBound([...ownDamage, ...irritation]);
-    const floor = lowest && lowest.value < relevantFrom.percent ? lowest.value : relevantFrom.percent;
-    return ingredient.relevant || reaches(ingredient.percent, floor);
+    return isRelevant(
+      context.scale,
+      ingredient,
+      floorOf([...ownDamage, ...irritation], relevantFrom.percent),
+    );
   };
-  const allMild = classified.every(ingredient => isMild(ingredient) || !isRelevant(ingredient));
+  const allMild = classified.every(ingredient => isMild(ingredient) || !counts(ingredient));
   return allMild ? mildIrritant.category : irritantCategory;
 }
 
@@ -194,12 +186,12 @@ function byOne(
   const limitOf = (ingredient: Ingredient) => {
     const { damage: ownDamage, irritation } = eyeLimits(context, ingredient);
     const low = kind === 'damaging' ? ownDamageLimit(context, ingredient, used) : lowestBound(irritation);
-    if (low) return { percent: low.value, specific: true };
+    if (low) return { percent: low, specific: true };
     // Below a limit of its own for damage an ingredient still irritates from the table's figure, as in the sums.
     if (isDamaging(ingredient) || ownDamage.length > 0)
-      return { percent: notAdditive.damage, specific: false };
+      return { percent: figure(notAdditive.damage), specific: false };
     const irritates = kind === 'irritant' && irritantCategories(ingredient).length > 0;
-    return irritates ? { percent: notAdditive.irritant, specific: false } : null;
+    return irritates ? { percent: figure(notAdditive.irritant), specific: false } : null;
   };
-  return firstAtLimit(context, alone, limitOf, `${kind} ingredient`, notAdditive.cite, used);
+  return firstAtLimit(context, alone, limitOf, `${kind}-alone`, notAdditive.cite, used);
 }

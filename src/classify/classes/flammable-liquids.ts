@@ -1,8 +1,7 @@
-import { compare, show } from '../../quantity/sum.ts';
-import type { Because } from '../classification.ts';
-import { type ClassResult, type Context, citePhysical, plainHazard } from '../context.ts';
-import { withSource } from '../measured.ts';
-import { reason } from '../reasons.ts';
+import { type ClassResult, type Context, plainHazard } from '../context.ts';
+import type { Because } from '../facts/because.ts';
+import { ofPhysical } from '../facts/provision.ts';
+import { flashMeasurement, measurementOf } from '../measured.ts';
 import { wrongForm } from './physical.ts';
 
 const CLASS = 'Flam. Liq.';
@@ -14,45 +13,33 @@ export function flammableLiquids(context: Context): ClassResult[] {
 }
 
 function judge(context: Context): ClassResult {
-  const { basis, mixture } = context;
+  const { basis, mixture, scale } = context;
   const { flashPoint: bounds, boilingPoint, combustibleCategory, cite: paragraph } = basis.flammableLiquids;
   if (mixture.form !== 'liquid')
     return wrongForm(context, { class: CLASS, cite: paragraph, forms: ['liquid'] });
 
-  const cite = citePhysical(basis, paragraph);
+  const cites = [ofPhysical(basis, paragraph)];
   const measured = mixture.properties.flashPoint;
   const flash = measured?.value;
-  if (!measured || !flash)
-    return {
-      class: CLASS,
-      outcome: 'insufficient-data',
-      because: {
-        rule: 'flash point not given',
-        cite,
-        working: 'the record gives no flash point; write `flash-point: none` where a test found none',
-        terms: [],
-      },
-    };
+  if (!measured || !flash) {
+    const because: Because = { kind: 'flash-point', found: 'missing', cites };
+    return { class: CLASS, outcome: 'insufficient-data', because };
+  }
   if (flash.kind === 'none') {
-    const working = withSource('no flash point was found by test', measured);
-    return {
-      class: CLASS,
-      outcome: 'not-classified',
-      because: { rule: 'flash point', cite, working, terms: [] },
-    };
+    const { method, source } = measured;
+    const because: Because = { kind: 'flash-point', found: 'none', method, source, cites };
+    return { class: CLASS, outcome: 'not-classified', because };
   }
 
   const { celsius } = flash;
-  const because = (rule: string, limit: number, working: (at: string) => string): Because =>
-    reason(() => ({
-      rule,
-      cite,
-      working: working(withSource(`flash point ${show(celsius.value)} C`, measured)),
-      total: celsius.value,
-      limit,
-      unit: 'C',
-      terms: [],
-    }));
+  const found = { found: 'temperature', measured: flashMeasurement(measured, flash), cites } as const;
+  const because = (
+    between: Pick<Because & { kind: 'flash-point' }, 'above' | 'upTo' | 'boiling'>,
+  ): Because => ({
+    kind: 'flash-point',
+    ...found,
+    ...between,
+  });
   const given = (category: string, why: Because): ClassResult => ({
     class: CLASS,
     outcome: 'classified',
@@ -61,45 +48,40 @@ function judge(context: Context): ClassResult {
   });
   const { extreme, flammable, combustible } = bounds;
 
-  if (compare(celsius, extreme) < 0) {
-    const rule = 'flash point and initial boiling point';
+  if (scale.compare(celsius, extreme) < 0) {
     const boiling = mixture.properties.initialBoilingPoint;
-    if (!boiling) {
-      const text = `flash point below ${show(extreme)} C and no initial boiling point: Flam. Liq. 1 is not excluded`;
-      return {
-        ...given(
-          '2',
-          because(rule, extreme, at => `${at} < ${extreme} C; initial boiling point not given`),
-        ),
-        readings: ['boiling-point-missing'],
-        warnings: [{ id: 'boiling-point-missing', text, cite }],
-      };
-    }
-    const low = compare(boiling.value, boilingPoint.extreme) <= 0;
-    const boils = withSource(`initial boiling point ${show(boiling.value.value)} C`, boiling);
-    return given(
-      low ? '1' : '2',
-      because(
-        rule,
-        extreme,
-        at => `${at} < ${extreme} C; ${boils} ${low ? '<=' : '>'} ${boilingPoint.extreme} C`,
-      ),
-    );
+    const low = boiling !== undefined && scale.compare(boiling.value, boilingPoint.extreme) <= 0;
+    const why = because({
+      upTo: { limit: extreme, operator: '<' },
+      boiling: {
+        measured: boiling ? measurementOf(boiling) : null,
+        limit: boilingPoint.extreme,
+        reached: low,
+      },
+    });
+    if (boiling) return given(low ? '1' : '2', why);
+    return {
+      ...given('2', why),
+      readings: ['boiling-point-missing'],
+      warnings: [{ id: 'boiling-point-missing', below: extreme, cites }],
+    };
   }
-  if (compare(celsius, flammable) <= 0)
+  if (scale.compare(celsius, flammable) <= 0)
     return given(
       '3',
-      because('flash point', flammable, at => `${extreme} C <= ${at} <= ${flammable} C`),
+      because({
+        above: { limit: extreme, operator: '>=' },
+        upTo: { limit: flammable, operator: '<=' },
+      }),
     );
-  if (combustible !== null && combustibleCategory && compare(celsius, combustible) <= 0)
+  if (combustible !== null && combustibleCategory && scale.compare(celsius, combustible) <= 0)
     return given(
       combustibleCategory,
-      because('flash point', combustible, at => `${flammable} C < ${at} <= ${combustible} C`),
+      because({
+        above: { limit: flammable, operator: '>' },
+        upTo: { limit: combustible, operator: '<=' },
+      }),
     );
-  const top = combustible ?? flammable;
-  return {
-    class: CLASS,
-    outcome: 'not-classified',
-    because: because('flash point above the last category', top, at => `${at} > ${top} C`),
-  };
+  const above = { limit: combustible ?? flammable, operator: '>' } as const;
+  return { class: CLASS, outcome: 'not-classified', because: because({ above }) };
 }

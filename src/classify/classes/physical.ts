@@ -1,12 +1,10 @@
 import type { Hazard } from '../../notation/hazard.ts';
-import { compare, reaches, show } from '../../quantity/sum.ts';
-import type { PhysicalForm } from '../../record/product-record.ts';
 import type { Basis, PhysicalClassRules } from '../../reference/thresholds.ts';
 import { constant } from '../constant.ts';
-import { type ClassResult, type Context, citePhysical, plainHazard } from '../context.ts';
+import { type ClassResult, type Context, plainHazard } from '../context.ts';
+import type { Sign } from '../facts/physical.ts';
+import { ofPhysical, type Provision } from '../facts/provision.ts';
 import { concerns, hazardsOf, type Ingredient, type Mixture } from '../ingredient.ts';
-import { reason } from '../reasons.ts';
-import { becauseOfNone } from '../sums.ts';
 import { organicPeroxides } from './_available-oxygen.ts';
 import { byOwnLimits } from './_own-limits.ts';
 import { pyrophoricMixture } from './_pyrophoric-mixture.ts';
@@ -47,15 +45,8 @@ const isConcerned = (mixture: Mixture, { class: own, members, openedBy }: Physic
   (members !== undefined && concerns(mixture, ...members)) ||
   (openedBy !== undefined && concerns(mixture, ...openedBy));
 
-const citeOf = (basis: Basis, { instrument, criteria }: PhysicalClassRules): string =>
-  instrument ? `${instrument}, ${criteria}` : citePhysical(basis, criteria);
-
-const formWords: Readonly<Record<PhysicalForm, readonly [one: string, many: string]>> = {
-  liquid: ['a liquid', 'liquids'],
-  solid: ['a solid', 'solids'],
-  gas: ['a gas', 'gases'],
-  aerosol: ['an aerosol', 'aerosols'],
-};
+const citeOf = (basis: Basis, { instrument, criteria }: PhysicalClassRules): Provision =>
+  ofPhysical(basis, criteria, instrument);
 
 /** The outcome for a physical form that a class is not for. */
 export function wrongForm(
@@ -68,11 +59,12 @@ export function wrongForm(
   return {
     class: name,
     outcome: 'not-applicable',
-    because: becauseOfNone(
-      'physical form',
-      `${instrument ?? basis.physicalInstrument}, ${cite}${note}`,
-      `the class is for ${forms.map(form => formWords[form][1]).join(', ')}; the product is ${formWords[mixture.form][0]}`,
-    ),
+    because: {
+      kind: 'form',
+      forms,
+      form: mixture.form,
+      cites: [ofPhysical(basis, `${cite}${note}`, instrument)],
+    },
   };
 }
 
@@ -92,19 +84,24 @@ const ownHazards = (
     ? hazardsOf(ingredient, own)
     : [own, ...members].flatMap(name => hazardsOf(ingredient, name));
 
-function asSubstance({ mixture }: Context, entry: PhysicalClassRules, cite: string): ClassResult | null {
+function asSubstance(
+  { mixture, scale }: Context,
+  entry: PhysicalClassRules,
+  cite: Provision,
+): ClassResult | null {
   const only = mixture.ingredients.find(
     ingredient => ingredient.percent.value > 0 && ownHazards(ingredient, entry).length > 0,
   );
-  if (!only || compare(only.percent, 100) < 0) return null;
+  if (!only || scale.compare(only.percent, 100) < 0) return null;
   const { hazardClass, category: written, statement } = ownHazards(only, entry)[0]!;
   const category = entry.renamed?.[written] ?? written;
   const hazard = plainHazard(hazardClass, category, statement ? [statement] : []);
-  const because = becauseOfNone(
-    'single substance',
-    cite,
-    `the product is ${only.name} alone, which is classified ${hazard.code}`,
-  );
+  const because = {
+    kind: 'substance',
+    constituent: only.index,
+    code: hazard.code,
+    cites: [cite],
+  } as const;
   return { class: entry.class, outcome: 'classified', hazard, because };
 }
 
@@ -113,58 +110,57 @@ function undecided(context: Context, entry: PhysicalClassRules): ClassResult {
   const { basis, mixture } = context;
   const { class: name, notFromIngredients } = entry;
   const cite = citeOf(basis, entry);
-  const signs = mixture.ingredients.flatMap(ingredient => signOf(ingredient, entry, basis));
+  const signs = mixture.ingredients.flatMap(ingredient => signOf(context, ingredient, entry));
   if (name === 'Met. Corr.') signs.push(...corrosiveToMetalsSigns(context));
-  if (signs.length > 0 || notFromIngredients !== undefined)
+  if (signs.length > 0 || notFromIngredients)
     return {
       class: name,
       outcome: 'insufficient-data',
-      because: reason(() => ({
-        rule: 'evidence needed',
-        cite,
-        working: [
-          ...signs,
-          ...(notFromIngredients ? [notFromIngredients] : []),
-          'no evidence in the record decides',
-        ].join('; '),
-        terms: [],
-      })),
+      because: {
+        kind: 'signs',
+        class: name,
+        signs,
+        notFromIngredients: notFromIngredients !== undefined,
+        cites: [cite],
+      },
     };
   return {
     class: name,
     outcome: 'not-classified',
-    because: becauseOfNone(
-      'screening by ingredients',
-      cite,
-      `no ingredient is classified ${[name, ...(entry.members ?? []), ...(entry.openedBy ?? [])].join(' or ')}; the record holds no test of the product`,
-    ),
+    because: {
+      kind: 'screening',
+      classes: [name, ...(entry.members ?? []), ...(entry.openedBy ?? [])],
+      cites: [cite],
+    },
     readings: mixture.ingredients.every(({ water }) => water) ? [] : ['physical-screening'],
     floor: basis.physicalScreening.relevantFrom.percent,
   };
 }
 
 /** What an ingredient of the class, or of a neighbouring one from the percent of the screening up, says. */
-function signOf(ingredient: Ingredient, entry: PhysicalClassRules, basis: Basis): string[] {
-  const { name, percent } = ingredient;
+function signOf({ basis, scale }: Context, ingredient: Ingredient, entry: PhysicalClassRules): Sign[] {
+  const { index, percent } = ingredient;
   if (percent.value === 0) return [];
-  const told = ({ code }: Hazard) => [`${show(percent.value)} % ${name}, itself ${code}`];
+  const told = ({ code }: Hazard): Sign[] => [
+    { kind: 'ingredient', constituent: index, amount: percent, code },
+  ];
   const [own] = ownHazards(ingredient, entry);
   if (own) return told(own);
   const near = entry.openedBy?.flatMap(other => hazardsOf(ingredient, other))[0];
-  return near && reaches(percent, basis.physicalScreening.relevantFrom.percent) ? told(near) : [];
+  return near && scale.reaches(percent, basis.physicalScreening.relevantFrom.percent) ? told(near) : [];
 }
 
 /** An extreme pH or a corrosive ingredient points to corrosion of metals without deciding it (common practice, no source). */
-function corrosiveToMetalsSigns({ mixture, basis }: Context): string[] {
+function corrosiveToMetalsSigns({ mixture, basis, scale }: Context): Sign[] {
   const pH = mixture.properties.pH?.value;
   const { acid, base } = basis.skin.extremePh;
-  const signs: string[] = [];
-  if (pH && (compare(pH, acid) <= 0 || reaches(pH, base))) signs.push(`pH ${show(pH.value)}`);
+  const signs: Sign[] = [];
+  if (pH && (scale.compare(pH, acid) <= 0 || scale.reaches(pH, base))) signs.push({ kind: 'ph', pH });
   for (const ingredient of mixture.ingredients)
     if (
       hazardsOf(ingredient, 'Skin Corr.').length > 0 &&
-      reaches(ingredient.percent, basis.skin.relevantFrom.percent)
+      scale.reaches(ingredient.percent, basis.skin.relevantFrom.percent)
     )
-      signs.push(`${show(ingredient.percent.value)} % ${ingredient.name}, corrosive to skin`);
+      signs.push({ kind: 'corrosive', constituent: ingredient.index, amount: ingredient.percent });
   return signs;
 }

@@ -1,6 +1,5 @@
 import type { Hazard } from '../../notation/hazard.ts';
 import type { SpecificLimit } from '../../notation/limit.ts';
-import { reaches } from '../../quantity/sum.ts';
 import type { CutOffTable } from '../../reference/thresholds.ts';
 import { type ClassResult, type Context, plainHazard } from '../context.ts';
 import { concerns, hazardsOf, type Ingredient, limitsOf } from '../ingredient.ts';
@@ -8,11 +7,11 @@ import { figure } from '../sums.ts';
 import {
   becauseOfCandidates,
   byIngredient,
+  type Candidate,
   floorOf,
   noneOf,
   overLow,
   readingsOf,
-  type Trigger,
 } from './by-ingredient.ts';
 
 type Effect = 'F' | 'D' | 'plain';
@@ -51,17 +50,13 @@ function limitedEffects(limit: SpecificLimit, hazards: readonly Hazard[]): Effec
   );
 }
 
-interface EffectTrigger extends Trigger {
+interface EffectTrigger extends Candidate {
   readonly effect: Effect;
 }
 
 /** Effects that reach their own limit: a specific limit for the effect, else the table's for its category. */
-function triggersOf(
-  context: Context,
-  ingredient: Ingredient,
-  table: CutOffTable,
-): (EffectTrigger & { reached: boolean })[] {
-  const found: (EffectTrigger & { reached: boolean })[] = [];
+function triggersOf(context: Context, ingredient: Ingredient, table: CutOffTable): EffectTrigger[] {
+  const found: EffectTrigger[] = [];
   const hazards = hazardsOf(ingredient, 'Repr.');
   const limits = context.applyLimits ? limitsOf(ingredient, 'Repr.').filter(({ low }) => low !== null) : [];
   const limited = limits.flatMap(limit => limitedEffects(limit, hazards).map(entry => ({ ...entry, limit })));
@@ -74,7 +69,7 @@ function triggersOf(
       specific: true,
       statement: limit.statement,
       effect,
-      reached: overLow(ingredient.percent, limit),
+      reached: overLow(context.scale, ingredient.percent, limit),
     });
   for (const hazard of hazards)
     for (const { effect, category } of effectsOf(hazard.statement, hazard.category)) {
@@ -94,7 +89,7 @@ function triggersOf(
         specific: false,
         statement: hazard.statement,
         effect,
-        reached: reaches(ingredient.percent, row.from),
+        reached: context.scale.reaches(ingredient.percent, row.from),
       });
     }
   return found;
@@ -135,18 +130,12 @@ export function reproductiveToxicity(context: Context): ClassResult[] {
   const floor = floorOf(table);
   const worst = reached[0]?.result;
   if (worst === undefined) {
-    const because = becauseOfCandidates(context, 'Repr.', 'ingredients below their cut-off', table, all);
+    const because = becauseOfCandidates(context, 'Repr.', table, all);
     return [{ class: 'Repr.', outcome: 'not-classified', because, readings, floor }, lactation];
   }
   // Effects of a milder category add their letters.
   const deciding = context.basis.id === 'eu-clp' ? reached : reached.filter(({ result }) => result === worst);
   const hazard = plainHazard('Repr.', worst, [statementOf(context, reached, worst)]);
-  const because = becauseOfCandidates(
-    context,
-    'Repr.',
-    'ingredient at or above its cut-off',
-    table,
-    deciding,
-  );
+  const because = becauseOfCandidates(context, 'Repr.', table, deciding);
   return [{ class: 'Repr.', outcome: 'classified', hazard, because, readings, floor }, lactation];
 }

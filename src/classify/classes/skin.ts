@@ -1,19 +1,12 @@
-import { meets, show } from '../../quantity/sum.ts';
-import type { Because } from '../classification.ts';
 import { constant } from '../constant.ts';
-import { type ClassResult, type Context, citeHealth, plainHazard } from '../context.ts';
-import { extremePh } from '../extreme-ph.ts';
+import type { ClassResult, Context } from '../context.ts';
+import { plainHazard } from '../context.ts';
+import { extremePh, type PhFinding } from '../extreme-ph.ts';
+import type { Because } from '../facts/because.ts';
+import { ofHealth } from '../facts/provision.ts';
 import { concerns, hazardsOf, type Ingredient, limitsOf, lowestBound } from '../ingredient.ts';
 import type { ReadingId } from '../readings.ts';
-import { reason, retold } from '../reasons.ts';
-import {
-  becauseOfNone,
-  becauseOfSum,
-  genericTerm,
-  reachesLimit,
-  type SumTerm,
-  specificTerm,
-} from '../sums.ts';
+import { becauseOfSum, figure, genericTerm, reachesLimit, type SumTerm, specificTerm } from '../sums.ts';
 import { firstAtLimit, noteLimits, resultsOf, type Sorted, sortIngredients } from './_skin-and-eye.ts';
 import { corrosionLimits, corrosiveBySum, corrosiveCategory } from './_skin-corrosion.ts';
 
@@ -35,18 +28,18 @@ export function skin(context: Context): readonly ClassResult[] {
 }
 
 function judge(context: Context): ClassResult {
-  const { basis, mixture } = context;
+  const { basis, scale } = context;
   const rules = basis.skin;
   const used = new Set<ReadingId>();
   const sorted = sortIngredients(
-    mixture.ingredients,
+    context,
     rules.relevantFrom,
     ingredient => [...corrosionLimits(context, ingredient), ...irritationLimits(context, ingredient)],
     ingredient =>
       hazardsOf(ingredient, 'Skin Corr.').length > 0 || hazardsOf(ingredient, 'Skin Irrit.').length > 0,
     used,
   );
-  const ph = extremePh(context, basis, rules.extremePh, 'Skin Corr.', used);
+  const ph = extremePh(context, rules.extremePh, 'skin', used);
   const { given, notGiven } = resultsOf(CLASS, rules.relevantFrom, sorted, ph, used);
 
   const corrosive = corrosion(context, sorted, ph.because, used);
@@ -61,53 +54,41 @@ function judge(context: Context): ClassResult {
     .map(ingredient => irritantTerm(context, ingredient))
     .filter(term => term !== null);
   noteLimits(terms, used);
+  const reached = reachesLimit(scale, terms, rules.irritant.percent);
   const sum = (): Because =>
-    becauseOfSum(
-      terms,
-      rules.irritant.percent,
-      'sum of corrosive and irritant ingredients',
-      citeHealth(basis, rules.irritant.cite),
-      basis.specificLimits.cite,
-    );
+    becauseOfSum(terms, {
+      rule: 'corrosive-and-irritant',
+      limit: rules.irritant.percent,
+      reached,
+      cite: ofHealth(basis, rules.irritant.cite),
+      limitsCite: ofHealth(basis, basis.specificLimits.cite),
+    });
   const irritant = plainHazard('Skin Irrit.', '2', ['H315']);
-  if (reachesLimit(terms, rules.irritant.percent)) return given(irritant, sum());
+  if (reached) return given(irritant, sum());
   const irritantAlone = byOne(context, sorted.alone, 'irritant', used);
   if (irritantAlone) return given(irritant, irritantAlone);
   const mild = mildBySum(context, sorted.additive);
   if (mild) return given(plainHazard('Skin Irrit.', '3', ['H316']), mild);
 
-  const because =
-    terms.length > 0
-      ? sum()
-      : becauseOfNone(
-          'no relevant ingredient',
-          citeHealth(basis, rules.relevantFrom.cite),
-          `no ingredient corrosive or irritating to skin at ${show(rules.relevantFrom.percent)} % or more`,
-        );
-  return notGiven(because);
+  if (terms.length > 0) return notGiven(sum());
+  const { percent, cite } = rules.relevantFrom;
+  return notGiven({ kind: 'none', rule: 'skin', from: [percent], cites: [ofHealth(basis, cite)] });
 }
 
 /** Category 1 by pH with the sub-category of the sum, by the sum, or by an ingredient judged alone. */
 function corrosion(
   context: Context,
   sorted: Sorted,
-  byPh: Because | null,
+  byPh: PhFinding['because'],
   used: Set<ReadingId>,
 ): { category: string; because: Because } | null {
   const bySum = corrosiveBySum(context, sorted, used);
   if (byPh && bySum) {
     used.add('ph-sub-category');
     const { category, because } = bySum;
-    const says = category === '1' ? 'the same' : `sub-category ${category}`;
     return {
       category,
-      because: reason(() =>
-        retold(
-          byPh,
-          `${byPh.working}; ${says} from the sum: ${because.working}`,
-          `${byPh.cite}; ${because.cite.replace(citeHealth(context.basis, ''), '')}`,
-        ),
-      ),
+      because: { ...byPh, sum: { category, because }, cites: [...byPh.cites, ...because.cites] },
     };
   }
   if (byPh) return { category: '1', because: byPh };
@@ -143,34 +124,34 @@ function byOne(
   const limitOf = (ingredient: Ingredient) => {
     const corrosion = corrosionLimits(context, ingredient);
     const low = lowestBound(kind === 'corrosive' ? corrosion : irritationLimits(context, ingredient));
-    if (low) return { percent: low.value, specific: true };
+    if (low) return { percent: low, specific: true };
     // Below a corrosion limit of its own a corrosive still irritates from the table's figure, as in the sums.
     if (corrosiveCategory(ingredient) !== null || corrosion.length > 0)
-      return { percent: notAdditive.corrosive, specific: false };
+      return { percent: figure(notAdditive.corrosive), specific: false };
     const irritates = kind === 'irritant' && isIrritant(ingredient);
-    return irritates ? { percent: notAdditive.irritant, specific: false } : null;
+    return irritates ? { percent: figure(notAdditive.irritant), specific: false } : null;
   };
-  return firstAtLimit(context, alone, limitOf, `${kind} ingredient`, notAdditive.cite, used);
+  return firstAtLimit(context, alone, limitOf, `${kind}-alone`, notAdditive.cite, used);
 }
 
 /** Category 3 of UN GHS Table 3.2.3, where the building block is on. */
-function mildBySum({ basis }: Context, additive: readonly Ingredient[]): Because | null {
+function mildBySum({ basis, scale }: Context, additive: readonly Ingredient[]): Because | null {
   const { mild, corrosiveWeight, relevantFrom } = basis.skin;
   if (!mild) return null;
   const weightOf = (ingredient: Ingredient) => (corrosiveCategory(ingredient) ? corrosiveWeight.factor : 1);
   const severe = additive.filter(ingredient => corrosiveCategory(ingredient) || isIrritant(ingredient));
   const part = (ingredient: Ingredient) => ({ amount: ingredient.percent, weight: weightOf(ingredient) });
-  const bySevere = severe.length > 0 && meets(severe.map(part), relevantFrom.percent);
+  const bySevere = severe.length > 0 && scale.meets(severe.map(part), relevantFrom.percent);
   const terms = (bySevere ? severe : additive).map(ingredient =>
     genericTerm(ingredient, mild.percent, weightOf(ingredient)),
   );
   const limit = bySevere ? relevantFrom.percent : mild.percent;
-  if (!reachesLimit(terms, limit)) return null;
-  return becauseOfSum(
-    terms,
+  if (!reachesLimit(scale, terms, limit)) return null;
+  return becauseOfSum(terms, {
+    rule: 'irritant-mild',
     limit,
-    'sum of irritant ingredients to Category 3',
-    citeHealth(basis, mild.cite),
-    '',
-  );
+    reached: true,
+    cite: ofHealth(basis, mild.cite),
+    category: '3',
+  });
 }

@@ -1,18 +1,11 @@
 import type { Hazard, TransientEffect } from '../../notation/hazard.ts';
-import { compare, reaches, show } from '../../quantity/sum.ts';
-import type { Warning } from '../classification.ts';
 import { constant } from '../constant.ts';
-import { type ClassResult, type Context, citeHealth, plainHazard } from '../context.ts';
+import { type ClassResult, type Context, plainHazard } from '../context.ts';
+import { ofHealth } from '../facts/provision.ts';
+import type { Warning } from '../facts/warning.ts';
 import { concerns, hazardsOf, type Ingredient, limitsOf } from '../ingredient.ts';
 import type { ReadingId } from '../readings.ts';
-import {
-  becauseOfNone,
-  becauseOfSum,
-  genericTerm,
-  reachesLimit,
-  type SumTerm,
-  specificTerm,
-} from '../sums.ts';
+import { becauseOfSum, genericTerm, reachesLimit, type SumTerm, specificTerm } from '../sums.ts';
 import { byIngredient, candidatesOf, type Trigger } from './by-ingredient.ts';
 
 /**
@@ -29,7 +22,9 @@ export function targetOrgans(context: Context): ClassResult[] {
     const disputed = table.category1DisputedBelow?.percent;
     const depends =
       disputed !== undefined &&
-      triggers.some(({ own, ingredient }) => own === '1' && compare(ingredient.percent, disputed) < 0);
+      triggers.some(
+        ({ own, ingredient }) => own === '1' && context.scale.compare(ingredient.percent, disputed) < 0,
+      );
     const hazards = triggers.flatMap(({ ingredient }) =>
       hazardsOf(ingredient, hazardClass).filter(({ category }) => category !== '3'),
     );
@@ -67,9 +62,11 @@ function hiddenOrgans(
     const hazards = hazardsOf(ingredient, hazardClass).filter(({ category }) => category === '2');
     const own = named(hazards);
     if (own.length > 0 && own.every(organ => organs.includes(organ))) return [];
-    const about = own.length > 0 ? own.join(', ') : 'an organ that is not named';
-    const text = `${hazardClass}: ${show(ingredient.percent.value)} % ${ingredient.name} gives Category 2 for ${about}; the mixture is given Category 1 alone, and whether Category 2 is told as well is for the reviewer`;
-    return [{ id: 'stot-other-organ', text, cite: citeHealth(context.basis, cite) }];
+    const { index, percent } = ingredient;
+    const cites = [ofHealth(context.basis, cite)];
+    return [
+      { id: 'stot-other-organ', class: hazardClass, constituent: index, amount: percent, organs: own, cites },
+    ];
   });
 }
 
@@ -83,16 +80,18 @@ function unnamedOrgans(
 ): Warning[] {
   if (organs.length === 0) return [];
   const without = triggers.filter(({ ingredient }) => named(hazardsOf(ingredient, hazardClass)).length === 0);
-  return [...new Set(without.map(({ ingredient }) => ingredient.name))].map(name => ({
+  return [...new Set(without.map(({ ingredient }) => ingredient.index))].map(constituent => ({
     id: 'stot-organ-missing',
-    text: `${hazardClass}: no organ is known for ${name}; the statement names those of other ingredients alone (${organs.join(', ')})`,
-    cite: citeHealth(basis, cite),
+    class: hazardClass,
+    constituent,
+    organs,
+    cites: [ofHealth(basis, cite)],
   }));
 }
 
 const effects = [
-  { effect: 'respiratory irritation', statement: 'H335' },
-  { effect: 'narcotic effects', statement: 'H336' },
+  { effect: 'respiratory irritation', rule: 'respiratory-irritation', statement: 'H335' },
+  { effect: 'narcotic effects', rule: 'narcotic-effects', statement: 'H336' },
 ] as const;
 
 /**
@@ -105,40 +104,35 @@ export function transientEffects(context: Context): readonly ClassResult[] {
 }
 
 function judgeTransient(context: Context): ClassResult[] {
-  const { basis } = context;
+  const { basis, scale } = context;
   const rules = basis.transientOrganEffects;
-  return effects.map(({ effect, statement }) => {
+  return effects.map(({ effect, rule, statement }) => {
     const used = new Set<ReadingId>();
     const terms = context.mixture.ingredients
       .map(ingredient => transientTerm(context, ingredient, effect, statement, used))
       .filter(term => term !== null);
     const label = `STOT SE 3 (${effect})`;
     const floor = rules.relevantFrom.percent;
-    const cite = citeHealth(basis, rules.sum.cite);
+    const reached = reachesLimit(scale, terms, rules.sum.percent);
     const because =
       terms.length > 0
-        ? becauseOfSum(
-            terms,
-            rules.sum.percent,
-            `sum of ingredients with ${effect}`,
-            cite,
-            basis.specificLimits.cite,
-          )
-        : becauseOfNone(
-            'no relevant ingredient',
-            citeHealth(basis, rules.relevantFrom.cite),
-            `no ingredient with ${effect} at ${show(floor)} % or more`,
-          );
+        ? becauseOfSum(terms, {
+            rule,
+            limit: rules.sum.percent,
+            reached,
+            cite: ofHealth(basis, rules.sum.cite),
+            limitsCite: ofHealth(basis, basis.specificLimits.cite),
+          })
+        : { kind: 'none' as const, rule, from: [floor], cites: [ofHealth(basis, rules.relevantFrom.cite)] };
     if (terms.length > 0) used.add('stot-se-3-sum');
-    if (!reachesLimit(terms, rules.sum.percent))
-      return { class: label, outcome: 'not-classified', because, readings: [...used], floor };
+    if (!reached) return { class: label, outcome: 'not-classified', because, readings: [...used], floor };
     const hazard = { ...plainHazard('STOT SE', '3', [statement]), effect };
     return { class: label, outcome: 'classified', hazard, because, readings: [...used], floor };
   });
 }
 
 function transientTerm(
-  { basis, applyLimits }: Context,
+  { basis, applyLimits, scale }: Context,
   ingredient: Ingredient,
   effect: TransientEffect,
   statement: string,
@@ -159,10 +153,10 @@ function transientTerm(
   const low = own.find(limit => limit.low !== null)?.low ?? null;
   const high = own.find(limit => limit.high !== null && limit.low !== null)?.high ?? null;
   if (own.length > 0) used.add('limit-upper-end');
-  if (high && reaches(ingredient.percent, high.value)) return null;
+  if (high && scale.reaches(ingredient.percent, high.value)) return null;
   if (!has && !low) return null;
   const floor = low && low.value < rules.relevantFrom.percent ? low.value : rules.relevantFrom.percent;
-  if (!ingredient.relevant && !reaches(ingredient.percent, floor)) {
+  if (!ingredient.relevant && !scale.reaches(ingredient.percent, floor)) {
     used.add('below-cut-off');
     return null;
   }

@@ -2,88 +2,24 @@ import type { ReadingEntry } from './entry.ts';
 
 /** Acute toxicity, A.1; CLP and UN 3.1. */
 export const acuteToxicity = {
-  'ate-above-category-4': {
-    cite: 'A.1.3.6.1(a)',
-    question: 'What dose by inhalation is equivalent to an LD50 of 2000 to 5000 mg/kg?',
-    options: {
-      'two-and-a-half-times': '2.5 times the upper limit of Category 4',
-    },
-  },
-  'same-category': {
-    cite: 'A.1.3.3(c); CLP 3.1.3.3(c)',
-    question: 'When do ingredients of one category decide without the formula?',
-    options: {
-      'every-ingredient':
-        'only when every ingredient of the mixture has an estimate for the route and all lie in one category',
-    },
-  },
+  'ate-above-category-4': { cite: 'A.1.3.6.1(a)', options: ['two-and-a-half-times'] },
+  'same-category': { cite: 'A.1.3.3(c); CLP 3.1.3.3(c)', options: ['every-ingredient'] },
   'ate-at-point-estimate': {
     cite: 'A.1.3.3(c) and (d), Table A.1.2; CLP 3.1.3.3(c) and (d), Table 3.1.2',
-    question: 'In which category does an estimate lie that equals the point estimate of the category listed?',
-    options: {
-      listed:
-        'in the one listed, from which it was converted, though it lies on the bound of a more severe one',
-    },
+    options: ['listed'],
   },
-  'ate-before-category': {
-    cite: 'Table A.1.1, Note (b); CLP Table 3.1.1',
-    question: 'Which counts where an estimate does not lie in the category listed?',
-    options: {
-      estimate: 'the estimate, with the category that it lies in',
-    },
-  },
-  'unknown-correction': {
-    cite: 'A.1.3.6.2.4; CLP 3.1.3.6.2.3',
-    question: 'Which unknown ingredients make up the 10 %?',
-    options: {
-      'relevant-only':
-        'those present at 1 % or more, and those that the record marks as relevant; exactly 10 % is not corrected',
-    },
-  },
-  'unknown-statement': {
-    cite: 'A.1.3.6.2.3, Note, C.3.3; CLP 3.1.3.6.2.2',
-    question: 'For what is it told that a part of the mixture is of unknown acute toxicity?',
-    options: {
-      'by-route':
-        'for each route, of ingredients present at 1 % or more (by inhalation the larger share among the forms), whatever the class; not for a route tested on the mixture',
-    },
-  },
+  'ate-before-category': { cite: 'Table A.1.1, Note (b); CLP Table 3.1.1', options: ['estimate'] },
+  'unknown-correction': { cite: 'A.1.3.6.2.4; CLP 3.1.3.6.2.3', options: ['relevant-only'] },
+  'unknown-statement': { cite: 'A.1.3.6.2.3, Note, C.3.3; CLP 3.1.3.6.2.2', options: ['by-route'] },
   'no-entry-for-route': {
     cite: 'A.1.3.6.1(b), A.1.3.6.2.3; CLP 3.1.3.6.1',
-    question: 'Is an ingredient with data, but none for a route, unknown by that route?',
-    options: {
-      'not-toxic': 'it is presumed not toxic by that route unless the record names it unknown',
-      unknown: 'it is unknown by that route; an ingredient that is known and not classified at all is not',
-    },
+    options: ['not-toxic', 'unknown'],
   },
   'inhalation-form': {
     cite: 'Tables A.1.1, A.1.2; CLP Tables 3.1.1, 3.1.2',
-    question: 'In which form is an inhalation category judged that names none?',
-    options: {
-      'by-state': 'gases as gas, solids and aerosols as dust or mist, other liquids as vapour',
-      mist: 'dust or mist',
-      vapour: 'vapour',
-    },
+    options: ['by-state', 'mist', 'vapour'],
   },
-  'inhalation-forms-apart': {
-    cite: 'A.1.3.6.1; CLP 3.1.3.6.1',
-    question: 'Are gas, vapour and dust or mist added up?',
-    options: {
-      apart: 'each form has a sum of its own; the most severe form gives the category of the route',
-    },
-  },
-  'vapour-near-gas-phase': {
-    cite: 'Table A.1.1, Note (d); CLP Table 3.1.1',
-    question: 'Are vapours near the gas phase judged in ppmV?',
-    options: {
-      'mg-per-litre': 'no, every vapour is judged in mg/L',
-    },
-  },
-  'minimum-category': {
-    cite: 'CLP Annex VI 1.2.1',
-    question: 'What is a minimum classification (*) converted from?',
-    options: {
-      'as-listed': 'the listed category',
-    },
-  },
+  'inhalation-forms-apart': { cite: 'A.1.3.6.1; CLP 3.1.3.6.1', options: ['apart'] },
+  'vapour-near-gas-phase': { cite: 'Table A.1.1, Note (d); CLP Table 3.1.1', options: ['mg-per-litre'] },
+  'minimum-category': { cite: 'CLP Annex VI 1.2.1', options: ['as-listed'] },
 } as const satisfies Readonly<Record<string, ReadingEntry>>;

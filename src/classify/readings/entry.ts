@@ -1,8 +1,7 @@
-/** A place where the law leaves a choice, and what is taken. */
+/** A place where the law leaves a choice, and what can be taken. What question and options mean is said in `words/`. */
 export interface ReadingEntry {
   /** Paragraphs, US first. */
   readonly cite: string;
-  readonly question: string;
   /** What can be taken; the first is the default. */
-  readonly options: Readonly<Record<string, string>>;
+  readonly options: readonly [string, ...string[]];
 }

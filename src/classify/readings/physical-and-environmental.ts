@@ -2,33 +2,11 @@ import type { ReadingEntry } from './entry.ts';
 
 /** Physical hazards, App. B; CLP and UN parts 2 and 4. */
 export const physicalAndEnvironmental = {
-  'boiling-point-missing': {
-    cite: 'Table B.6.1; CLP Table 2.6.1',
-    question: 'Flash point below 23 C and no boiling point?',
-    options: {
-      'category-2': 'Category 2, with a warning that Category 1 is not excluded',
-    },
-  },
+  'boiling-point-missing': { cite: 'Table B.6.1; CLP Table 2.6.1', options: ['category-2'] },
   'physical-screening': {
     cite: 'App. B, B.1.3.4, B.8.3.3, B.9.3, B.12.3, B.13.3, B.17.3.1, each for its class; CLP and UN part 2',
-    question: 'Is a physical class that only a test decides open where the record has no test?',
-    options: {
-      'by-ingredients':
-        'open where an ingredient is of the class, from 1 % of a neighbouring one, without data, or where the class does not follow from ingredients; else not classified',
-    },
+    options: ['by-ingredients'],
   },
-  'm-factor-missing': {
-    cite: 'CLP 4.1.3.5.5.5',
-    question: 'Which M-factor where none is set?',
-    options: {
-      one: '1',
-    },
-  },
-  'unknown-aquatic': {
-    cite: 'CLP 4.1.3.6.1',
-    question: 'Of which ingredients are the hazards to the aquatic environment told to be unknown?',
-    options: {
-      all: 'of all that the record or missing data make unknown, in any amount',
-    },
-  },
+  'm-factor-missing': { cite: 'CLP 4.1.3.5.5.5', options: ['one'] },
+  'unknown-aquatic': { cite: 'CLP 4.1.3.6.1', options: ['all'] },
 } as const satisfies Readonly<Record<string, ReadingEntry>>;

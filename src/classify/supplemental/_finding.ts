@@ -1,9 +1,11 @@
-import { compareSum, type Part, show, sumOf } from '../../quantity/sum.ts';
-import type { Because } from '../classification.ts';
+import { type Part, sumOf } from '../../quantity/sum.ts';
 import type { ClassResult, Context } from '../context.ts';
+import type { Because, SharesRule } from '../facts/because.ts';
+import type { OpenQuestion } from '../facts/warning.ts';
 import type { Ingredient } from '../ingredient.ts';
 import type { ReadingId } from '../readings.ts';
-import { citeAnnex, type Member } from './_rules.ts';
+import { termOf } from '../sums.ts';
+import { type Member, ofAnnex } from './_rules.ts';
 
 /** What is known of how the product is sold. */
 export interface SoldAs {
@@ -24,7 +26,7 @@ export interface Finding {
   readonly fields: Readonly<Record<string, readonly string[]>>;
   readonly because: Because;
   readonly readings: readonly ReadingId[];
-  readonly open?: string;
+  readonly open?: OpenQuestion;
 }
 
 export const isClassified = ({ results }: SupplementalInput): boolean =>
@@ -52,44 +54,42 @@ export interface Share {
 const partOf = ({ ingredient, weight }: Share): Part => ({ amount: ingredient.percent, weight });
 
 /** Whether the shares are above a limit, or at it where it is inclusive; exact. */
-export function over(shares: readonly Share[], limit: number, inclusive: boolean): boolean {
-  if (shares.length === 0) return false;
-  const sign = compareSum(shares.map(partOf), limit);
-  return inclusive ? sign >= 0 : sign > 0;
-}
-
-/** The shares against the limit, as worked on paper. */
-export function becauseOfShares(
+export function over(
+  { scale }: Pick<Context, 'scale'>,
   shares: readonly Share[],
   limit: number,
   inclusive: boolean,
-  rule: string,
-  paragraph: string,
-  met: boolean = over(shares, limit, inclusive),
-): Because {
-  const total = sumOf(shares.map(partOf));
-  const terms = shares.map(({ ingredient: { name, percent }, weight }) => ({
-    name,
-    percent: percent.value,
-    weight,
-  }));
-  const sum = terms
-    .map(
-      ({ name, percent, weight }) => `${weight === 1 ? '' : `${show(weight)} x `}${show(percent)} % ${name}`,
-    )
-    .join(' + ');
-  const sign = met ? (inclusive ? '>=' : '>') : inclusive ? '<' : '<=';
-  const equals = shares.length > 1 || shares[0]?.weight !== 1 ? ` = ${show(total)} %` : '';
-  return {
-    rule,
-    cite: citeAnnex(paragraph),
-    working: `${sum}${equals} ${sign} ${show(limit)} %`,
-    total,
-    limit,
-    unit: '%',
-    terms,
-  };
+): boolean {
+  if (shares.length === 0) return false;
+  const sign = scale.compareSum(shares.map(partOf), limit);
+  return inclusive ? sign >= 0 : sign > 0;
 }
+
+/** What the shares are held against. */
+export interface SharesOf {
+  readonly rule: SharesRule;
+  /** Percent. */
+  readonly limit: number;
+  readonly inclusive: boolean;
+  readonly paragraph: string;
+  readonly code: string;
+}
+
+/** Shares that pass their limit, as facts. */
+export const becauseOfShares = (
+  shares: readonly Share[],
+  { rule, limit, inclusive, paragraph, code }: SharesOf,
+): Because => ({
+  kind: 'sum',
+  rule,
+  cites: [ofAnnex(paragraph)],
+  terms: shares.map(({ ingredient, weight }) => termOf(ingredient, weight)),
+  total: sumOf(shares.map(partOf)),
+  limit,
+  operator: inclusive ? '>=' : '>',
+  reached: true,
+  code,
+});
 
 /** Ingredients that a list names, each with its weight. */
 export const sharesOf = <M extends Member>(

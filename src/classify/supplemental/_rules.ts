@@ -1,4 +1,5 @@
 import file from '../../../hazard-data/eu-clp/supplemental.json' with { type: 'json' };
+import type { Provision } from '../facts/provision.ts';
 
 /** A substance that a rule names by its CAS number. */
 export interface Member {
@@ -9,5 +10,9 @@ export interface Member {
 /** The figures and lists of CLP Annex II on which statements rest, with their paragraphs. */
 export const rules = file;
 
-/** Instrument and paragraph, as printed. */
-export const citeAnnex = (paragraph: string): string => `${file.instrument}, ${paragraph}`;
+/** A paragraph of CLP Annex II. */
+export const ofAnnex = (paragraph: string): Provision => ({
+  instrument: file.instrument,
+  paragraph,
+  inForce: null,
+});

@@ -1,4 +1,5 @@
-import { compare } from '../../quantity/sum.ts';
+import type { SharesRule } from '../facts/because.ts';
+import type { OpenQuestion } from '../facts/warning.ts';
 import { hazardsOf, type Ingredient } from '../ingredient.ts';
 import {
   becauseOfShares,
@@ -24,34 +25,51 @@ export const byConstituent = (input: SupplementalInput): Finding[] => [
   ...titaniumDioxide(input),
 ];
 
-const plain = (code: string, because: Finding['because'], open?: string): Finding => ({
-  code,
-  fields: {},
-  because,
-  readings: [],
-  ...(open === undefined ? {} : { open }),
-});
+interface Of {
+  readonly code: string;
+  readonly rule: SharesRule;
+  readonly cite: string;
+  /** Percent. */
+  readonly limit: number;
+  readonly inclusive?: boolean;
+  readonly readings?: Finding['readings'];
+  readonly open?: OpenQuestion | undefined;
+}
+
+const found = (
+  shares: readonly Share[],
+  { code, rule, cite, limit, inclusive = false, readings = [], open }: Of,
+): Finding[] => [
+  {
+    code,
+    fields: {},
+    because: becauseOfShares(shares, { rule, limit, inclusive, paragraph: cite, code }),
+    readings,
+    ...(open === undefined ? {} : { open }),
+  },
+];
 
 /** 2.1: paints and varnishes with more than 0.15 % lead, as metal. */
 function lead(input: SupplementalInput): Finding[] {
-  const { code, cite, above, asks, members } = rules.lead;
+  const { code, cite, above, members } = rules.lead;
   const shares = sharesOf(input, members, ({ fraction }) => fraction);
-  if (!over(shares, above, false)) return [];
-  return [plain(code, becauseOfShares(shares, above, false, 'lead, as metal', cite), asks)];
+  if (!over(input, shares, above, false)) return [];
+  return found(shares, { code, rule: 'lead', cite, limit: above, open: 'lead' });
 }
 
 /** 2.2: adhesives based on cyanoacrylate. */
 function cyanoacrylate(input: SupplementalInput): Finding[] {
-  const { code, cite, from, asks, members } = rules.cyanoacrylate;
+  const { code, cite, from, members } = rules.cyanoacrylate;
   const shares = sharesOf(input, members);
-  if (!over(shares, from, true)) return [];
-  const because = becauseOfShares(shares, from, true, 'cyanoacrylates', cite);
-  return [{ code, fields: {}, because, readings: ['euh202-share'], open: asks }];
+  if (!over(input, shares, from, true)) return [];
+  const readings = ['euh202-share'] as const;
+  const limit = { limit: from, inclusive: true };
+  return found(shares, { code, rule: 'cyanoacrylates', cite, ...limit, readings, open: 'cyanoacrylate' });
 }
 
 /** 2.3: soluble chromium (VI) in cement, by its dry weight, unless the mixture is a skin sensitizer already. */
 function cement(input: SupplementalInput): Finding[] {
-  const { code, cite, above, unless, asks, members, chromates } = rules.cement;
+  const { code, cite, above, unless, members, chromates } = rules.cement;
   const cements = sharesOf(input, members);
   if (cements.length === 0 || hasClass(input, [unless])) return [];
   const chromium = sharesOf(input, chromates, ({ fraction }) => fraction);
@@ -62,14 +80,9 @@ function cement(input: SupplementalInput): Finding[] {
     ...chromium.map(({ ingredient, weight }) => ({ ingredient, weight: weight * 100 })),
     ...cements.map(({ ingredient }) => ({ ingredient, weight: -above })),
   ];
-  if (chromium.length > 0 && over(excess, 0, false))
-    return [
-      plain(
-        code,
-        becauseOfShares(ofCement, above, false, 'soluble chromium (VI) by weight of cement', cite, true),
-      ),
-    ];
-  return [plain(code, becauseOfShares(cements, 0, false, 'cement', cite), asks)];
+  if (chromium.length > 0 && over(input, excess, 0, false))
+    return found(ofCement, { code, rule: 'chromium-in-cement', cite, limit: above });
+  return found(cements, { code, rule: 'cement', cite, limit: 0, open: 'cement' });
 }
 
 const wordsOf = new Map(
@@ -89,20 +102,18 @@ function named(input: SupplementalInput, { members, namePattern }: typeof rules.
 
 /** 2.4: isocyanates as monomers, oligomers or prepolymers; no limit. */
 function isocyanates(input: SupplementalInput): Finding[] {
-  const { code, cite, above, what } = rules.isocyanates;
+  const { code, cite, above } = rules.isocyanates;
   const shares = named(input, rules.isocyanates);
-  return shares.length > 0 ? [plain(code, becauseOfShares(shares, above, false, what, cite))] : [];
+  return shares.length > 0 ? found(shares, { code, rule: 'isocyanates', cite, limit: above }) : [];
 }
 
 /** 2.5: epoxy constituents of average molecular weight 700 or less; no limit. */
 function epoxy(input: SupplementalInput): Finding[] {
-  const { code, cite, above, what, asks, members } = rules.epoxy;
+  const { code, cite, above, members } = rules.epoxy;
   const listed = sharesOf(input, members);
-  if (listed.length > 0) return [plain(code, becauseOfShares(listed, above, false, what, cite))];
+  if (listed.length > 0) return found(listed, { code, rule: 'epoxy-listed', cite, limit: above });
   const shares = named(input, rules.epoxy);
-  return shares.length > 0
-    ? [plain(code, becauseOfShares(shares, above, false, 'epoxy constituents', cite), asks)]
-    : [];
+  return shares.length > 0 ? found(shares, { code, rule: 'epoxy', cite, limit: above, open: 'epoxy' }) : [];
 }
 
 /** Ingredients whose own statement (2.4, 2.5) makes EUH208 for them unnecessary. */
@@ -115,19 +126,20 @@ export const covered = (input: SupplementalInput): ReadonlySet<Ingredient> =>
 
 /** 2.6: more than 1 % active chlorine, sold to the general public. */
 function activeChlorine(input: SupplementalInput): Finding[] {
-  const { code, cite, above, asks, members } = rules.activeChlorine;
+  const { code, cite, above, members } = rules.activeChlorine;
   const { generalPublic } = input.soldAs;
   const shares = sharesOf(input, members, member => member.activeChlorine);
-  if (generalPublic === false || !over(shares, above, false)) return [];
-  const because = becauseOfShares(shares, above, false, 'active chlorine', cite);
-  return [plain(code, because, generalPublic ? undefined : asks)];
+  if (generalPublic === false || !over(input, shares, above, false)) return [];
+  const open = generalPublic ? undefined : 'activeChlorine';
+  return found(shares, { code, rule: 'active-chlorine', cite, limit: above, open });
 }
 
 /** 2.7: cadmium alloys for brazing or soldering. */
 function cadmium(input: SupplementalInput): Finding[] {
-  const { code, cite, above, asks, members } = rules.cadmium;
+  const { code, cite, above, members } = rules.cadmium;
   const shares = input.mixture.form === 'solid' ? sharesOf(input, members) : [];
-  return shares.length > 0 ? [plain(code, becauseOfShares(shares, above, false, 'cadmium', cite), asks)] : [];
+  if (shares.length === 0) return [];
+  return found(shares, { code, rule: 'cadmium', cite, limit: above, open: 'cadmium' });
 }
 
 /** 2.9: liquids with a halogenated hydrocarbon and more than 5 % of flammable substances, themselves hardly flammable. */
@@ -141,7 +153,6 @@ function flammableInUse(input: SupplementalInput): Finding[] {
     flashPointUpTo,
     highlyFlammable,
     flammable,
-    asks,
     members,
   } = rules.flammableInUse;
   const { form, ingredients, properties } = input.mixture;
@@ -149,7 +160,8 @@ function flammableInUse(input: SupplementalInput): Finding[] {
   const flash = properties.flashPoint?.value;
   if (
     flash?.kind === 'temperature' &&
-    (compare(flash.celsius, flashPointAbove) <= 0 || compare(flash.celsius, flashPointUpTo) > 0)
+    (input.scale.compare(flash.celsius, flashPointAbove) <= 0 ||
+      input.scale.compare(flash.celsius, flashPointUpTo) > 0)
   )
     return [];
   if (!flash && hasClass(input, ['Flam. Liq.'])) return [];
@@ -159,45 +171,32 @@ function flammableInUse(input: SupplementalInput): Finding[] {
         hazardsOf(ingredient, 'Flam. Liq.').some(({ category }) => categories.includes(category)),
       )
       .map(ingredient => ({ ingredient, weight: 1 }));
-  const open = flash ? undefined : asks;
+  const open = flash ? undefined : 'flammableInUse';
   const high = ofCategory(highlyFlammable);
-  if (over(high, above, false))
-    return [
-      plain(
-        code,
-        becauseOfShares(high, above, false, 'highly flammable beside halogenated hydrocarbons', cite),
-        open,
-      ),
-    ];
+  if (over(input, high, above, false))
+    return found(high, { code, rule: 'highly-flammable-beside-halogenated', cite, limit: above, open });
   const all = ofCategory([...highlyFlammable, ...flammable]);
-  if (!over(all, above, false)) return [];
-  return [
-    plain(
-      milderCode,
-      becauseOfShares(all, above, false, 'flammable beside halogenated hydrocarbons', cite),
-      open,
-    ),
-  ];
+  if (!over(input, all, above, false)) return [];
+  return found(all, { code: milderCode, rule: 'flammable-beside-halogenated', cite, limit: above, open });
 }
 
 /** 2.12: titanium dioxide; annulled with its classification unless the record takes the other reading. */
 function titaniumDioxide(input: SupplementalInput): Finding[] {
-  const { liquid, solid, cite, from, asks, annulment, members } = rules.titaniumDioxide;
+  const { liquid, solid, cite, from, members } = rules.titaniumDioxide;
   const { form } = input.mixture;
   const shares = sharesOf(input, members);
-  if ((form !== 'liquid' && form !== 'solid') || !over(shares, from, true)) return [];
+  if ((form !== 'liquid' && form !== 'solid') || !over(input, shares, from, true)) return [];
   const code = form === 'liquid' ? liquid : solid;
-  const because = becauseOfShares(shares, from, true, 'titanium dioxide', cite);
+  const droplets = form === 'liquid' ? 'titaniumDioxide' : undefined;
+  const open = input.take('titanium-dioxide') === 'apply' ? droplets : 'titaniumDioxideAnnulled';
   const readings = ['titanium-dioxide'] as const;
-  if (input.take('titanium-dioxide') === 'apply')
-    return [{ code, fields: {}, because, readings, ...(form === 'liquid' ? { open: asks } : {}) }];
-  return [
-    {
-      code,
-      fields: {},
-      because,
-      readings,
-      open: `the paragraph applies although ${annulment}`,
-    },
-  ];
+  return found(shares, {
+    code,
+    rule: 'titanium-dioxide',
+    cite,
+    limit: from,
+    inclusive: true,
+    readings,
+    open,
+  });
 }

@@ -1,10 +1,10 @@
 import type { Exact } from '../../quantity/exact.ts';
-import { compareSum, show } from '../../quantity/sum.ts';
-import type { Because } from '../classification.ts';
+import type { Scale } from '../../quantity/scale.ts';
+import type { Because } from '../facts/because.ts';
 import { hazardsOf, type Ingredient, limitsOf, lowestBound } from '../ingredient.ts';
 import { figure } from '../sums.ts';
 import { type Finding, hasClass, type SupplementalInput } from './_finding.ts';
-import { citeAnnex, rules } from './_rules.ts';
+import { ofAnnex, rules } from './_rules.ts';
 
 const classes = ['Skin Sens.', 'Resp. Sens.'] as const;
 
@@ -25,11 +25,12 @@ export interface Elicitor {
 export function elicitors({
   mixture,
   applyLimits,
-}: Pick<SupplementalInput, 'mixture' | 'applyLimits'>): Elicitor[] {
+  scale,
+}: Pick<SupplementalInput, 'mixture' | 'applyLimits' | 'scale'>): Elicitor[] {
   return mixture.ingredients.flatMap(ingredient =>
     classes.flatMap(hazardClass => {
       const own = elicitationLimit(ingredient, hazardClass, applyLimits);
-      if (!own || !atLeast(ingredient.percent, own)) return [];
+      if (!own || !atLeast(scale, ingredient.percent, own)) return [];
       return [{ ingredient, hazardClass, ...own }];
     }),
   );
@@ -48,8 +49,8 @@ function elicitationLimit(
 }
 
 // The percent over the specific limit against 0.1, so that no division rounds.
-const atLeast = (percent: Exact, { limit, tenth }: { limit: Exact; tenth: boolean }): boolean =>
-  compareSum([{ amount: percent, weight: 1, over: limit }], tenth ? rules.sensitizers.tenth : 1) >= 0;
+const atLeast = (scale: Scale, percent: Exact, { limit, tenth }: { limit: Exact; tenth: boolean }): boolean =>
+  scale.compareSum([{ amount: percent, weight: 1, over: limit }], tenth ? rules.sensitizers.tenth : 1) >= 0;
 
 /** EUH208, 2.8: not where the mixture is classified as a sensitizer of either kind. */
 export function sensitizers(input: SupplementalInput, alreadyNamed: ReadonlySet<Ingredient>): Finding[] {
@@ -66,15 +67,14 @@ export function sensitizers(input: SupplementalInput, alreadyNamed: ReadonlySet<
   return [{ code, fields: { [field]: names }, because: becauseOf(found), readings }];
 }
 
-function becauseOf(found: readonly Elicitor[]): Because {
-  const words = found.map(({ ingredient, hazardClass, limit, tenth }) => {
-    const from = tenth ? `one tenth of ${show(limit.value)} %` : `${show(limit.value)} %`;
-    return `${show(ingredient.percent.value)} % ${ingredient.name} (${hazardClass}) >= ${from}`;
-  });
-  return {
-    rule: 'sensitizer below its limit for classification',
-    cite: citeAnnex(rules.sensitizers.cite),
-    working: words.join('; '),
-    terms: found.map(({ ingredient: { name, percent } }) => ({ name, percent: percent.value, weight: 1 })),
-  };
-}
+const becauseOf = (found: readonly Elicitor[]): Because => ({
+  kind: 'elicitors',
+  cites: [ofAnnex(rules.sensitizers.cite)],
+  elicitors: found.map(({ ingredient, hazardClass, limit, tenth }) => ({
+    constituent: ingredient.index,
+    amount: ingredient.percent,
+    class: hazardClass,
+    limit,
+    tenth,
+  })),
+});

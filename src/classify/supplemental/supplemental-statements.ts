@@ -1,5 +1,6 @@
-import type { Because, Warning } from '../classification.ts';
 import type { ClassResult, Context } from '../context.ts';
+import type { Because } from '../facts/because.ts';
+import type { Warning } from '../facts/warning.ts';
 import type { ReadingId } from '../readings.ts';
 import type { Finding, SoldAs } from './_finding.ts';
 import { rules } from './_rules.ts';
@@ -70,11 +71,7 @@ const questionOf = ({ code, open, because, readings }: Finding): SupplementalQue
         {
           code,
           readings,
-          warning: {
-            id: 'supplemental-open',
-            text: `${code} is due if ${open} (${because.rule}: ${because.working})`,
-            cite: because.cite,
-          },
+          warning: { id: 'supplemental-open', code, open, because, cites: because.cites },
         },
       ];
 

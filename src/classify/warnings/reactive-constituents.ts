@@ -1,5 +1,6 @@
-import { reaches, show } from '../../quantity/sum.ts';
-import type { Warning } from '../classification.ts';
+import type { Scale } from '../../quantity/scale.ts';
+import { bySource } from '../facts/provision.ts';
+import type { ReactiveAdvice, Warning } from '../facts/warning.ts';
 import type { Ingredient, Mixture } from '../ingredient.ts';
 import {
   additivityCite,
@@ -19,11 +20,11 @@ type Grouped = readonly { readonly ingredient: Ingredient; readonly groups: Read
  * after EPA-600/2-80-076, 40 CFR 264 App. V and agency notes, each pair with its source.
  * @param mixture at the concentrations to judge; the upper ends where ranges are given.
  */
-export function reactiveConstituents(mixture: Mixture): Warning[] {
+export function reactiveConstituents(mixture: Mixture, scale: Scale): Warning[] {
   const grouped: { ingredient: Ingredient; groups: ReadonlySet<string> }[] = [];
   const present = new Set<string>();
   for (const ingredient of mixture.ingredients) {
-    if (!reaches(ingredient.percent, reactiveFrom)) continue;
+    if (!scale.reaches(ingredient.percent, reactiveFrom)) continue;
     const groups = groupsOf(ingredient);
     if (groups.size > 0) grouped.push({ ingredient, groups });
     for (const group of groups) present.add(group);
@@ -32,7 +33,8 @@ export function reactiveConstituents(mixture: Mixture): Warning[] {
   const warnings: Warning[] = [];
   for (const pair of reactivePairs) {
     if (!holdsAny(present, pair.a) || !holdsAny(present, pair.b)) continue;
-    if (!pair.forms || pair.forms.includes(mixture.form)) warnings.push(...warningOf(pair, grouped, mixture));
+    if (!pair.forms || pair.forms.includes(mixture.form))
+      warnings.push(...warningOf(pair, grouped, mixture, scale));
   }
   return warnings;
 }
@@ -43,20 +45,30 @@ function holdsAny(present: ReadonlySet<string>, ids: readonly string[]): boolean
   return false;
 }
 
-function warningOf(pair: ReactivePair, grouped: Grouped, mixture: Mixture): Warning[] {
-  const one = sideOf(pair, grouped, pair.a, pair.fromA);
-  const other = sideOf(pair, grouped, pair.b, pair.fromB);
+function warningOf(pair: ReactivePair, grouped: Grouped, mixture: Mixture, scale: Scale): Warning[] {
+  const one = sideOf(scale, pair, grouped, pair.a, pair.fromA);
+  const other = sideOf(scale, pair, grouped, pair.b, pair.fromB);
   const reacts = (x: Ingredient, y: Ingredient): boolean =>
     x !== y && !(pair.neutralizes && !x.additive && !y.additive);
   const left = one.filter(x => other.some(y => reacts(x, y)));
   const right = other.filter(y => left.some(x => reacts(x, y)));
   if (left.length === 0) return [];
-  const text = `${pair.danger}: ${list(left)} with ${list(right)}: ${pair.text} (gives ${pair.gives}); ${advice(pair, mixture)}`;
   const sources = [mixtureCite, ...(pair.neutralizes ? [additivityCite] : []), ...pair.source];
-  return [{ id: 'reactive-constituents', text, cite: sources.join('; ') }];
+  return [
+    {
+      id: 'reactive-constituents',
+      pair: pair.id,
+      left: left.map(shareOf),
+      right: right.map(shareOf),
+      advice: adviceOf(pair, mixture, scale),
+      pH: mixture.properties.pH?.value ?? null,
+      cites: sources.map(bySource),
+    },
+  ];
 }
 
 const sideOf = (
+  scale: Scale,
   pair: ReactivePair,
   grouped: Grouped,
   ids: readonly string[],
@@ -66,19 +78,19 @@ const sideOf = (
     .filter(
       ({ ingredient, groups }) =>
         ids.some(id => groups.has(id)) &&
-        reaches(ingredient.percent, from) &&
+        scale.reaches(ingredient.percent, from) &&
         !(ingredient.cas && pair.excludeCas?.includes(ingredient.cas)),
     )
     .map(({ ingredient }) => ingredient);
 
-const list = (ingredients: readonly Ingredient[]): string =>
-  ingredients.map(({ name, percent }) => `${show(percent.value)} % ${name}`).join(', ');
+const shareOf = ({ index, percent }: Ingredient) => ({ constituent: index, amount: percent });
 
-function advice({ neutralizes, quietFromPh }: ReactivePair, { properties: { pH } }: Mixture): string {
-  const measured = pH?.value;
-  if (neutralizes)
-    return `sums count both as if unreacted: mark them \`additive: false\` and ${measured ? `judge by the measured pH ${show(measured.value)}` : 'give the measured pH'}`;
-  if (quietFromPh !== undefined && measured && reaches(measured, quietFromPh))
-    return `at the measured pH ${show(measured.value)} the acid is present as its salt; the reaction comes with acidification`;
-  return 'a calculation from the ingredients does not hold for what forms; show that they do not react in the mixture';
+function adviceOf(
+  { neutralizes, quietFromPh }: ReactivePair,
+  { properties: { pH } }: Mixture,
+  scale: Scale,
+): ReactiveAdvice {
+  if (neutralizes) return 'mark-not-additive';
+  const isSalt = quietFromPh !== undefined && pH && scale.reaches(pH.value, quietFromPh);
+  return isSalt ? 'salt-at-this-ph' : 'does-not-hold';
 }

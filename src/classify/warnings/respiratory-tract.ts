@@ -1,6 +1,7 @@
 import type { Basis } from '../../reference/thresholds.ts';
-import type { ClassifiedHazard, Warning } from '../classification.ts';
-import { citeHealth } from '../context.ts';
+import type { ClassifiedHazard } from '../classification.ts';
+import { ofHealth } from '../facts/provision.ts';
+import type { Warning } from '../facts/warning.ts';
 
 /**
  * A mixture that is toxic by inhalation and corrosive to skin: whether it corrodes the respiratory tract is for the
@@ -14,7 +15,5 @@ export function respiratoryTract(basis: Basis, hazards: readonly ClassifiedHazar
     ({ hazardClass, route }) => hazardClass === 'Acute Tox.' && route === 'inhalation',
   );
   if (!inhaled || !hazards.some(({ hazardClass }) => hazardClass === 'Skin Corr.')) return [];
-  const text =
-    'toxic by inhalation and corrosive to skin: consider whether the mixture corrodes the respiratory tract; where that kills, its hazard statement and the corrosion pictogram are due, else STOT SE tells it';
-  return [{ id: 'respiratory-tract', text, cite: citeHealth(basis, rule.cite) }];
+  return [{ id: 'respiratory-tract', cites: [ofHealth(basis, rule.cite)] }];
 }

@@ -1,6 +1,7 @@
-import type { Warning } from '../classification.ts';
 import type { ClassResult } from '../context.ts';
 import { isMoreSevere } from '../corners.ts';
+import type { Provision } from '../facts/provision.ts';
+import type { Warning } from '../facts/warning.ts';
 
 interface Worse {
   readonly result: ClassResult;
@@ -8,10 +9,7 @@ interface Worse {
 }
 
 /** Classes that specific limits make more severe: as classified, and with the limits applied. */
-export const worseWithin = (
-  without: readonly ClassResult[],
-  within: readonly ClassResult[],
-): readonly Worse[] =>
+const worseWithin = (without: readonly ClassResult[], within: readonly ClassResult[]): readonly Worse[] =>
   within.flatMap(other => {
     const result = without.find(
       candidate => candidate.class === other.class && candidate.route === other.route,
@@ -27,13 +25,13 @@ export const worseWithin = (
 export const limitsWouldMatter = (
   without: readonly ClassResult[],
   within: readonly ClassResult[],
-  cite: string,
+  cite: Provision,
 ): Warning[] =>
-  worseWithin(without, within).map(({ result, other }) => {
-    const now = result.outcome === 'classified' ? result.hazard.code : result.outcome.replace('-', ' ');
-    return {
-      id: 'us-specific-limits',
-      text: `${result.class}: with the specific concentration limits of EU law the mixture would be ${other.hazard.code} instead of ${now} (${other.because.working}); choose reading us-specific-limits to use them`,
-      cite,
-    };
-  });
+  worseWithin(without, within).map(({ result, other }) => ({
+    id: 'us-specific-limits',
+    class: result.class,
+    now: result.outcome === 'classified' ? result.hazard.code : result.outcome,
+    within: other.hazard.code,
+    because: other.because,
+    cites: [cite],
+  }));

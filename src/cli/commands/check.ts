@@ -1,8 +1,9 @@
 import { type Resolved, resolve } from '../../classify/resolve.ts';
 import type { Product } from '../../draft/open-product.ts';
 import { openReference } from '../../draft/open-reference.ts';
-import { show } from '../../quantity/sum.ts';
+import { show } from '../../quantity/print.ts';
 import { renderText } from '../../report/render.ts';
+import { en } from '../../words/en/index.ts';
 import { type CommandUsage, parseArguments } from '../arguments.ts';
 import { exit, type Io } from '../io.ts';
 import { open } from '../open.ts';
@@ -29,8 +30,8 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
       status = exit.badInput;
       continue;
     }
-    const resolved = product.formula.constituents.map(constituent =>
-      resolve(constituent, reference.value.lookup),
+    const resolved = product.formula.constituents.map((constituent, i) =>
+      resolve(constituent, i, reference.value.lookup),
     );
     if (parsed.flag('json')) documents.push(asJson(product, resolved));
     else io.out(asText(product, resolved));
@@ -70,7 +71,7 @@ const asJson = ({ record, formula }: Product, resolved: readonly Resolved[]) => 
     percent: high.value,
     ...(low.value === high.value ? {} : { percentRange: [low.value, high.value] }),
     via,
-    source: resolved[i]!.data.source,
+    source: en.source(resolved[i]!.data.source),
     noData: resolved[i]!.data.noData,
     unknown: [...resolved[i]!.data.unknown],
   })),

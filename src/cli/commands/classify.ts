@@ -6,6 +6,7 @@ import { workSheetText } from '../../draft/work-sheet.ts';
 import { type BasisId, basisIds } from '../../reference/basis.ts';
 import type { Diagnostic } from '../../report/diagnostic.ts';
 import { renderText } from '../../report/render.ts';
+import { en } from '../../words/en/index.ts';
 import { type CommandUsage, parseArguments, UsageError } from '../arguments.ts';
 import { nodeFiles } from '../files.ts';
 import { exit, type Io } from '../io.ts';
@@ -43,8 +44,8 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
       continue;
     }
     const { record, classification, elements } = classifyProduct(product, reference.value);
-    if (parsed.flag('json')) documents.push(classificationJson(record, classification, elements));
-    else io.out(`${workSheetText(record, classification, elements)}\n`);
+    if (parsed.flag('json')) documents.push(classificationJson(record, classification, elements, en));
+    else io.out(`${workSheetText({ record, classification, elements, words: en })}\n`);
   }
   if (parsed.flag('json') && documents.length > 0)
     io.out(`${JSON.stringify(documents.length === 1 ? documents[0] : documents, null, 2)}\n`);
@@ -84,7 +85,7 @@ function resultOf(line: string, reference: Reference) {
   const product = productOf(value, nodeFiles, reference.basis);
   if (!product.ok) return lineError(product.diagnostics);
   const { record, classification, elements } = classifyProduct(product.value, reference);
-  return classificationJson(record, classification, elements);
+  return classificationJson(record, classification, elements, en);
 }
 
 function lineError(diagnostics: readonly Diagnostic[]) {

@@ -1,4 +1,5 @@
 import { join } from 'node:path';
+import { reasonWriter } from '../../draft/because-json.ts';
 import type { Product } from '../../draft/open-product.ts';
 import { harmonisedTable, openReference } from '../../draft/open-reference.ts';
 import { findConstituent } from '../../headroom/find-constituent.ts';
@@ -11,6 +12,7 @@ import type { Others } from '../../headroom/variation.ts';
 import { type BasisId, basisIds } from '../../reference/basis.ts';
 import { loadLabelData } from '../../reference/label-data/load-label-data.ts';
 import { renderText } from '../../report/render.ts';
+import { en } from '../../words/en/index.ts';
 import { type CommandUsage, parseArguments } from '../arguments.ts';
 import { exit, type Io } from '../io.ts';
 import { open } from '../open.ts';
@@ -67,8 +69,15 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
     bytes: new TextEncoder().encode(stripChart(result.value, record.name)),
   };
   const paths = writeFiles(parsed.text('out') ?? join('out', record.code), [chart]);
-  if (parsed.flag('json')) io.out(`${JSON.stringify(headroomJson(result.value, record), null, 2)}\n`);
-  else io.out(headroomText(result.value));
+  if (parsed.flag('json'))
+    io.out(
+      `${JSON.stringify(
+        headroomJson(result.value, record, breakpoint => reasonWriter(breakpoint, en).because),
+        null,
+        2,
+      )}\n`,
+    );
+  else io.out(headroomText(result.value, en));
   io.err(`${paths.join('\n')}\n`);
   return exit.done;
 }

@@ -1,6 +1,7 @@
 import { makePacket } from '../../draft/packet.ts';
 import { hasErrors } from '../../report/diagnostic.ts';
 import { loadFonts } from '../../text/font-library.ts';
+import { en } from '../../words/en/index.ts';
 import { type CommandUsage, parseArguments } from '../arguments.ts';
 import { openClassified, outputFolder, report } from '../draft.ts';
 import { exit, type Io } from '../io.ts';
@@ -18,7 +19,7 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
   const date = parsed.text('as-of') ?? io.today;
   const product = await openClassified(parsed.positional[0]!, 'us-hcs', date, io);
   if (!product) return exit.badInput;
-  const packet = await makePacket(product, date, await loadFonts());
+  const packet = await makePacket(product, date, await loadFonts(), en);
   report(packet.diagnostics, io);
   // A packet with a part missing would pass for whole.
   if (hasErrors(packet.diagnostics)) return exit.notMet;

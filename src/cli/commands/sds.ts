@@ -2,6 +2,7 @@ import { draftSheet } from '../../draft/draft-sheet.ts';
 import type { PaperName } from '../../layout/sheet/layout-sheet.ts';
 import type { BasisId } from '../../reference/basis.ts';
 import { loadFonts } from '../../text/font-library.ts';
+import { en } from '../../words/en/index.ts';
 import { type CommandUsage, parseArguments } from '../arguments.ts';
 import { openClassified, outputFolder, report } from '../draft.ts';
 import { exit, type Io } from '../io.ts';
@@ -24,7 +25,7 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
   const product = await openClassified(parsed.positional[0]!, basis, date, io);
   if (!product) return exit.badInput;
   const paper = (parsed.text('paper') ?? 'letter') as PaperName;
-  const sheet = await draftSheet(product, { date, paper }, await loadFonts());
+  const sheet = await draftSheet(product, { date, paper }, await loadFonts(), en);
   report(sheet.diagnostics, io);
   if (!sheet.ok) return exit.notMet;
   const { pdf, html, json } = sheet.value;

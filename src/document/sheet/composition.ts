@@ -13,9 +13,7 @@ export function composition(input: SheetInput): SectionBodies {
   const listed = all.filter(ingredient => ingredient.listed);
   const others = all.filter(ingredient => !ingredient.listed);
   const withheld = input.withholdConcentrations === true;
-  const ranged = listed.some(
-    ({ constituent }) => constituent && constituent.low.value < constituent.high.value,
-  );
+  const ranged = listed.some(isRange);
   const columns = words.columns.map((column, at) =>
     at === 2 && input.record.form === 'gas' ? words.gasColumn : column,
   );
@@ -43,14 +41,11 @@ export function composition(input: SheetInput): SectionBodies {
   };
 }
 
-function concentration({ classified, constituent }: Ingredient, withheld: boolean): string {
-  const [low, high] = constituent
-    ? [constituent.low.value, constituent.high.value]
-    : (classified.percentRange ?? [classified.percent, classified.percent]);
+function concentration({ classified }: Ingredient, withheld: boolean): string {
+  const [low, high] = [classified.low.value, classified.high.value];
   const range = withheld ? prescribedRange({ low, high }) : null;
   if (range) return `${range.low} to ${range.high}`;
-  if (constituent) return percentText(constituent.low, constituent.high);
-  return low === high ? figure(low) : `${figure(low)} to ${figure(high)}`;
+  return percentText(classified.low, classified.high);
 }
 
 /** What is left of the mixture, in a sentence or two. */
@@ -77,15 +72,15 @@ function summary(
   return notes;
 }
 
+const isRange = ({ classified: { low, high } }: Ingredient): boolean => low.value < high.value;
+
 /** No hazard is known and an endpoint has no data: neither hazardous nor free of hazards. */
 const hasNoData = ({ classified, hazards }: Ingredient): boolean =>
-  classified.unknown.length > 0 && hazards.length === 0;
+  classified.data.unknown.size > 0 && hazards.length === 0;
 
 /** Share of the mixture, `up to` where the formula gives ranges. */
 function totalText(some: readonly Ingredient[]): string {
-  const total = some.reduce((sum, { classified }) => sum + classified.percent, 0);
-  const ranged = some.some(
-    ({ constituent }) => constituent && constituent.low.value < constituent.high.value,
-  );
+  const total = some.reduce((sum, { classified }) => sum + classified.high.value, 0);
+  const ranged = some.some(isRange);
   return fill(ranged ? words.upTo : words.percent, { percent: figure(Math.min(total, 100)) });
 }

@@ -1,7 +1,9 @@
 import type { ClassifiedConstituent } from '../../classify/classification.ts';
+import { namedIn } from '../../classify/facts/figure.ts';
 import type { Constituent } from '../../formula/constituent.ts';
 import type { Hazard } from '../../notation/hazard.ts';
-import { isHealth, isPhysical, readHazards } from './hazards.ts';
+import { reaches } from '../../quantity/sum.ts';
+import { isHealth, isPhysical } from './hazards.ts';
 import type { SheetInput } from './input.ts';
 
 /** A constituent with what section 3 says of it. */
@@ -23,18 +25,20 @@ export interface Ingredient {
 export function ingredients(input: SheetInput): readonly Ingredient[] {
   const { classification, formula } = input;
   const causes = new Set(
-    classification.hazards.flatMap(({ because }) => because.terms?.map(({ name }) => name) ?? []),
+    classification.hazards.flatMap(
+      ({ because }) => namedIn(because)?.map(({ constituent }) => constituent) ?? [],
+    ),
   );
-  return classification.constituents.map(classified => {
-    const { name, cas, percent, water } = classified;
-    const hazards = readHazards(classified.hazards);
+  return classification.constituents.map((classified, index) => {
+    const { high, water } = classified;
+    const { hazards } = classified.data;
     const health = hazards.filter(({ hazardClass }) => isHealth(hazardClass));
-    const reaches = health.some(hazard => percent >= cutOff(hazard, input.thresholds));
+    const counts = health.some(hazard => reaches(high, cutOff(hazard, input.thresholds)));
     const physical = hazards.some(({ hazardClass }) => isPhysical(hazardClass));
-    const listed = !water && (reaches || physical || (hazards.length > 0 && causes.has(name)));
+    const listed = !water && (counts || physical || (hazards.length > 0 && causes.has(index)));
     return {
       classified,
-      constituent: formula.constituents.find(other => other.name === name && other.cas === cas) ?? null,
+      constituent: formula.constituents[index] ?? null,
       hazards,
       listed,
       belowCutOff: health.length > 0 && !listed,

@@ -1,6 +1,6 @@
 import type { SheetKey } from '../../record/sheet-keys.ts';
 import { bodyOf, firstBody, type ItemBody, paragraphs, type SectionBodies } from './content.ts';
-import { hazardTitle, readHazards } from './hazards.ts';
+import { hazardTitle } from './hazards.ts';
 import type { SheetInput } from './input.ts';
 import { figure, fill, phrases } from './phrases.ts';
 import { statementsFor } from './statements.ts';
@@ -38,8 +38,8 @@ export function ecology(input: SheetInput): SectionBodies {
 
 /** Environmental classes of the ingredients; the standard has none, so that they say nothing of the mixture. */
 function aquaticIngredients({ classification }: SheetInput): readonly string[] {
-  const names = classification.constituents.flatMap(({ name, hazards }) => {
-    const aquatic = readHazards(hazards).filter(({ hazardClass }) => hazardClass.startsWith('Aquatic'));
+  const names = classification.constituents.flatMap(({ name, data }) => {
+    const aquatic = data.hazards.filter(({ hazardClass }) => hazardClass.startsWith('Aquatic'));
     if (aquatic.length === 0) return [];
     return [fill(words.aquaticIngredient, { name, titles: aquatic.map(({ code }) => code).join(', ') })];
   });

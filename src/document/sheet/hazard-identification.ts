@@ -1,5 +1,7 @@
 import type { PrecautionGroup } from '../../labelling/label-elements.ts';
 import type { Route } from '../../notation/hazard.ts';
+import { typographic } from '../../quantity/print.ts';
+import { tellAll } from '../../words/telling.ts';
 import { pictogramTitle } from '../pictogram-title.ts';
 import { bodyOf, firstBody, paragraphs, type SectionBodies } from './content.ts';
 import { classTitle, hazardTitle, isOfStandard } from './hazards.ts';
@@ -32,7 +34,7 @@ export function hazardIdentification(input: SheetInput): SectionBodies {
       ...firstBody(
         words.notClassified,
         bodyOf('calculation', {
-          list: hazards.map(hazard => `${hazardTitle(hazard)} [${hazard.because.cite}]`),
+          list: hazards.map(hazard => `${hazardTitle(hazard)} [${input.words.cites(hazard.because.cites)}]`),
         }),
       ),
       source: 'calculation',
@@ -89,21 +91,16 @@ export function unknownStatements({ classification, elements }: SheetInput): rea
 export function reactionWarnings({
   classification,
   elements,
+  words: language,
   withholdConcentrations,
 }: SheetInput): readonly string[] {
+  const telling = { ...tellAll(classification, typographic), amounts: !withholdConcentrations };
   const warned = classification.warnings
-    .filter(({ id }) => REACTION_WARNINGS.test(id))
-    .map(({ text }) => text);
+    .filter(({ id }) => id === 'reactive-constituents')
+    .map(warning => language.warning(warning, telling));
   const stated = elements.supplemental.filter(({ code }) => REACTION_CODES.test(code)).map(withCode);
-  const told = withholdConcentrations ? warned.map(text => text.replace(CONCENTRATION, '')) : warned;
-  return [...new Set([...told.map(capitalized), ...stated])];
+  return [...new Set([...warned.map(capitalized), ...stated])];
 }
-
-/** A concentration before the name of an ingredient: `5 % `. */
-const CONCENTRATION = /\b\d+(?:\.\d+)? % /gu;
-
-/** Identifiers of the warnings that speak of ingredients reacting with each other. */
-const REACTION_WARNINGS = /^(?:reactive|incompatible)/u;
 
 // Supplemental statements of CLP Annex II Part 1 on reactions with water, acids and air.
 const REACTION_CODES = /^EUH(?:014|018|019|029|031|032|044|206)$/u;

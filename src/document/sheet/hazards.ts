@@ -1,7 +1,5 @@
 import type { ClassifiedHazard, OtherClass } from '../../classify/classification.ts';
 import { findClass } from '../../notation/classes.ts';
-import type { Hazard } from '../../notation/hazard.ts';
-import { parseHazard } from '../../notation/parse-hazard.ts';
 import { fill, phrases } from './phrases.ts';
 
 interface Effect {
@@ -41,13 +39,6 @@ export function hazardTitle(
 /** Class of an outcome other than classified, in words. */
 export const classTitle = ({ class: name, route }: OtherClass): string =>
   (findClass(name)?.title ?? name) + bracketed([route && ROUTES[route]]);
-
-/** Hazards of a constituent, read from their notation; what cannot be read is left out. */
-export const readHazards = (texts: readonly string[]): readonly Hazard[] =>
-  texts.flatMap(text => {
-    const read = parseHazard(text);
-    return read.ok ? [read.value] : [];
-  });
 
 /** What the classes of a mixture mean for an exposed person, each once, in the order of the classes. */
 export function effectsOf(

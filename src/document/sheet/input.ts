@@ -4,6 +4,7 @@ import type { LabelElements } from '../../labelling/label-elements.ts';
 import type { CompleteRecord } from '../../record/product-record.ts';
 import type { ExposureTable } from '../../reference/exposure/open-exposure.ts';
 import type { Thresholds } from '../../reference/thresholds.ts';
+import type { Words } from '../../words/words.ts';
 
 /** What a safety data sheet is made of. */
 export interface SheetInput {
@@ -11,12 +12,20 @@ export interface SheetInput {
   readonly formula: Formula;
   readonly classification: Classification;
   readonly elements: LabelElements;
+  readonly words: Words;
   /** Workplace limits and carcinogen lists. */
   readonly exposure: ExposureTable;
   /** Figures of the basis, for the cut-offs from which ingredients are named. */
   readonly thresholds: Pick<
     Thresholds,
-    'acuteToxicity' | 'skin' | 'eye' | 'byIngredient' | 'transientOrganEffects' | 'aspiration'
+    | 'acuteToxicity'
+    | 'skin'
+    | 'eye'
+    | 'byIngredient'
+    | 'transientOrganEffects'
+    | 'aspiration'
+    | 'instrument'
+    | 'physicalInstrument'
   >;
   /** ISO 8601 instant. */
   readonly date: string;

@@ -1,8 +1,10 @@
 import limits from '../../../hazard-data/exposure/osha-pel.source.json' with { type: 'json' };
+import { typographic } from '../../quantity/print.ts';
+import { tellAll } from '../../words/telling.ts';
 import { listVersions } from './carcinogens.ts';
 import { bodyOf, firstBody, type ItemBody, paragraphs, type SectionBodies } from './content.ts';
 import type { SheetInput } from './input.ts';
-import { fill, phrases, typeset } from './phrases.ts';
+import { fill, phrases } from './phrases.ts';
 
 const words = phrases.other;
 
@@ -30,11 +32,11 @@ export function otherInformation(input: SheetInput): SectionBodies {
   };
 }
 
-function sources({ classification }: SheetInput): ItemBody {
+function sources({ classification, words: language }: SheetInput): ItemBody {
   const { basis, constituents } = classification;
   const byIngredient = constituents
-    .filter(({ source, water }) => source !== '' && !water)
-    .map(({ name, source }) => fill(words.ingredientData, { name, source }));
+    .filter(({ water }) => !water)
+    .map(({ name, data }) => fill(words.ingredientData, { name, source: language.source(data.source) }));
   return {
     list: [
       words.own,
@@ -49,18 +51,24 @@ function sources({ classification }: SheetInput): ItemBody {
 }
 
 /** What a reviewer should weigh: readings of the law, statements left off, warnings. */
-function choices({ classification, elements, withholdConcentrations }: SheetInput): ItemBody {
+function choices({
+  classification,
+  elements,
+  words: language,
+  withholdConcentrations,
+}: SheetInput): ItemBody {
   const readings = classification.readings.map(({ id, taken, cite }) =>
-    fill(words.reading, { id, taken: taken.slice(taken.indexOf(': ') + 2), cite }),
+    fill(words.reading, { id, taken: language.reading(id).options[taken]!, cite }),
   );
   const omitted = elements.omitted.map(({ what, why, cite }) => fill(words.omitted, { what, why, cite }));
   const missing = elements.missing.map(({ what, why, cite }) => fill(words.missing, { what, why, cite }));
-  // A warning with figures would tell concentrations that are withheld.
-  const shown = classification.warnings.filter(({ text }) => !(withholdConcentrations && text.includes('%')));
-  const warnings = shown.map(({ text, cite }) =>
-    fill(cite ? words.warningCited : words.warning, { text, cite: cite ?? '' }),
-  );
-  const list = [...missing, ...warnings, ...readings, ...omitted].map(typeset);
+  // A warning tells concentrations.
+  const telling = tellAll(classification, typographic);
+  const warnings = (withholdConcentrations ? [] : classification.warnings).map(warning => {
+    const [text, cite] = [language.warning(warning, telling), language.cites(warning.cites)];
+    return fill(cite ? words.warningCited : words.warning, { text, cite });
+  });
+  const list = [...missing, ...warnings, ...readings, ...omitted];
   return firstBody(words.noChoices, bodyOf('calculation', { list }));
 }
 

@@ -39,36 +39,8 @@ export function fill(phrase: string, values: Readonly<Record<string, string | nu
 export const capitalized = (text: string): string =>
   /^\p{Ll}\p{Lu}/u.test(text) ? text : text.charAt(0).toUpperCase() + text.slice(1);
 
-const SIGNS: readonly (readonly [RegExp, string])[] = [
-  [/>=/gu, '≥'],
-  [/<=/gu, '≤'],
-  [/\b(mm|cm|m)2(?=\/|\b)/gu, '$1²'],
-  [/\b(mm|cm|m)3(?=\/|\b)/gu, '$1³'],
-  [/(\d) C\b(?!\.)/gu, '$1 °C'],
-];
-
-/** Signs and units as they are printed: `>=` as ≥, `mm2/s` as mm²/s. */
-export const typeset = (text: string): string =>
-  SIGNS.reduce((result, [pattern, sign]) => result.replace(pattern, sign), text);
-
 /** A number with at most three significant figures, without trailing zeros and without an exponent. */
 export function figure(value: number): string {
   const rounded = Number(value.toPrecision(3));
   return rounded.toLocaleString('en-US', { maximumFractionDigits: 10, useGrouping: false });
-}
-
-/** A result or a share in a line of arithmetic; neither an identifier nor a paragraph. */
-const REPORTED = /(?<![\w.,-])\d+(?:\.\d+)?(?= (?:%|mg\/|ppm|[<>=])|;|$)/gu;
-
-/**
- * Arithmetic with its numbers at four significant figures at most. A number that would be rounded to another
- * number of the same line, such as the limit that it misses, stays as it is.
- */
-export function rounded(working: string): string {
-  const written = new Set(working.match(/\d+(?:\.\d+)?/gu)?.map(Number));
-  return working.replace(REPORTED, text => {
-    const value = Number(Number(text).toPrecision(4));
-    const short = value.toLocaleString('en-US', { maximumFractionDigits: 10, useGrouping: false });
-    return short.length >= text.length || written.has(value) ? text : short;
-  });
 }

@@ -1,11 +1,15 @@
-import type { Because, OtherClass } from '../../classify/classification.ts';
+import type { OtherClass } from '../../classify/classification.ts';
+import type { Because } from '../../classify/facts/because.ts';
+import { typographic } from '../../quantity/print.ts';
+import { tellAll } from '../../words/telling.ts';
+import type { Reasoned } from '../../words/words.ts';
 import { carcinogens } from './carcinogens.ts';
 import { bodyOf, firstBody, type ItemBody, paragraphs, type SectionBodies } from './content.ts';
 import { symptoms } from './first-aid.ts';
 import { reactionWarnings } from './hazard-identification.ts';
 import { classTitle, effectsOf, hazardTitle, isHealth } from './hazards.ts';
 import type { SheetInput } from './input.ts';
-import { capitalized, figure, fill, phrases, rounded, typeset } from './phrases.ts';
+import { capitalized, figure, fill, phrases } from './phrases.ts';
 
 const words = phrases.toxicology;
 
@@ -42,23 +46,19 @@ function healthEffects(input: SheetInput): ItemBody {
     .filter(({ hazardClass }) => isHealth(hazardClass))
     .map(hazard => [
       hazardTitle({ ...hazard, category: '' }),
-      hazard.category === ''
-        ? hazard.code
-        : fill(phrases.identification.categories, { class: '', category: hazard.category }).replace(
-            /^, /u,
-            '',
-          ),
-      reason([hazard.because], input),
+      hazard.category === '' ? hazard.code : fill(words.category, { category: hazard.category }),
+      reasonText(input, told(input, hazard.because), [hazard.because]),
     ]);
   const examined = classification.otherClasses.filter(
     ({ class: name, outcome }) => isHealth(name) && outcome !== 'not-applicable',
   );
-  const others = alike(examined.map(withoutOwnName)).map(group => [
-    group.map(classTitle).join('; '),
-    words.outcomes[group[0]!.outcome],
-    reason(
-      group.map(({ because }) => because),
+  const others = alike(input, examined).map(({ classes, reasoned }) => [
+    classes.map(classTitle).join('; '),
+    words.outcomes[classes[0]!.outcome],
+    reasonText(
       input,
+      reasoned,
+      classes.map(({ because }) => because),
     ),
   ]);
   return firstBody(
@@ -70,30 +70,36 @@ function healthEffects(input: SheetInput): ItemBody {
   );
 }
 
-/** A class whose working speaks of this hazard instead of its name, so that classes may share a row. */
-const withoutOwnName = (each: OtherClass): OtherClass => {
-  const working = each.because.working.replace(`is classified ${each.class}`, words.thisHazard);
-  return { ...each, because: { ...each.because, working } };
-};
+const told = ({ classification, words: language }: SheetInput, because: Because): Reasoned =>
+  language.because(because, { ...tellAll(classification, typographic), classNamed: true });
 
 /** Classes with the same outcome for the same reason, in the order of the first of each. */
-function alike(classes: readonly OtherClass[]): readonly (readonly OtherClass[])[] {
-  const groups = new Map<string, OtherClass[]>();
+function alike(
+  input: SheetInput,
+  classes: readonly OtherClass[],
+): readonly { readonly classes: readonly OtherClass[]; readonly reasoned: Reasoned }[] {
+  const groups = new Map<string, { classes: OtherClass[]; reasoned: Reasoned }>();
   for (const each of classes) {
-    const key = JSON.stringify([each.outcome, each.because.rule, each.because.working]);
-    groups.set(key, [...(groups.get(key) ?? []), each]);
+    const reasoned = told(input, each.because);
+    const key = JSON.stringify([each.outcome, reasoned]);
+    const group = groups.get(key);
+    if (group) group.classes.push(each);
+    else groups.set(key, { classes: [each], reasoned });
   }
   return [...groups.values()];
 }
 
 /** Rule, arithmetic and paragraphs; no arithmetic where it would tell concentrations that are withheld. */
-function reason(reasons: readonly Because[], { withholdConcentrations }: SheetInput): string {
-  const { rule, working } = reasons[0]!;
+function reasonText(
+  { withholdConcentrations, words: language, thresholds }: SheetInput,
+  { rule, working }: Reasoned,
+  reasons: readonly Because[],
+): string {
   const same = working.toLowerCase().startsWith(rule.toLowerCase());
-  const shown = rounded(working);
-  const text = withholdConcentrations ? [rule] : same ? [shown] : [rule, shown];
-  const cites = new Set(reasons.map(({ cite }) => cite.replace(/^29 CFR 1910\.1200 (?:App\. [AB], )?/u, '')));
-  return typeset(`${text.map(capitalized).join('. ')} [${[...cites].join('; ')}]`);
+  const text = withholdConcentrations ? [rule] : same ? [working] : [rule, working];
+  const known = [thresholds.instrument, thresholds.physicalInstrument];
+  const cites = new Set(reasons.map(({ cites: each }) => language.cites(each, known)));
+  return `${text.map(capitalized).join('. ')} [${[...cites].join('; ')}]`;
 }
 
 function delayedEffects({ classification, record }: SheetInput): ItemBody {
@@ -134,7 +140,7 @@ function alternatives({ record, classification }: SheetInput): ItemBody {
   const evidence = record.evidence.map(({ kind, method, source }) =>
     fill({ test: words.tested, bridging: words.bridging, reserve: words.reserve }[kind], { method, source }),
   );
-  const harmonised = classification.constituents.some(({ source }) => /1272\/2008|annex vi/iu.test(source));
+  const harmonised = classification.constituents.some(({ data }) => data.source.kind === 'harmonised');
   return {
     text: [words.calculated, ...evidence, ...(harmonised ? [words.harmonised] : []), words.noSar],
     source: 'calculation',

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { percentText, prescribedRange } from '../../../src/document/sheet/concentration.ts';
-import { rounded } from '../../../src/document/sheet/phrases.ts';
 import { Exact } from '../../../src/quantity/exact.ts';
+import { typographic } from '../../../src/quantity/print.ts';
 
 const at = (percent: number) => prescribedRange({ low: percent, high: percent });
 const between = (low: number, high: number) => prescribedRange({ low, high });
@@ -47,13 +47,11 @@ describe('concentrations of the formula', () => {
 
 describe('arithmetic on the sheet', () => {
   it('is shortened to four significant figures', () => {
-    expect(rounded('5.02646 % bleach + 1.82169 % lye = 6.84815 % >= 5 %')).toBe(
-      '5.026 % bleach + 1.822 % lye = 6.848 % >= 5 %',
-    );
+    expect(typographic.show(5.02646)).toBe('5.026');
+    expect(typographic.show(0.0000001)).toBe('0.0000001');
   });
 
-  it('never shows a limit as met that is not, and leaves names and paragraphs alone', () => {
-    expect(rounded('4.99996 % lye < 5 %')).toBe('4.99996 % lye < 5 %');
-    expect(rounded('29 CFR 1910.1200(c); 12.34567-oxide')).toBe('29 CFR 1910.1200(c); 12.34567-oxide');
+  it('never shows a limit as met that is not', () => {
+    expect(typographic.beside(4.99996, 5)).toBe('4.99996');
   });
 });

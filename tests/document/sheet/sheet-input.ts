@@ -10,6 +10,7 @@ import type { RecordEnv } from '../../../src/record/files.ts';
 import { openExposure } from '../../../src/reference/exposure/open-exposure.ts';
 import { loadLabelData } from '../../../src/reference/label-data/load-label-data.ts';
 import type { Outcome } from '../../../src/report/diagnostic.ts';
+import { en } from '../../../src/words/en/index.ts';
 
 export const DATE = '2026-11-25T08:30:00Z';
 
@@ -67,6 +68,7 @@ async function inputOf({ record, formula }: Product, more: Partial<SheetInput>):
     formula,
     classification,
     elements: labelElements(classification, labelData, { form: record.form }),
+    words: en,
     exposure,
     thresholds: reference.basis,
     date: DATE,

@@ -1,0 +1,159 @@
+import type { Hazard, Route } from '../../notation/hazard.ts';
+import type { Exact } from '../../quantity/exact.ts';
+import type { BridgingPrinciple } from '../../record/product-record.ts';
+import type { AcuteKey } from '../../reference/thresholds.ts';
+import type { Because } from './because.ts';
+import type { Figure } from './figure.ts';
+import type { Provision } from './provision.ts';
+
+/** What a reviewer must know of a result: an id with its facts. Constituents are named by their place in the list. */
+export type Warning = WarningFacts & { readonly cites: readonly Provision[] };
+
+export type WarningId = Warning['id'];
+
+type WarningFacts =
+  | { readonly id: 'no-data'; readonly constituent: number }
+  | {
+      readonly id: 'milder-than-harmonised';
+      readonly constituent: number;
+      readonly index: string;
+      readonly act: string;
+      readonly hazards: readonly Hazard[];
+    }
+  | {
+      readonly id: 'supplemental-replaced';
+      readonly constituent: number;
+      readonly index: string;
+      readonly codes: readonly string[];
+    }
+  | { readonly id: 'no-source'; readonly constituent: number }
+  | {
+      readonly id: 'minimum-classification';
+      readonly constituent: number;
+      readonly index: string;
+      readonly codes: readonly string[];
+    }
+  | {
+      readonly id: 'ate-contradicts-category';
+      readonly constituent: number;
+      readonly key: AcuteKey;
+      readonly value: Exact;
+      /** Category that the value lies in; null above the last one. */
+      readonly category: string | null;
+      readonly listed: string;
+    }
+  | {
+      readonly id: 'stot-other-organ';
+      readonly class: string;
+      readonly constituent: number;
+      readonly amount: Exact;
+      readonly organs: readonly string[];
+    }
+  | {
+      readonly id: 'stot-organ-missing';
+      readonly class: string;
+      readonly constituent: number;
+      readonly organs: readonly string[];
+    }
+  | {
+      readonly id: 'carcinogen-label-optional';
+      readonly constituents: readonly number[];
+      /** Percent. */
+      readonly below: number;
+    }
+  | ({
+      readonly id: 'evidence-not-used';
+      readonly class: string;
+      readonly why: EvidenceFault;
+    } & { readonly method: string; readonly source: string })
+  | {
+      readonly id: 'reserve-to-be-confirmed';
+      readonly part: 'skin' | 'eye';
+      readonly pH: Exact;
+      readonly operator: '<=' | '>=';
+      readonly limit: number;
+    }
+  | { readonly id: 'boiling-point-missing' /** Degrees Celsius. */; readonly below: number }
+  | {
+      readonly id: 'near-limit';
+      readonly class: string;
+      readonly route: Route | null;
+      readonly figure: Figure & { readonly limit: number };
+    }
+  | {
+      readonly id: 'reactive-constituents';
+      readonly pair: string;
+      readonly left: readonly ReactiveShare[];
+      readonly right: readonly ReactiveShare[];
+      readonly advice: ReactiveAdvice;
+      readonly pH: Exact | null;
+    }
+  | { readonly id: 'respiratory-tract' }
+  | {
+      readonly id: 'us-specific-limits';
+      readonly class: string;
+      /** Code, or outcome where not classified. */
+      readonly now: string;
+      readonly within: string;
+      readonly because: Because;
+    }
+  | {
+      readonly id: 'supplemental-open';
+      readonly code: string;
+      readonly open: OpenQuestion;
+      readonly because: Because;
+    };
+
+export interface ReactiveShare {
+  readonly constituent: number;
+  readonly amount: Exact;
+}
+
+/** What follows for the calculation from a reaction in the pack. */
+export type ReactiveAdvice = 'mark-not-additive' | 'salt-at-this-ph' | 'does-not-hold';
+
+/** Why evidence is not used. */
+export type EvidenceFault =
+  | { readonly kind: 'earlier-entry' | 'no-route' | 'no-effect' | 'no-reason' | 'cannot-lower' }
+  | { readonly kind: 'no-such-class'; readonly basis: string }
+  | BridgingFault;
+
+/** Why bridged evidence cannot be used. */
+export type BridgingFault =
+  | { readonly kind: 'no-principle'; readonly class: string }
+  | {
+      readonly kind: 'principle-not-for-class';
+      readonly principle: BridgingPrinciple;
+      readonly class: string;
+      /** Principles that hold for the class. */
+      readonly others: readonly string[];
+    }
+  | {
+      readonly kind: 'principle-for-category';
+      readonly principle: BridgingPrinciple;
+      readonly category: string;
+    }
+  | { readonly kind: 'principle-for-form'; readonly principle: BridgingPrinciple; readonly form: string }
+  | {
+      readonly kind: 'diluted-too-far';
+      readonly class: string;
+      readonly total: number;
+      readonly least: number;
+    };
+
+/** What decides a supplemental statement besides its figures; each is the section of `eu-clp/supplemental.json` that asks. */
+export type OpenQuestion =
+  | 'lead'
+  | 'cyanoacrylate'
+  | 'cement'
+  | 'epoxy'
+  | 'activeChlorine'
+  | 'cadmium'
+  | 'flammableInUse'
+  | 'titaniumDioxide'
+  | 'titaniumDioxideAnnulled'
+  | 'gasRelease'
+  | 'skinDryness'
+  | 'corrosiveMechanism'
+  | 'mayBeInhaled'
+  | 'askedByEntry';

@@ -1,0 +1,25 @@
+import type { Reading } from '../../classify/classification.ts';
+import type { Words } from '../words.ts';
+import { because } from './because.ts';
+import { cites } from './cites.ts';
+import { source, values } from './constituents.ts';
+import { readings } from './readings.ts';
+import { review } from './review.ts';
+import { bridgingFault, warning } from './warnings.ts';
+import { outcomes, workSheet } from './work-sheet.ts';
+
+/** English. */
+export const en: Words = {
+  language: 'en',
+  cites,
+  because,
+  warning,
+  reading: id => readings[id],
+  taken: ({ id, taken }: Reading) => `${taken}: ${readings[id].options[taken]}`,
+  source,
+  values,
+  workSheet,
+  outcomes,
+  review,
+  bridgingFault,
+};

@@ -1,0 +1,37 @@
+import type { WorkSheetWords } from '../words.ts';
+
+/** Titles and heads of the work sheet. */
+export const workSheet: WorkSheetWords = {
+  title: 'Work sheet',
+  draft: (basis, asOf) =>
+    `${basis}, as of ${asOf}. Draft for qualified review; local codes and licensed practice decide.`,
+  blocks: {
+    constituents: { title: 'Constituents', head: ['%', 'name', 'CAS', 'hazards', 'source'] },
+    hazards: { title: 'Hazards', head: ['class', 'statement', 'worked', 'paragraph'] },
+    elements: { title: 'Label elements', head: ['element', 'text'] },
+    warnings: { title: 'Warnings for the reviewer', head: ['warning', 'text', 'paragraph'] },
+    otherClasses: { title: 'Other classes', head: ['class', 'outcome', 'worked', 'paragraph'] },
+    notApplicable: { title: 'Not applicable', head: ['why', 'classes', 'paragraphs'] },
+    ateMix: { title: 'Acute toxicity of the mixture, calculated', head: ['route or form', 'ATEmix'] },
+    unknownToxicity: { title: 'Unknown acute toxicity', head: ['route', '% of the mixture'] },
+    omitted: { title: 'Left off the label', head: ['element', 'why', 'paragraph'] },
+    readings: {
+      title: 'Readings of the law on which this rests',
+      head: ['reading', 'taken', 'paragraph'],
+    },
+  },
+  signalWord: 'signal word',
+  pictograms: 'pictograms',
+  none: 'none',
+  unknown: endpoints => `unknown: ${endpoints.join(', ')}`,
+  range: (low, high) => `${low} to ${high}`,
+  replaced: (text, outcome, calculation) => `${text}; the calculation would give ${outcome} (${calculation})`,
+  review: { title: 'Review', rows: ['Reviewed by', 'Qualification', 'Date', 'Changes asked for'] },
+};
+
+/** Outcomes of a class. */
+export const outcomes: Readonly<Record<string, string>> = {
+  'not-classified': 'not classified',
+  'insufficient-data': 'insufficient data',
+  'not-applicable': 'not applicable',
+};

@@ -1,0 +1,95 @@
+import type { ClassifiedConstituent, Reading } from '../classify/classification.ts';
+import type { Because } from '../classify/facts/because.ts';
+import type { Provision } from '../classify/facts/provision.ts';
+import type { BridgingFault, Warning } from '../classify/facts/warning.ts';
+import type { DataSource } from '../classify/ingredient.ts';
+import type { ReadingId } from '../classify/readings.ts';
+import type { Style } from '../quantity/print.ts';
+
+/** How a constituent is called, by its place in the list: whoever prints decides what may be told. */
+export type Names = (constituent: number) => string;
+
+/** How a result is told, and how much of it. */
+export interface Telling {
+  readonly names: Names;
+  readonly style: Style;
+  /** Whether concentrations may be told. */
+  readonly amounts: boolean;
+  /** Whether the class stands beside the reason, so that the reason need not name it. */
+  readonly classNamed?: boolean;
+}
+
+/** A reason as a person reads it. */
+export interface Reasoned {
+  /** Name of the rule in a few words. */
+  readonly rule: string;
+  /** The rule worked as on paper. */
+  readonly working: string;
+}
+
+/** A reading of the law in words. */
+export interface ReadingWords {
+  readonly question: string;
+  /** What each option means, by its name. */
+  readonly options: Readonly<Record<string, string>>;
+}
+
+/** Titles, heads and short phrases of the work sheet. */
+export interface WorkSheetWords {
+  readonly title: string;
+  draft(basis: string, asOf: string): string;
+  readonly blocks: Readonly<
+    Record<
+      | 'constituents'
+      | 'hazards'
+      | 'elements'
+      | 'warnings'
+      | 'otherClasses'
+      | 'notApplicable'
+      | 'ateMix'
+      | 'unknownToxicity'
+      | 'omitted'
+      | 'readings',
+      { readonly title: string; readonly head: readonly string[] }
+    >
+  >;
+  readonly signalWord: string;
+  readonly pictograms: string;
+  readonly none: string;
+  unknown(endpoints: readonly string[]): string;
+  range(low: string, high: string): string;
+  replaced(text: string, outcome: string, calculation: string): string;
+  readonly review: { readonly title: string; readonly rows: readonly string[] };
+}
+
+/** Lines of the list of what a reviewer must look at. */
+export interface ReviewWords {
+  undecided(classes: readonly string[]): string;
+  byEvidence(codes: readonly string[]): string;
+  choice(reading: string, take: string, reason: string): string;
+  leftOff(what: string, why: string): string;
+}
+
+/** Facts about a result turned into text of one language. */
+export interface Words {
+  /** BCP 47 */
+  readonly language: string;
+  /**
+   * Paragraphs, the instrument named where it changes.
+   * @param known instruments that need not be named.
+   */
+  cites(provisions: readonly Provision[], known?: readonly string[]): string;
+  because(because: Because, tell: Telling): Reasoned;
+  warning(warning: Warning, tell: Telling): string;
+  reading(id: ReadingId): ReadingWords;
+  /** What is taken for a reading: the option and what it means. */
+  taken(reading: Reading): string;
+  /** Where the data of a constituent come from. */
+  source(source: DataSource): string;
+  /** What else the calculation works from: estimates, M-factors, specific limits, marks of the record. */
+  values(constituent: ClassifiedConstituent): readonly string[];
+  readonly workSheet: WorkSheetWords;
+  readonly outcomes: Readonly<Record<string, string>>;
+  readonly review: ReviewWords;
+  bridgingFault(fault: BridgingFault): { readonly message: string; readonly hint?: string };
+}
