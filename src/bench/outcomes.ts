@@ -1,6 +1,7 @@
 import { classesOf } from '../classify/classes-of.ts';
-import { mixturesOf } from '../classify/engine.ts';
+import { highestOf } from '../classify/contexts.ts';
 import type { Mixture } from '../classify/ingredient.ts';
+import { worstOf } from '../classify/worst.ts';
 import type { Product } from '../draft/open-product.ts';
 import type { Reference } from '../draft/open-reference.ts';
 import { findClass } from '../notation/classes.ts';
@@ -9,9 +10,10 @@ import { secondsOfEach } from './timing.ts';
 
 /** Outcomes of all classes, with their reasons as facts, against a bare loop over the same ingredients and classes. */
 export function outcomeRatios({ record, formula }: Product, { basis, lookup }: Reference): Ratio[] {
-  const [context] = mixturesOf(record, formula, basis, lookup);
+  const context = highestOf(record, formula, basis, lookup);
+  const spread = { each: [context], apart: false, at: () => [context] };
   const classes = [
-    ...new Set(context!.mixture.ingredients.flatMap(({ data }) => data.hazards.map(h => h.hazardClass))),
+    ...new Set(context.mixture.ingredients.flatMap(({ data }) => data.hazards.map(h => h.hazardClass))),
   ];
   const examined = [
     ...classes,
@@ -19,13 +21,13 @@ export function outcomeRatios({ record, formula }: Product, { basis, lookup }: R
     ...Object.keys(basis.byIngredient),
   ].filter((name, i, all) => all.indexOf(name) === i && findClass(name));
   const [outcomes, bare] = secondsOfEach(
-    () => void classesOf(context!),
-    () => void bareSums(context!.mixture, examined),
+    () => void classesOf(spread, worstOf),
+    () => void bareSums(context.mixture, examined),
   );
   return [
     {
       what: 'outcomes of all classes, with reasons as facts',
-      against: `a loop that adds percent x weight over ${context!.mixture.ingredients.length} ingredients for ${examined.length} classes`,
+      against: `a loop that adds percent x weight over ${context.mixture.ingredients.length} ingredients for ${examined.length} classes`,
       ratio: outcomes! / bare!,
     },
   ];

@@ -6,6 +6,7 @@ import { ofHealth, type Provision } from './facts/provision.ts';
 import type { BridgingFault } from './facts/warning.ts';
 import { hazardsOf } from './ingredient.ts';
 import { listedClass } from './listed-class.ts';
+import { type Objective, objective, objectives } from './ranges/objective.ts';
 
 /** Why bridged evidence cannot be used, with the paragraph. */
 export interface CitedFault {
@@ -69,3 +70,16 @@ export function dilutionFault(
     cite: ofHealth(basis, least.cite),
   };
 }
+
+/** Which way a mixture leaves what bridging by dilution holds for: the least of the ingredients of each class. */
+export const dilutionObjectives = ({ basis, mixture }: Context): readonly Objective[] =>
+  objectives(
+    ...mixture.evidence
+      .filter(
+        ({ principle, hazardClass }) =>
+          principle === 'dilution' && basis.mixtureEvidence.bridging.dilutedDownTo[hazardClass],
+      )
+      .map(({ hazardClass }) =>
+        objective(mixture, ingredient => (hazardsOf(ingredient, hazardClass).length > 0 ? -1 : 0)),
+      ),
+  );

@@ -32,6 +32,8 @@ export interface ClassifiedHazard {
   /** H-codes. */
   readonly statements: readonly string[];
   readonly because: Because;
+  /** What the ranges give at their milder ends, where that is less: class and category, or the outcome. */
+  readonly milder?: string;
   /** Set where whole-mixture evidence or a bridging principle replaced the calculation. */
   readonly calculated?: Replaced;
 }

@@ -1,18 +1,18 @@
-import type { Formula } from '../formula/constituent.ts';
+import type { Composition, Formula } from '../formula/constituent.ts';
 import { quietScale, type Scale } from '../quantity/scale.ts';
-import type { Choice, ProductRecord } from '../record/product-record.ts';
 import type { AcuteKey, Basis } from '../reference/thresholds.ts';
-import { blocksUsed, withBuildingBlocks } from './building-blocks.ts';
-import { type Corner, classesOf, classesWithLimits } from './classes-of.ts';
+import { blocksUsed } from './building-blocks.ts';
+import { aquaticObjectives } from './classes/aquatic.ts';
+import { type Classes, classesOf, classesWithLimits } from './classes-of.ts';
 import type { Classification, ClassifiedHazard, OtherClass, Reading } from './classification.ts';
-import type { ClassResult, Context } from './context.ts';
-import { worstOf } from './corners.ts';
+import type { ClassResult } from './context.ts';
+import { type ClassifiedRecord, contextsOf } from './contexts.ts';
 import { describeConstituent } from './describe.ts';
 import { unheardEvidence } from './evidence.ts';
 import { ofHealth } from './facts/provision.ts';
 import type { Warning } from './facts/warning.ts';
-import type { Mixture } from './ingredient.ts';
-import { defaultOf, type ReadingId, readings } from './readings.ts';
+import { mildEnds, type Spread, worstEnds } from './ranges/spread.ts';
+import { type ReadingId, readings } from './readings.ts';
 import { type HarmonisedLookup, type Resolved, resolve } from './resolve.ts';
 import {
   mergeSupplemental,
@@ -24,9 +24,7 @@ import { nearLimit } from './warnings/near-limit.ts';
 import { reactiveConstituents } from './warnings/reactive-constituents.ts';
 import { respiratoryTract } from './warnings/respiratory-tract.ts';
 import { limitsWouldMatter } from './warnings/specific-limits.ts';
-
-/** What a classification needs of the record. */
-export type ClassifiedRecord = Pick<ProductRecord, 'form' | 'properties' | 'evidence' | 'choices'>;
+import { isMoreSevere, mildestOf, worstOf } from './worst.ts';
 
 /**
  * Classifies a mixture under one basis, every class with its reason (29 CFR 1910.1200(d), App. A and B; CLP Title II
@@ -41,23 +39,21 @@ export function classify(
   scale: Scale = quietScale,
 ): Classification {
   const resolved = formula.constituents.map((constituent, i) => resolve(constituent, i, lookup));
-  const contexts = contextsOf(record, formula, resolved, basis, scale);
-  const { take, applyLimits } = contexts[0]!;
-  const corners = contexts.map(classesOf);
-  const results = worstOf(corners.map(corner => corner.results));
+  const contextAt = contextsOf(record, formula, resolved, basis, scale);
+  const spread = worstEnds(formula, contextAt);
+  const { take, applyLimits } = spread.each[0]!;
+  const { results: worst, sums } = classesOf(spread, worstOf);
+  const results = spread.apart ? besideMild(worst, mildEnds(formula, contextAt)) : worst;
   const supplemental =
     basis.id === 'eu-clp'
-      ? mergeSupplemental(contexts.map(context => supplementalStatements(context, results)))
+      ? mergeSupplemental(spread.each.map(context => supplementalStatements(context, results)))
       : noStatements;
 
   const used = new Set<ReadingId>();
   const warnings: Warning[] = [];
   for (const each of resolved) warnings.push(...each.warnings);
   warnings.push(
-    ...reactiveConstituents(
-      contexts.length === 1 ? contexts[0]!.mixture : atUpperEnds(record, formula, resolved),
-      scale,
-    ),
+    ...reactiveConstituents(contextAt(formula.constituents.map(({ high }) => high)).mixture, scale),
   );
   const hazards: ClassifiedHazard[] = [];
   const otherClasses: OtherClass[] = [];
@@ -75,9 +71,9 @@ export function classify(
     ...respiratoryTract(basis, hazards),
     ...nearLimit(results),
   );
-  if (contexts.length > 1) used.add('range-end');
+  if (formula.ranged) used.add('range-end');
   if (isBesideSevere(hazards)) used.add('stot-se-3-beside-1-2');
-  const aquaticUnknown = basis.aquatic ? unknownAquatic(contexts) : null;
+  const aquaticUnknown = basis.aquatic ? unknownAquatic(spread.at(aquaticObjectives)) : null;
   if (aquaticUnknown) used.add('unknown-aquatic');
   for (const id of blocksUsed(
     basis,
@@ -89,9 +85,8 @@ export function classify(
     used.add('us-specific-limits');
   const limited = applyLimits ? none : limitedClasses(resolved);
   if (limited.size > 0) {
-    const within = worstOf(
-      contexts.map(context => classesWithLimits({ ...context, applyLimits: true }, limited)),
-    );
+    const limitedAt = (percents: Composition) => ({ ...contextAt(percents), applyLimits: true });
+    const within = classesWithLimits(worstEnds(formula, limitedAt), worstOf, limited);
     warnings.push(...limitsWouldMatter(results, within, ofHealth(basis, basis.specificLimits.cite)));
   }
   return {
@@ -102,16 +97,16 @@ export function classify(
     hazards,
     otherClasses,
     ateMix: {
-      oral: lowestAte(corners, 'oral'),
-      dermal: lowestAte(corners, 'dermal'),
-      gas: lowestAte(corners, 'gas'),
-      vapour: lowestAte(corners, 'vapour'),
-      mist: lowestAte(corners, 'mist'),
+      oral: lowestAte(sums, 'oral'),
+      dermal: lowestAte(sums, 'dermal'),
+      gas: lowestAte(sums, 'gas'),
+      vapour: lowestAte(sums, 'vapour'),
+      mist: lowestAte(sums, 'mist'),
     },
     unknownAcuteToxicity: {
-      oral: unknownShare(record, corners, 'oral', ['oral']),
-      dermal: unknownShare(record, corners, 'dermal', ['dermal']),
-      inhalation: unknownShare(record, corners, 'inhalation', ['gas', 'vapour', 'mist']),
+      oral: unknownShare(record, sums, 'oral', ['oral']),
+      dermal: unknownShare(record, sums, 'dermal', ['dermal']),
+      inhalation: unknownShare(record, sums, 'inhalation', ['gas', 'vapour', 'mist']),
     },
     unknownAquatic: aquaticUnknown,
     supplemental: supplemental.statements,
@@ -137,71 +132,16 @@ function limitedClasses(resolved: readonly Resolved[]): ReadonlySet<string> {
   return limited;
 }
 
-/** What the rules work from, one for each corner of the ranges. */
-export const mixturesOf = (
-  record: ClassifiedRecord,
-  formula: Formula,
-  basis: Basis,
-  lookup: HarmonisedLookup,
-): readonly Context[] =>
-  contextsOf(
-    record,
-    formula,
-    formula.constituents.map((constituent, i) => resolve(constituent, i, lookup)),
-    basis,
-    quietScale,
-  );
-
-function contextsOf(
-  record: ClassifiedRecord,
-  formula: Formula,
-  resolved: readonly Resolved[],
-  basis: Basis,
-  scale: Scale,
-): readonly Context[] {
-  const take = choiceOf(record.choices);
-  const applyLimits = basis.specificLimits.apply || take('us-specific-limits') === 'use';
-  const chosen = withBuildingBlocks(basis, take);
-  return formula.corners.map(percents => ({
-    mixture: mixtureAt(record, formula, resolved, percents),
-    basis: chosen,
-    scale,
-    applyLimits,
-    take,
-  }));
+/** What the ranges give at their milder ends stands beside a hazard where it differs. */
+function besideMild(worst: readonly ClassResult[], ends: Spread): readonly ClassResult[] {
+  const mild = classesOf(ends, mildestOf).results;
+  return worst.map((result, i) => {
+    const other = mild[i]!;
+    if (result.outcome !== 'classified' || !isMoreSevere(result, other)) return result;
+    const milder = other.outcome === 'classified' ? other.hazard.code : other.outcome;
+    return { ...result, hazard: { ...result.hazard, milder } };
+  });
 }
-
-function mixtureAt(
-  { form, properties, evidence }: ClassifiedRecord,
-  { constituents }: Formula,
-  resolved: readonly Resolved[],
-  percents: Formula['corners'][number],
-): Mixture {
-  const ingredients = constituents.map(({ name, cas, water, given }, i) => ({
-    index: i,
-    name,
-    cas,
-    water,
-    additive: given.additive,
-    relevant: given.relevant,
-    data: resolved[i]!.data,
-    percent: percents[i]!,
-  }));
-  return { form, properties, evidence, ingredients };
-}
-
-const atUpperEnds = (record: ClassifiedRecord, formula: Formula, resolved: readonly Resolved[]): Mixture =>
-  mixtureAt(
-    record,
-    formula,
-    resolved,
-    formula.constituents.map(({ high }) => high),
-  );
-
-const choiceOf =
-  (choices: readonly Choice[]) =>
-  (id: ReadingId): string =>
-    (choices.length > 0 && choices.find(({ reading }) => reading === id)?.take) || defaultOf(id);
 
 const readingOf = (id: ReadingId, take: (id: ReadingId) => string): Reading => ({
   id,
@@ -225,6 +165,7 @@ const hazardOf = ({
   statements: hazard.statements,
   because,
   calculated: hazard.calculated,
+  milder: hazard.milder,
 });
 
 const otherClassOf = (result: Exclude<ClassResult, { outcome: 'classified' }>): OtherClass => ({
@@ -235,10 +176,10 @@ const otherClassOf = (result: Exclude<ClassResult, { outcome: 'classified' }>): 
   calculated: result.calculated,
 });
 
-function lowestAte(corners: readonly Corner[], key: AcuteKey): number | null {
+function lowestAte(sums: Classes['sums'], key: AcuteKey): number | null {
   let lowest: number | null = null;
-  for (const { sums } of corners) {
-    const { ateMix } = sums.get(key)!;
+  for (const each of sums) {
+    const { ateMix } = each.get(key)!;
     if (ateMix !== null && (lowest === null || ateMix < lowest)) lowest = ateMix;
   }
   return lowest;

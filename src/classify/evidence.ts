@@ -26,8 +26,13 @@ function speaksOf(evidence: Evidence): (result: ClassResult) => boolean {
  * Articles 5 to 9); what the calculation would have said stays beside it. For mutagenicity, carcinogenicity and
  * reproductive toxicity the order is the other way round (A.0.4.2): evidence counts case by case, with the reviewer's
  * reason, and under eu-clp only where it is more severe.
+ * @param diluted the mixture at the compositions that are least in the ingredients of a class.
  */
-export function applyEvidence(context: Context, results: readonly ClassResult[]): readonly ClassResult[] {
+export function applyEvidence(
+  context: Context,
+  results: readonly ClassResult[],
+  diluted: readonly Context[],
+): readonly ClassResult[] {
   const { mixture } = context;
   let changed: ClassResult[] | null = null;
   for (const evidence of mixture.evidence) {
@@ -36,7 +41,7 @@ export function applyEvidence(context: Context, results: readonly ClassResult[])
     if (at < 0) continue;
     changed ??= [...results];
     // The first of several stands, as it does in the record.
-    if (changed[at] === results[at]) changed[at] = judged(context, results[at]!, evidence);
+    if (changed[at] === results[at]) changed[at] = judged(context, results[at]!, evidence, diluted);
   }
   return changed ?? results;
 }
@@ -69,19 +74,33 @@ export function unheardEvidence(
   });
 }
 
+function first<T, R>(list: readonly T[], find: (each: T) => R | null): R | null {
+  for (const each of list) {
+    const found = find(each);
+    if (found !== null) return found;
+  }
+  return null;
+}
+
 const notUsed = (
   { hazardClass, method, source }: Evidence,
   why: EvidenceFault,
   cites: readonly Provision[],
 ): Warning => ({ id: 'evidence-not-used', class: hazardClass, method, source, why, cites });
 
-function judged(context: Context, result: ClassResult, evidence: Evidence): ClassResult {
+function judged(
+  context: Context,
+  result: ClassResult,
+  evidence: Evidence,
+  diluted: readonly Context[],
+): ClassResult {
   const { basis, mixture } = context;
   const refused = (why: EvidenceFault, cite: Provision): ClassResult => ({
     ...result,
     warnings: [...(result.warnings ?? []), notUsed(evidence, why, [cite])],
   });
-  const found = principleFault(basis, evidence, mixture.form) ?? dilutionFault(context, evidence);
+  const found =
+    principleFault(basis, evidence, mixture.form) ?? first(diluted, each => dilutionFault(each, evidence));
   if (found) return refused(found.fault, found.cite);
   const cite = ofHealth(basis, basis.mixtureEvidence.cite);
   const caseByCase = basis.mixtureEvidence.caseByCase.includes(evidence.hazardClass);

@@ -1,13 +1,13 @@
 import { sumOf } from '../quantity/sum.ts';
 import type { ProductRecord } from '../record/product-record.ts';
 import type { AcuteKey } from '../reference/thresholds.ts';
-import type { Corner } from './classes-of.ts';
+import type { Classes } from './classes-of.ts';
 import type { Context } from './context.ts';
 
 /** Percent of unknown acute toxicity by a route, at its worst; none where the mixture itself was tested (C.3.3). */
 export function unknownShare(
   { evidence }: Pick<ProductRecord, 'evidence'>,
-  corners: readonly Corner[],
+  sums: Classes['sums'],
   route: string,
   keys: readonly AcuteKey[],
 ): number {
@@ -16,11 +16,11 @@ export function unknownShare(
   );
   if (tested) return 0;
   let most = 0;
-  for (const { sums } of corners) for (const key of keys) most = Math.max(most, sums.get(key)!.unknown);
+  for (const each of sums) for (const key of keys) most = Math.max(most, each.get(key)!.unknown);
   return most;
 }
 
-/** Percent of the mixture with unknown hazards to the aquatic environment (CLP and UN 4.1.3.6.1), at the worst corner. */
+/** Percent of the mixture with unknown hazards to the aquatic environment (CLP and UN 4.1.3.6.1), at its worst. */
 export const unknownAquatic = (contexts: readonly Context[]): number =>
   Math.max(
     ...contexts.map(({ mixture }) =>

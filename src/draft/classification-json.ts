@@ -24,6 +24,7 @@ export function classificationJson(
     ...(hazard.triggers ? { triggers: hazard.triggers } : {}),
     statements: hazard.statements,
     because: write.because(hazard.because),
+    ...(hazard.milder ? { milder: hazard.milder } : {}),
     ...write.calculated(hazard.calculated),
   });
   return {

@@ -1,12 +1,13 @@
 import type { Classification, OtherClass, Replaced } from '../classify/classification.ts';
 import type { Because } from '../classify/facts/because.ts';
+import { namedIn } from '../classify/facts/figure.ts';
 import type { LabelElements } from '../labelling/label-elements.ts';
 import { ateUnits } from '../notation/parse-ate.ts';
 import { printHazard } from '../notation/print-hazard.ts';
 import { show } from '../quantity/print.ts';
 import type { ProductRecord } from '../record/product-record.ts';
 import { tellAll } from '../words/telling.ts';
-import type { Telling, Words } from '../words/words.ts';
+import type { RangeEnd, Telling, Words } from '../words/words.ts';
 
 /** What a work sheet is made of. */
 export interface WorkSheet {
@@ -26,18 +27,37 @@ interface Block {
 interface Worked {
   readonly because: Because;
   readonly calculated?: Replaced;
+  readonly milder?: string;
 }
 
-/** The rule worked; where evidence decided, with what the calculation would have given. */
-function worked({ because, calculated }: Worked, words: Words, telling: Telling): string {
+/**
+ * The rule worked; where evidence decided, with what the calculation would have given, and where ranges did, with the
+ * ends that were taken and what the milder ones give.
+ */
+function worked({ because, calculated, milder }: Worked, { words, classification }: WorkSheet): string {
+  const telling = tellAll(classification);
   const told = (reason: Because): string => {
     const { rule, working } = words.because(reason, telling);
     return `${rule}: ${working}`;
   };
   const text = told(because);
-  if (!calculated) return text;
-  const { outcome } = calculated;
-  return words.workSheet.replaced(text, words.outcomes[outcome] ?? outcome, told(calculated.because));
+  if (calculated) {
+    const { outcome } = calculated;
+    return words.workSheet.replaced(text, words.outcomes[outcome] ?? outcome, told(calculated.because));
+  }
+  return milder === undefined
+    ? text
+    : words.workSheet.ranged(text, endsTaken(because, classification), words.outcomes[milder] ?? milder);
+}
+
+/** Constituents of a reason whose percent is a range, with the percent that was taken. */
+function endsTaken(because: Because, { constituents }: Classification): readonly RangeEnd[] {
+  const named = new Map((namedIn(because) ?? []).map(each => [each.constituent, each.amount]));
+  return [...named].flatMap(([place, amount]): RangeEnd[] => {
+    const { name, low, high } = constituents[place]!;
+    if (low.value === high.value) return [];
+    return [{ name, taken: show(amount.value), low: show(low.value), high: show(high.value) }];
+  });
 }
 
 const inBrackets = (parts: readonly (string | null | undefined)[]): string => {
@@ -65,7 +85,8 @@ function foldNotApplicable(
   });
 }
 
-function blocksOf({ classification, elements, words }: WorkSheet): Block[] {
+function blocksOf(sheet: WorkSheet): Block[] {
+  const { classification, elements, words } = sheet;
   const { constituents, hazards, otherClasses, ateMix, unknownAcuteToxicity, readings, warnings } =
     classification;
   const { workSheet: labels } = words;
@@ -92,7 +113,7 @@ function blocksOf({ classification, elements, words }: WorkSheet): Block[] {
     hazards: hazards.map(hazard => [
       `${hazard.code}${inBrackets([hazard.effect, ...hazard.organs, hazard.form ?? hazard.route])}`,
       hazard.statements.join(', '),
-      worked(hazard, words, telling),
+      worked(hazard, sheet),
       words.cites(hazard.because.cites),
     ]),
     elements: [
@@ -110,7 +131,7 @@ function blocksOf({ classification, elements, words }: WorkSheet): Block[] {
     otherClasses: examined.map(other => [
       `${other.class}${inBrackets([other.route])}`,
       words.outcomes[other.outcome]!,
-      worked(other, words, telling),
+      worked(other, sheet),
       words.cites(other.because.cites),
     ]),
     notApplicable: foldNotApplicable(otherClasses, words, telling),

@@ -117,14 +117,15 @@ function checkSum(composition: Composition, shares: readonly Share[], findings: 
     });
   const ranged = !low.equals(high);
   if (shares.some(({ kind }) => kind === 'rest')) {
-    const over = high.sub(hundred);
+    // Ranges give way to each other: only what the low ends leave must be something.
+    const over = low.sub(hundred);
     if (over.gt(tolerance))
       complain(
-        `the lines beside the balance sum to ${ranged ? 'as much as ' : ''}${percentText(high)}: nothing is left for it`,
-        `take ${percentText(over)} out${ranged ? ', or narrow the ranges' : ''}`,
+        `the lines beside the balance sum to ${ranged ? 'at least ' : ''}${percentText(low)}: nothing is left for it`,
+        `take ${percentText(over)} out`,
       );
     else if (
-      high.gte(hundred) &&
+      low.gte(hundred) &&
       shares.some((share, index) => share.kind === 'rest' && lines[index]!.amount.kind !== 'balance')
     )
       complain('the percentages sum to 100 %: nothing is left for the weighed lines', 'correct a percentage');

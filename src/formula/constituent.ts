@@ -6,7 +6,10 @@ export interface Constituent {
   readonly name: string;
   /** CAS number, or null where the record gives none. */
   readonly cas: string | null;
-  /** Percent by weight (by volume where the form is gas): both ends of the range, equal where there is none. */
+  /**
+   * Percent by weight (by volume where the form is gas): the least and the greatest that a mixture of 100 % can have,
+   * equal where there is no range.
+   */
   readonly low: Exact;
   readonly high: Exact;
   readonly given: GivenData;
@@ -15,12 +18,19 @@ export interface Constituent {
   readonly water: boolean;
 }
 
+/** Percent of every constituent, in their order; together 100. */
+export type Composition = readonly Exact[];
+
 /** A formula as constituents that sum to 100 %. */
 export interface Formula {
   readonly constituents: readonly Constituent[];
+  /** Whether any percent is a range. */
+  readonly ranged: boolean;
   /**
-   * The corners of the ranges: each holds the percent of every constituent, in the order of `constituents`.
-   * One corner where no range is given.
+   * Of all compositions within the ranges the one whose weighted sum is greatest.
+   * @param weights of one percent of each constituent, in their order.
    */
-  readonly corners: readonly (readonly Exact[])[];
+  most(weights: readonly number[]): Composition;
+  /** Set where the compositions to look at are chosen already. */
+  readonly chosen?: readonly Composition[];
 }

@@ -1,10 +1,10 @@
-import type Fraction from 'fraction.js';
 import { Exact } from '../quantity/exact.ts';
 import type { ProductRecord } from '../record/product-record.ts';
 import { type Diagnostic, fail, hasErrors, type Outcome, succeed } from '../report/diagnostic.ts';
 import { basisOf } from './_amounts.ts';
+import { boundsOf } from './_bounds.ts';
 import { identitiesOf } from './_constituents.ts';
-import { boundsOf, cornersOf, MAX_FULL_RANGES, percentsAt } from './_corners.ts';
+import { mostOf } from './_most.ts';
 import { planOf } from './_plan.ts';
 import type { Constituent, Formula } from './constituent.ts';
 
@@ -20,50 +20,18 @@ export function expandFormula(record: ProductRecord): Outcome<Formula> {
   const identities = identitiesOf(plan, findings);
   if (hasErrors(findings)) return fail(...findings);
 
-  const corners = cornersOf(ranges).map(corner => percentsAt(plan, corner));
-  const full = ranges.length <= MAX_FULL_RANGES;
-  const low = full ? extreme(corners, (a, b) => a.lt(b)) : boundsOf(plan, 'low');
-  const high = full ? extreme(corners, (a, b) => a.gt(b)) : boundsOf(plan, 'high');
-
-  const keys = [...identities.keys()].filter(key => high.get(key)!.gt(0));
-  keys.sort((a, b) => high.get(b)!.compare(high.get(a)!));
+  const bounds = boundsOf(plan);
+  const keys = [...identities.keys()].filter(key => bounds.get(key)![1].gt(0));
+  keys.sort((a, b) => bounds.get(b)![1].compare(bounds.get(a)![1]));
   const constituents = keys.map((key): Constituent => {
     const { name, cas, given, via, water } = identities.get(key)!;
-    return {
-      name,
-      cas,
-      low: Exact.fraction(low.get(key)!),
-      high: Exact.fraction(high.get(key)!),
-      given,
-      via,
-      water,
-    };
+    const [low, high] = bounds.get(key)!.map(Exact.fraction) as [Exact, Exact];
+    return { name, cas, low, high, given, via, water };
   });
-  return succeed(
-    {
-      constituents,
-      corners: corners.map(percents => keys.map(key => Exact.fraction(percents.get(key)!))),
-    },
-    full ? findings : [...findings, manyRanges(record, ranges.length)],
-  );
+  const places = new Map(keys.map((key, i) => [key, i]));
+  const most = (weights: readonly number[]) => {
+    const percents = mostOf(plan, key => weights[places.get(key) ?? -1] ?? 0);
+    return keys.map(key => Exact.fraction(percents.get(key)!));
+  };
+  return succeed({ constituents, ranged: ranges.length > 0, most }, findings);
 }
-
-function extreme(
-  corners: readonly ReadonlyMap<string, Fraction>[],
-  beats: (a: Fraction, b: Fraction) => boolean,
-): ReadonlyMap<string, Fraction> {
-  if (corners.length === 1) return corners[0]!;
-  const found = new Map(corners[0]!);
-  for (const corner of corners)
-    for (const [key, percent] of corner) if (beats(percent, found.get(key)!)) found.set(key, percent);
-  return found;
-}
-
-const manyRanges = (record: ProductRecord, count: number): Diagnostic => ({
-  code: 'many-ranges',
-  severity: 'warning',
-  message: `the formula has ${count} ranges; not all combinations of their ends are computed, only each end by itself`,
-  hint: `give at most ${MAX_FULL_RANGES} ranges, or single percentages where they are known`,
-  at: record.formula[0]?.at ?? { file: record.file },
-  path: 'formula',
-});

@@ -1,7 +1,7 @@
 import type { ClassifiedHazard } from '../classify/classification.ts';
-import { isMoreSevere } from '../classify/corners.ts';
 import type { Because } from '../classify/facts/because.ts';
 import { listedClass } from '../classify/listed-class.ts';
+import { isMoreSevere } from '../classify/worst.ts';
 import type { PictogramCode, SignalWord } from '../labelling/label-elements.ts';
 import { hazardText, type State } from './state.ts';
 

@@ -1,6 +1,8 @@
 import type Fraction from 'fraction.js';
 import type { Classification } from '../classify/classification.ts';
-import { type ClassifiedRecord, classify } from '../classify/engine.ts';
+import type { ClassifiedRecord } from '../classify/contexts.ts';
+import { classify } from '../classify/engine.ts';
+import { compositionsOf } from '../classify/ranges/compositions.ts';
 import type { HarmonisedLookup } from '../classify/resolve.ts';
 import type { Constituent, Formula } from '../formula/constituent.ts';
 import { Scale } from '../quantity/scale.ts';
@@ -70,7 +72,9 @@ export interface Headroom {
  * @returns a finding where nothing can give way for the constituent.
  */
 export function headroom(input: HeadroomInput, index: number, others: Others): Outcome<Headroom> {
-  const variation = vary(input.formula, index, others);
+  const { record, formula, basis, lookup } = input;
+  const compositions = compositionsOf(record, formula, basis, lookup);
+  const variation = vary(formula, compositions, index, others);
   if (!variation.ok) return variation;
   const { constituent, domain } = variation.value;
   const cells = divide(...domain, (x, tell) => probe(input, variation.value.at(x), tell));

@@ -1,5 +1,5 @@
 import type { Classification } from '../classify/classification.ts';
-import type { ClassifiedRecord } from '../classify/engine.ts';
+import type { ClassifiedRecord } from '../classify/contexts.ts';
 import type { Constituent, Formula } from '../formula/constituent.ts';
 
 /**
@@ -30,7 +30,7 @@ export function notesOn(
     notes.push(
       `evidence on the whole mixture is held for ${[...new Set(tested)].join(', ')}; it speaks only of the mixture that was tested`,
     );
-  if (formula.corners.length > 1)
+  if (formula.ranged)
     notes.push(
       'ranges of other constituents are classified at whichever end is worse, for each hazard by itself',
     );

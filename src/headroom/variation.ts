@@ -1,5 +1,5 @@
 import Fraction from 'fraction.js';
-import type { Constituent, Formula } from '../formula/constituent.ts';
+import type { Composition, Constituent, Formula } from '../formula/constituent.ts';
 import { Exact } from '../quantity/exact.ts';
 import { type Diagnostic, fail, type Outcome, succeed } from '../report/diagnostic.ts';
 import { type Affine, valueAt } from './affine.ts';
@@ -31,10 +31,18 @@ const line = (start: Fraction, slope: Fraction): Affine => ({
   slope: Exact.fraction(slope),
 });
 
-/** Lets one constituent of a formula vary; a finding where nothing can give way for it. */
-export function vary(formula: Formula, index: number, others: Others): Outcome<Variation> {
+/**
+ * Lets one constituent of a formula vary; a finding where nothing can give way for it.
+ * @param compositions at which the formula is judged where its percents are ranges.
+ */
+export function vary(
+  formula: Formula,
+  compositions: readonly Composition[],
+  index: number,
+  others: Others,
+): Outcome<Variation> {
   const constituent = formula.constituents[index]!;
-  const corners = formula.corners.map(corner => corner.map(({ exact }) => exact));
+  const corners = compositions.map(corner => corner.map(({ exact }) => exact));
   const water = formula.constituents.findIndex(each => each.water);
   if (others === 'water' && water < 0)
     return refuse('no-water', 'the formula holds no water that could give way', 'use `--others scaled`');
@@ -110,7 +118,9 @@ function sampleAt(
     lines,
     formula: {
       constituents: present.map(i => ({ ...constituents[i]!, low: lowest(i), high: highest(i) })),
-      corners: percents.map(corner => present.map(i => corner[i]!)),
+      ranged: percents.length > 1,
+      chosen: percents.map(corner => present.map(i => corner[i]!)),
+      most: () => present.map(i => highest(i)),
     },
   };
 }

@@ -34,6 +34,14 @@ export interface ReadingWords {
   readonly options: Readonly<Record<string, string>>;
 }
 
+/** Percents of a constituent whose share is a range, printed. */
+export interface RangeEnd {
+  readonly name: string;
+  readonly taken: string;
+  readonly low: string;
+  readonly high: string;
+}
+
 /** Titles, heads and short phrases of the work sheet. */
 export interface WorkSheetWords {
   readonly title: string;
@@ -59,6 +67,8 @@ export interface WorkSheetWords {
   unknown(endpoints: readonly string[]): string;
   range(low: string, high: string): string;
   replaced(text: string, outcome: string, calculation: string): string;
+  /** A reason that ranges decide: the ends that were taken, and what the milder ones give. */
+  ranged(text: string, ends: readonly RangeEnd[], milder: string): string;
   readonly review: { readonly title: string; readonly rows: readonly string[] };
 }
 

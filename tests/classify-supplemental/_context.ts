@@ -9,6 +9,7 @@ import {
   type Supplemental,
   supplementalStatements,
 } from '../../src/classify/supplemental/supplemental-statements.ts';
+import { worstOf } from '../../src/classify/worst.ts';
 import { openReference } from '../../src/draft/open-reference.ts';
 import { expandFormula } from '../../src/formula/expand.ts';
 import { plain } from '../../src/quantity/print.ts';
@@ -57,7 +58,10 @@ export async function contextOf(
   };
   const take = (id: ReadingId): string => choices[id] ?? defaultOf(id);
   const context = { mixture, basis, scale: quietScale, applyLimits: basis.specificLimits.apply, take };
-  return { context, results: classesOf(context).results };
+  return {
+    context,
+    results: classesOf({ each: [context], apart: false, at: () => [context] }, worstOf).results,
+  };
 }
 
 export async function supplementalOf(

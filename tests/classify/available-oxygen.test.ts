@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { availableOxygen } from '../../src/classify/classes/_available-oxygen.ts';
 import type { Classification } from '../../src/classify/classification.ts';
-import { mixturesOf } from '../../src/classify/engine.ts';
+import { highestOf } from '../../src/classify/contexts.ts';
 import { openReference } from '../../src/draft/open-reference.ts';
 import { expandFormula } from '../../src/formula/expand.ts';
 import { type BasisId, basisIds } from '../../src/reference/basis.ts';
@@ -40,8 +40,8 @@ async function oxygen(lines: readonly Line[]) {
   const reference = await openReference('us-hcs', '2026-11-25');
   if (!formula.ok || !reference.ok) throw new Error('not opened');
   const { basis, lookup } = reference.value;
-  const [context] = mixturesOf(record, formula.value, basis, lookup);
-  return availableOxygen(context!.mixture, basis.organicPeroxides);
+  const { mixture } = highestOf(record, formula.value, basis, lookup);
+  return availableOxygen(mixture, basis.organicPeroxides);
 }
 
 describe('availableOxygen', () => {

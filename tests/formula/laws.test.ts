@@ -14,26 +14,53 @@ const lines = (prefix: string) =>
 const units = fc.constantFrom('kg', 'g', 'lb', 'oz');
 
 describe('laws of expansion', () => {
-  it('constituents sum to 100 % exactly at every corner where there is a balance', () => {
-    const ranged = fc
-      .array(fc.tuple(tenths, fc.nat(9)), { minLength: 1, maxLength: 6 })
-      .map(shares => [
-        ...shares.map(([low, more], i): Line => ({ name: `s${i}`, percent: [low / 10, (low + more) / 10] })),
-        water,
-      ]);
+  const range = fc.tuple(tenths, fc.nat(60)).map(([low, more]) => [low / 10, (low + more) / 10] as const);
+  const ranges = fc.array(range, { minLength: 1, maxLength: 30 });
+
+  it('the worst composition for any sum is of 100 % and within the ranges, however many there are', () => {
     fc.assert(
-      fc.property(ranged, formula => {
-        const { corners, constituents } = formulaOf(formula);
-        for (const corner of corners) {
-          expect(corner).toHaveLength(constituents.length);
-          expect(corner.reduce((sum, { exact }) => sum.add(exact), new Fraction(0)).equals(100)).toBe(true);
-          corner.forEach(({ exact }, i) => {
-            expect(exact.gte(constituents[i]!.low.exact) && exact.lte(constituents[i]!.high.exact)).toBe(
-              true,
-            );
-          });
-        }
+      fc.property(ranges, fc.array(fc.double({ min: -9, max: 9, noNaN: true })), (shares, weights) => {
+        const low = shares.reduce((sum, [least]) => sum + least, 0);
+        fc.pre(low < 100);
+        const formula = formulaOf([...shares.map((percent, i): Line => ({ name: `s${i}`, percent })), water]);
+        const { constituents } = formula;
+        const composition = formula.most(weights);
+        const sum = composition.reduce((total, { exact }) => total.add(exact), new Fraction(0));
+        expect(sum.equals(100)).toBe(true);
+        composition.forEach(({ exact }, i) => {
+          const within = exact.gte(constituents[i]!.low.exact) && exact.lte(constituents[i]!.high.exact);
+          expect(within).toBe(true);
+        });
       }),
+    );
+  });
+
+  it('no other filling of 100 % has a greater sum', () => {
+    fc.assert(
+      fc.property(
+        fc.array(range, { minLength: 2, maxLength: 6 }),
+        fc.array(fc.integer({ min: -9, max: 9 }), { minLength: 7, maxLength: 7 }),
+        fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { minLength: 6, maxLength: 6 }),
+        (shares, weights, places) => {
+          // Any mixture within the ranges that leaves the balance something.
+          const other = shares.map(([low, high], i) => low + (high - low) * places[i]!);
+          const rest = 100 - other.reduce((sum, each) => sum + each, 0);
+          fc.pre(rest >= 0);
+          const formula = formulaOf([
+            ...shares.map((percent, i): Line => ({ name: `s${i}`, percent })),
+            water,
+          ]);
+          const weightOf = (name: string) =>
+            name === 'water' ? weights[6]! : weights[Number(name.slice(1))]!;
+          const most = formula.most(formula.constituents.map(({ name }) => weightOf(name)));
+          const found = formula.constituents.reduce(
+            (sum, { name }, i) => sum + weightOf(name) * most[i]!.value,
+            0,
+          );
+          const against = other.reduce((sum, each, i) => sum + weights[i]! * each, weights[6]! * rest);
+          expect(found).toBeGreaterThanOrEqual(against - 1e-9);
+        },
+      ),
     );
   });
 

@@ -1,8 +1,13 @@
 import Fraction from 'fraction.js';
 import { describe, expect, it } from 'vitest';
+import { compositionsOf } from '../../src/classify/ranges/compositions.ts';
 import { findConstituent } from '../../src/headroom/find-constituent.ts';
+import type { HeadroomInput } from '../../src/headroom/headroom.ts';
 import { vary } from '../../src/headroom/variation.ts';
 import { indexOf, inputFor, must, water } from './_headroom.ts';
+
+const compositionsIn = ({ record, formula, basis, lookup }: HeadroomInput) =>
+  compositionsOf(record, formula, basis, lookup);
 
 const lines = [
   { name: 'alpha', percent: 10, hazards: [], source: 'test' },
@@ -16,7 +21,7 @@ async function percentsAt(
   x: Fraction,
 ): Promise<Record<string, string>> {
   const input = await inputFor(lines, { of });
-  const { formula } = must(vary(input.formula, indexOf(input, of), others)).at(x);
+  const { formula } = must(vary(input.formula, compositionsIn(input), indexOf(input, of), others)).at(x);
   return Object.fromEntries(formula.constituents.map(({ name, high }) => [name, high.exact.toFraction()]));
 }
 
@@ -49,10 +54,10 @@ describe('vary', () => {
       [{ ...lines[0], percent: [5, 10] }, { ...lines[1], percent: [20, 30] }, water],
       { of: 'alpha' },
     );
-    const { domain, at } = must(vary(input.formula, indexOf(input, 'alpha'), 'water'));
+    const { domain, at } = must(vary(input.formula, compositionsIn(input), indexOf(input, 'alpha'), 'water'));
     expect(domain.map(each => each.valueOf())).toEqual([0, 70]);
     // The range of the varied constituent is gone; that of the other remains.
-    expect(at(new Fraction(7)).formula.corners).toHaveLength(2);
+    expect(at(new Fraction(7)).formula.chosen).toHaveLength(2);
   });
 
   it('refuses where nothing can give way', async () => {
@@ -62,7 +67,9 @@ describe('vary', () => {
       others: 'water' | 'scaled',
     ) => {
       const input = await inputFor(formula, { of });
-      return vary(input.formula, indexOf(input, of), others).diagnostics.map(found => found.code);
+      return vary(input.formula, compositionsIn(input), indexOf(input, of), others).diagnostics.map(
+        found => found.code,
+      );
     };
     expect(await code(lines, 'water', 'water')).toEqual(['water-for-water']);
     expect(await code([{ ...lines[0], percent: 100 }], 'alpha', 'scaled')).toEqual(['single-constituent']);

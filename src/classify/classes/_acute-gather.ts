@@ -68,7 +68,8 @@ export function gatherEstimates(
   return { counted, unknown, below, shared: shared ?? null };
 }
 
-function isUnknown(
+/** Whether nothing is known of an ingredient by a route (A.1.3.6.2.3; reading `no-entry-for-route`). */
+export function isUnknown(
   ingredient: Ingredient,
   key: AcuteKey,
   take: Context['take'],

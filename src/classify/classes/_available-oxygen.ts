@@ -90,7 +90,8 @@ export function organicPeroxides({ basis, mixture, scale }: Context): ClassResul
   return { class: CLASS, outcome: 'not-classified', because, floor };
 }
 
-const isHydrogenPeroxide =
+/** Whether an ingredient is hydrogen peroxide, by number or by name. */
+export const isHydrogenPeroxide =
   ({ hydrogenPeroxide }: OrganicPeroxideRules) =>
   ({ cas, name }: Ingredient): boolean =>
     cas === null ? name.toLowerCase() === hydrogenPeroxide.name : cas === hydrogenPeroxide.cas;

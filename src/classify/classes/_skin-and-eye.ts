@@ -6,7 +6,8 @@ import type { ClassResult, Context, plainHazard } from '../context.ts';
 import type { PhFinding } from '../extreme-ph.ts';
 import type { Because, IngredientRule } from '../facts/because.ts';
 import { ofHealth } from '../facts/provision.ts';
-import { type Ingredient, lowestBound } from '../ingredient.ts';
+import { type Ingredient, lowestBound, type Mixture } from '../ingredient.ts';
+import { type Objective, objective } from '../ranges/objective.ts';
 import type { ReadingId } from '../readings.ts';
 import { becauseOfOne, type SumTerm } from '../sums.ts';
 
@@ -101,6 +102,12 @@ export function resultsOf(
     }),
   };
 }
+
+/** Each ingredient for which summing does not hold, by itself. */
+export const eachAlone = (mixture: Mixture): readonly (Objective | null)[] =>
+  mixture.ingredients
+    .filter(({ additive }) => !additive)
+    .map(alone => objective(mixture, ({ index }) => (index === alone.index ? 1 : 0)));
 
 /** Notes the readings on which a sum with specific limits rests. */
 export const noteLimits = (terms: readonly SumTerm[], used: Set<ReadingId>): void => {

@@ -6,7 +6,8 @@ import type { ReadingId } from '../readings.ts';
 import { becauseOfSum, genericTerm, reachesLimit, type SumTerm, specificTerm } from '../sums.ts';
 import { isRelevant, noteLimits, type Sorted } from './_skin-and-eye.ts';
 
-const levels = ['1A', '1B', '1C', '1'] as const;
+/** Corrosive categories, the most severe first; the last is one without sub-category. */
+export const levels = ['1A', '1B', '1C', '1'] as const;
 type Level = (typeof levels)[number];
 
 const rank = (level: string): number => levels.indexOf(level as Level);
@@ -66,7 +67,7 @@ export function corrosiveBySum(
 }
 
 /** What an ingredient adds towards Category 1 at a level: its specific limit of that or a worse level, else the table's 5 %. */
-function corrosiveTerm(context: Context, ingredient: Ingredient, level: Level): SumTerm | null {
+export function corrosiveTerm(context: Context, ingredient: Ingredient, level: Level): SumTerm | null {
   const limits = corrosionLimits(context, ingredient);
   if (limits.length > 0) {
     const low = lowestBound(limits.filter(({ category }) => rank(category) <= rank(level)));

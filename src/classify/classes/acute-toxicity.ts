@@ -4,7 +4,10 @@ import type { AcuteKey } from '../../reference/thresholds.ts';
 import { constant } from '../constant.ts';
 import type { ClassResult, Context } from '../context.ts';
 import type { Warning } from '../facts/warning.ts';
-import { concerns, type Ingredient } from '../ingredient.ts';
+import { concerns, type Ingredient, inhalationFormOf } from '../ingredient.ts';
+import { type Objective, objective, objectives } from '../ranges/objective.ts';
+import { estimateOf } from './_acute-estimate.ts';
+import { isUnknown } from './_acute-gather.ts';
 import { type AcuteSum, acuteSum } from './_acute-sum.ts';
 
 export type { AcuteSum } from './_acute-sum.ts';
@@ -23,6 +26,32 @@ const statementOf: Readonly<Record<RouteName, Readonly<Record<string, string>>>>
   inhalation: { '1': 'H330', '2': 'H330', '3': 'H331', '4': 'H332', '5': 'H333' },
 };
 
+/** Which way each sum of a route or form gets worse, with the unknown ingredients beside it where there are any. */
+export function acuteObjectives(context: Context): readonly Objective[] {
+  const { mixture, basis, take, scale } = context;
+  const rules = basis.acuteToxicity;
+  const chosen = take('inhalation-form');
+  const unnamed = chosen === 'by-state' ? inhalationFormOf(mixture.form) : (chosen as AcuteKey);
+  return Object.values(keysOf)
+    .flat()
+    .flatMap(key => {
+      const estimates = mixture.ingredients.map(ingredient =>
+        estimateOf(ingredient, key, rules, unnamed, scale),
+      );
+      const isOpen = (ingredient: Ingredient): boolean =>
+        estimates[ingredient.index] === null && isUnknown(ingredient, key, take, new Set());
+      const toxic = (factor: number) => (ingredient: Ingredient) => {
+        const estimate = estimates[ingredient.index];
+        return estimate ? factor / estimate.value.value : 0;
+      };
+      const withUnknown = (bound: number) =>
+        objective(mixture, each => (isOpen(each) ? 1 : toxic(bound)(each)));
+      const unknown = objective(mixture, each => (isOpen(each) ? 1 : 0));
+      const bounds = unknown ? Object.values(rules.categories[key]).filter(Number.isFinite) : [];
+      return objectives(objective(mixture, toxic(1)), unknown, ...bounds.map(withUnknown));
+    });
+}
+
 /** Acute toxicity by the three routes; inhalation takes the most severe of its forms. */
 export function acuteToxicity(context: Context): AcuteToxicity {
   if (concerns(context.mixture, 'Acute Tox.') || context.mixture.ingredients.some(hasEstimateOrGap))
@@ -32,7 +61,7 @@ export function acuteToxicity(context: Context): AcuteToxicity {
 }
 
 /** The results of the three routes, with the sums of all routes and forms. */
-interface AcuteToxicity {
+export interface AcuteToxicity {
   readonly results: readonly ClassResult[];
   readonly sums: ReadonlyMap<AcuteKey, AcuteSum>;
 }

@@ -5,6 +5,7 @@ import { type ClassResult, type Context, plainHazard } from '../context.ts';
 import { figureOf } from '../facts/figure.ts';
 import { ofHealth } from '../facts/provision.ts';
 import { concerns, hazardsOf, type Ingredient } from '../ingredient.ts';
+import { type Objective, objective, objectives } from '../ranges/objective.ts';
 import type { ReadingId } from '../readings.ts';
 import { becauseOfSum, genericTerm, reachesLimit, type SumTerm } from '../sums.ts';
 
@@ -37,6 +38,32 @@ function isRelevant(
   );
 }
 
+const factorOf = ({ data }: Ingredient, hazardClass: string): number =>
+  hazardClass === ACUTE ? data.mFactors.acute : data.mFactors.chronic;
+
+/** What an ingredient weighs towards a category: its M-factor, ten times for each step to a milder one; Chronic 4 is a plain sum. */
+function weightOf(ingredient: Ingredient, own: string, hazardClass: string, category: string): number {
+  if (hazardClass === CHRONIC && category === '4') return 1;
+  return (own === '1' ? factorOf(ingredient, hazardClass) : 1) * 10 ** (Number(category) - Number(own));
+}
+
+/** Which way the summation to each category gets worse. */
+export function aquaticObjectives({ mixture, basis }: Context): readonly Objective[] {
+  if (!basis.aquatic) return [];
+  const { acute, chronic } = basis.aquatic;
+  const towards = (hazardClass: string) => (category: string) =>
+    objective(mixture, ingredient => {
+      const own = categoryIn(ingredient, hazardClass);
+      return own && own <= category ? weightOf(ingredient, own, hazardClass, category) : 0;
+    });
+  const unknown = objective(mixture, ({ data }) => (data.unknown.has('aquatic') ? 1 : 0));
+  return objectives(
+    ...acute.categories.map(towards(ACUTE)),
+    ...chronic.categories.map(towards(CHRONIC)),
+    unknown,
+  );
+}
+
 /**
  * Hazards to the aquatic environment by summation: CLP and UN 4.1.3.5.5.3 (acute), 4.1.3.5.5.4 (chronic),
  * with M-factors 4.1.3.5.5.5. A step to a milder category weighs ten times; Chronic 4 is a plain sum.
@@ -59,28 +86,23 @@ function summation(
 ): ClassResult {
   const { basis, mixture, scale } = context;
   const used = new Set<ReadingId>();
-  const factorOf = ({ data }: Ingredient): number =>
-    hazardClass === ACUTE ? data.mFactors.acute : data.mFactors.chronic;
   const relevant: { ingredient: Ingredient; own: string }[] = [];
   for (const ingredient of mixture.ingredients) {
     const own = categoryIn(ingredient, hazardClass);
     if (!own) continue;
     if (own === '1' && !ingredient.data.mFactors.given.has(hazardClass === ACUTE ? 'acute' : 'chronic'))
       used.add('m-factor-missing');
-    if (isRelevant(scale, ingredient, own, factorOf(ingredient), rules)) relevant.push({ ingredient, own });
+    if (isRelevant(scale, ingredient, own, factorOf(ingredient, hazardClass), rules))
+      relevant.push({ ingredient, own });
     else used.add('below-cut-off');
   }
   const floor = rules.relevantFrom.category1;
   let nearest: ClassResult | null = null;
   for (const category of categories) {
-    const plain = hazardClass === CHRONIC && category === '4';
     const terms: SumTerm[] = [];
-    for (const { ingredient, own } of relevant) {
-      if (own > category) continue;
-      const steps = plain ? 0 : Number(category) - Number(own);
-      const m = own === '1' && !plain ? factorOf(ingredient) : 1;
-      terms.push(genericTerm(ingredient, rules.sum, m * 10 ** steps));
-    }
+    for (const { ingredient, own } of relevant)
+      if (own <= category)
+        terms.push(genericTerm(ingredient, rules.sum, weightOf(ingredient, own, hazardClass, category)));
     if (terms.length === 0) continue;
     const reached = reachesLimit(scale, terms, rules.sum);
     const of = { rule: 'aquatic', limit: rules.sum, reached, cite: ofHealth(basis, cite), category } as const;

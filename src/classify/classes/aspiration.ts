@@ -4,10 +4,21 @@ import type { Because } from '../facts/because.ts';
 import { ofHealth } from '../facts/provision.ts';
 import { concerns, hazardsOf } from '../ingredient.ts';
 import { measurementOf } from '../measured.ts';
+import { type Objective, objective, objectives } from '../ranges/objective.ts';
 import type { ReadingId } from '../readings.ts';
 import { becauseOfSum, genericTerm, reachesLimit } from '../sums.ts';
 
 const CLASS = 'Asp. Tox.';
+
+/** Which way the sum of each category gets worse. */
+export const aspirationObjectives = ({ mixture, basis }: Context): readonly Objective[] =>
+  objectives(
+    ...basis.aspiration.categories.map(({ category }) =>
+      objective(mixture, ingredient =>
+        hazardsOf(ingredient, CLASS).some(hazard => hazard.category <= category) ? 1 : 0,
+      ),
+    ),
+  );
 
 /**
  * Aspiration hazard: A.10.3.3.1, A.10.3.3.2.1; CLP and UN 3.10.3.3. Needs the sum and the viscosity of the mixture.

@@ -1,13 +1,22 @@
-import type { Exact } from '../../quantity/exact.ts';
 import { constant } from '../constant.ts';
 import { type ClassResult, type Context, plainHazard } from '../context.ts';
 import { extremePh, type PhFinding } from '../extreme-ph.ts';
 import type { Because } from '../facts/because.ts';
 import { ofHealth } from '../facts/provision.ts';
-import { concerns, hazardsOf, type Ingredient, limitsOf, lowestBound } from '../ingredient.ts';
+import { concerns, type Ingredient, lowestBound } from '../ingredient.ts';
+import { type Objective, objective, objectives, weightOfTerm } from '../ranges/objective.ts';
 import type { ReadingId } from '../readings.ts';
-import { becauseOfSum, figure, genericTerm, reachesLimit, type SumTerm, specificTerm } from '../sums.ts';
+import { becauseOfSum, figure, reachesLimit, type SumTerm } from '../sums.ts';
 import {
+  damageTerm,
+  eyeLimits,
+  irritantCategories,
+  irritantTerm,
+  isDamaging,
+  ownDamageLimit,
+} from './_eye-terms.ts';
+import {
+  eachAlone,
   firstAtLimit,
   floorOf,
   isRelevant,
@@ -18,18 +27,6 @@ import {
 } from './_skin-and-eye.ts';
 
 const CLASS = 'Eye Dam./Irrit.';
-
-/** Skin corrosion and serious eye damage both count; an ingredient with both counts once (Table A.3.3, Note a). */
-const isDamaging = (ingredient: Ingredient): boolean =>
-  hazardsOf(ingredient, 'Eye Dam.').length > 0 || hazardsOf(ingredient, 'Skin Corr.').length > 0;
-
-const irritantCategories = (ingredient: Ingredient): readonly string[] =>
-  hazardsOf(ingredient, 'Eye Irrit.').map(({ category }) => category);
-
-const eyeLimits = ({ applyLimits }: Context, ingredient: Ingredient) => {
-  if (!applyLimits) return { damage: [], irritation: [] };
-  return { damage: limitsOf(ingredient, 'Eye Dam.'), irritation: limitsOf(ingredient, 'Eye Irrit.') };
-};
 
 /**
  * Serious eye damage and eye irritation of an untested mixture: A.3.3.1.2 (pH), A.3.3.3.3 with Table A.3.3 (sums),
@@ -118,38 +115,6 @@ function damage(
   return { kind: 'concluded', from: 'Skin Corr. 1', cites: [ofHealth(basis, rules.fromSkin.cite)] };
 }
 
-/** The specific limit for damage, else the upper end of a range for irritation alone (reading `eye-from-irritant-range`). */
-function ownDamageLimit(context: Context, ingredient: Ingredient, used: Set<ReadingId>): Exact | null {
-  const { damage, irritation } = eyeLimits(context, ingredient);
-  const own = lowestBound(damage);
-  if (own || !isDamaging(ingredient)) return own;
-  const upper = irritation.find(({ high }) => high !== null)?.high ?? null;
-  if (upper) used.add('eye-from-irritant-range');
-  return upper;
-}
-
-/** What an ingredient adds towards Category 1: its specific limit, else the table's 3 %. */
-function damageTerm(context: Context, ingredient: Ingredient, used: Set<ReadingId>): SumTerm | null {
-  const own = ownDamageLimit(context, ingredient, used);
-  if (own) return specificTerm(ingredient, own);
-  return isDamaging(ingredient) ? genericTerm(ingredient, context.basis.eye.damage.percent) : null;
-}
-
-/** What an ingredient adds towards Category 2: its specific limit, else 10 x for damaging and 1 x for irritating ones. */
-function irritantTerm(context: Context, ingredient: Ingredient): SumTerm | null {
-  const { irritant, damageWeight } = context.basis.eye;
-  const { damage, irritation } = eyeLimits(context, ingredient);
-  const own = lowestBound(irritation);
-  if (own) return specificTerm(ingredient, own);
-  if (damage.length > 0 || isDamaging(ingredient)) {
-    const low = lowestBound(damage);
-    if (low && low.value < irritant.percent / damageWeight.factor)
-      return specificTerm(ingredient, low, damageWeight.factor);
-    return genericTerm(ingredient, irritant.percent, damageWeight.factor);
-  }
-  return irritantCategories(ingredient).length > 0 ? genericTerm(ingredient, irritant.percent) : null;
-}
-
 /**
  * 2B when every relevant ingredient that is classified for the eye is 2B (Table A.3.3, Note b). One that counts by its
  * specific limit alone has no such category.
@@ -173,6 +138,24 @@ function irritantResult(context: Context, classified: readonly Ingredient[], use
   };
   const allMild = classified.every(ingredient => isMild(ingredient) || !counts(ingredient));
   return allMild ? mildIrritant.category : irritantCategory;
+}
+
+/** Which way each sum of the class gets worse, and each ingredient judged alone. */
+export function eyeObjectives(context: Context): readonly Objective[] {
+  const { mixture, basis } = context;
+  const ignored = new Set<ReadingId>();
+  const byTerm = (termOf: (ingredient: Ingredient) => SumTerm | null): Objective | null =>
+    objective(mixture, ingredient => (ingredient.additive ? weightOfTerm(termOf(ingredient)) : 0));
+  const mild = basis.eye.mildIrritant?.category;
+  const isUnsplit = (ingredient: Ingredient): boolean =>
+    irritantCategories(ingredient).some(category => category !== mild);
+  return objectives(
+    byTerm(ingredient => damageTerm(context, ingredient, ignored)),
+    byTerm(ingredient => irritantTerm(context, ingredient)),
+    // One that is not 2B makes the mixture 2A where it is relevant.
+    mild === undefined ? null : objective(mixture, each => (isUnsplit(each) ? 1 : 0)),
+    ...eachAlone(mixture),
+  );
 }
 
 /** Table A.3.4; CLP Table 3.3.4: ingredients judged alone; a specific limit replaces the table's figure. */

@@ -5,7 +5,8 @@ import { type ClassResult, type Context, plainHazard } from '../context.ts';
 import type { Sign } from '../facts/physical.ts';
 import { ofPhysical, type Provision } from '../facts/provision.ts';
 import { concerns, hazardsOf, type Ingredient, type Mixture } from '../ingredient.ts';
-import { organicPeroxides } from './_available-oxygen.ts';
+import { type Objective, objective, objectives } from '../ranges/objective.ts';
+import { isHydrogenPeroxide, organicPeroxides } from './_available-oxygen.ts';
 import { byOwnLimits } from './_own-limits.ts';
 import { pyrophoricMixture } from './_pyrophoric-mixture.ts';
 import { aerosol } from './aerosols.ts';
@@ -18,26 +19,49 @@ import { aerosol } from './aerosols.ts';
  */
 export function physical(context: Context): ClassResult[] {
   const { basis, mixture } = context;
-  const onlyWater = mixture.ingredients.every(({ water }) => water);
   const wrongForms = constant(basis, `not for ${mixture.form}`, () => wrongFormsOf(context));
-  return basis.physicalClasses.map((entry): ClassResult => {
-    const { class: hazardClass } = entry;
-    const wrong = wrongForms.get(hazardClass);
-    if (wrong) return wrong;
-    if (hazardClass === 'Aerosol') return aerosol(context);
-    if (hazardClass !== 'Met. Corr.' && !isConcerned(mixture, entry))
-      return constant(basis, onlyWater ? `${hazardClass} of water` : hazardClass, () =>
-        undecided(context, entry),
-      );
-    const cite = citeOf(basis, entry);
-    return (
-      asSubstance(context, entry, cite) ??
-      byOwnLimits(context, hazardClass, cite) ??
-      (hazardClass === 'Pyr. Gas' ? pyrophoricMixture(context, entry, cite) : null) ??
-      (hazardClass === 'Org. Perox.' ? organicPeroxides(context) : undecided(context, entry))
-    );
-  });
+  return basis.physicalClasses.map(entry => wrongForms.get(entry.class) ?? physicalClass(context, entry));
 }
+
+function physicalClass(context: Context, entry: PhysicalClassRules): ClassResult {
+  const { basis, mixture } = context;
+  const { class: hazardClass } = entry;
+  if (hazardClass === 'Aerosol') return aerosol(context);
+  if (hazardClass !== 'Met. Corr.' && !isConcerned(mixture, entry)) {
+    const onlyWater = mixture.ingredients.every(({ water }) => water);
+    return constant(basis, onlyWater ? `${hazardClass} of water` : hazardClass, () =>
+      undecided(context, entry),
+    );
+  }
+  const cite = citeOf(basis, entry);
+  return (
+    asSubstance(context, entry, cite) ??
+    byOwnLimits(context, hazardClass, cite) ??
+    (hazardClass === 'Pyr. Gas' ? pyrophoricMixture(context, entry, cite) : null) ??
+    (hazardClass === 'Org. Perox.' ? organicPeroxides(context) : undecided(context, entry))
+  );
+}
+
+/** Physical classes that add up their ingredients, and which way each sum gets worse. */
+export const physicalObjectives = ({
+  mixture,
+  basis,
+}: Context): Readonly<Record<string, readonly Objective[]>> => ({
+  Aerosol: objectives(
+    objective(mixture, ingredient =>
+      basis.aerosols.flammable.some(name => hazardsOf(ingredient, name).length > 0) ? 1 : 0,
+    ),
+  ),
+  'Pyr. Gas': objectives(
+    objective(mixture, ingredient => (hazardsOf(ingredient, 'Pyr. Gas').length > 0 ? 1 : 0)),
+  ),
+  'Org. Perox.': objectives(
+    objective(mixture, ({ data: { peroxide } }) =>
+      peroxide ? peroxide.groups / peroxide.molarMass.value : 0,
+    ),
+    objective(mixture, ingredient => (isHydrogenPeroxide(basis.organicPeroxides)(ingredient) ? 1 : 0)),
+  ),
+});
 
 // Asked for every class of every product; most have no neighbours.
 const isConcerned = (mixture: Mixture, { class: own, members, openedBy }: PhysicalClassRules): boolean =>

@@ -5,10 +5,24 @@ import { extremePh, type PhFinding } from '../extreme-ph.ts';
 import type { Because } from '../facts/because.ts';
 import { ofHealth } from '../facts/provision.ts';
 import { concerns, hazardsOf, type Ingredient, limitsOf, lowestBound } from '../ingredient.ts';
+import { type Objective, objective, objectives, weightOfTerm } from '../ranges/objective.ts';
 import type { ReadingId } from '../readings.ts';
 import { becauseOfSum, figure, genericTerm, reachesLimit, type SumTerm, specificTerm } from '../sums.ts';
-import { firstAtLimit, noteLimits, resultsOf, type Sorted, sortIngredients } from './_skin-and-eye.ts';
-import { corrosionLimits, corrosiveBySum, corrosiveCategory } from './_skin-corrosion.ts';
+import {
+  eachAlone,
+  firstAtLimit,
+  noteLimits,
+  resultsOf,
+  type Sorted,
+  sortIngredients,
+} from './_skin-and-eye.ts';
+import {
+  corrosionLimits,
+  corrosiveBySum,
+  corrosiveCategory,
+  corrosiveTerm,
+  levels,
+} from './_skin-corrosion.ts';
 
 const CLASS = 'Skin Corr./Irrit.';
 const isIrritant = (ingredient: Ingredient, category = '2'): boolean =>
@@ -132,6 +146,21 @@ function byOne(
     return irritates ? { percent: figure(notAdditive.irritant), specific: false } : null;
   };
   return firstAtLimit(context, alone, limitOf, `${kind}-alone`, notAdditive.cite, used);
+}
+
+/** Which way each sum of the class gets worse, and each ingredient judged alone. */
+export function skinObjectives(context: Context): readonly Objective[] {
+  const { mixture, basis } = context;
+  const byTerm = (termOf: (ingredient: Ingredient) => SumTerm | null): Objective | null =>
+    objective(mixture, ingredient => (ingredient.additive ? weightOfTerm(termOf(ingredient)) : 0));
+  const irritates = (ingredient: Ingredient): boolean =>
+    corrosiveCategory(ingredient) !== null || hazardsOf(ingredient, 'Skin Irrit.').length > 0;
+  return objectives(
+    ...levels.map(level => byTerm(ingredient => corrosiveTerm(context, ingredient, level))),
+    byTerm(ingredient => irritantTerm(context, ingredient)),
+    basis.skin.mild ? objective(mixture, each => (irritates(each) ? 1 : 0)) : null,
+    ...eachAlone(mixture),
+  );
 }
 
 /** Category 3 of UN GHS Table 3.2.3, where the building block is on. */

@@ -1,11 +1,13 @@
 import type { Hazard, TransientEffect } from '../../notation/hazard.ts';
+import type { Exact } from '../../quantity/exact.ts';
 import { constant } from '../constant.ts';
 import { type ClassResult, type Context, plainHazard } from '../context.ts';
 import { ofHealth } from '../facts/provision.ts';
 import type { Warning } from '../facts/warning.ts';
 import { concerns, hazardsOf, type Ingredient, limitsOf } from '../ingredient.ts';
+import { type Objective, objective, objectives } from '../ranges/objective.ts';
 import type { ReadingId } from '../readings.ts';
-import { becauseOfSum, genericTerm, reachesLimit, type SumTerm, specificTerm } from '../sums.ts';
+import { becauseOfSum, figure, genericTerm, reachesLimit, type SumTerm, specificTerm } from '../sums.ts';
 import { byIngredient, candidatesOf, type Trigger } from './by-ingredient.ts';
 
 /**
@@ -94,6 +96,28 @@ const effects = [
   { effect: 'narcotic effects', rule: 'narcotic-effects', statement: 'H336' },
 ] as const;
 
+/** Which way the sum of each effect gets worse; a specific range has an end from which it counts no longer. */
+export function transientObjectives(context: Context): readonly Objective[] {
+  const { mixture } = context;
+  return objectives(
+    ...effects.map(({ effect, statement }) => {
+      const found = mixture.ingredients.map(ingredient => ownEffect(context, ingredient, effect, statement));
+      const caps = found.flatMap(({ low, high }, constituent) =>
+        low && high ? [{ constituent, below: high }] : [],
+      );
+      const limit = figure(context.basis.transientOrganEffects.sum.percent);
+      return objective(
+        mixture,
+        ({ index }) => {
+          const { has, low } = found[index]!;
+          return has || low ? 1 / (low ?? limit).value : 0;
+        },
+        caps,
+      );
+    }),
+  );
+}
+
 /**
  * STOT SE 3: respiratory irritation and narcotic effects summed apart, A.8.3.4.5 and A.8.3.4.6;
  * CLP and UN 3.8.3.4.5.
@@ -131,14 +155,13 @@ function judgeTransient(context: Context): ClassResult[] {
   });
 }
 
-function transientTerm(
-  { basis, applyLimits, scale }: Context,
+/** Whether an ingredient has an effect, and the bounds of its specific range for it. */
+function ownEffect(
+  { applyLimits }: Context,
   ingredient: Ingredient,
   effect: TransientEffect,
   statement: string,
-  used: Set<ReadingId>,
-): SumTerm | null {
-  const rules = basis.transientOrganEffects;
+): { readonly has: boolean; readonly any: boolean; readonly low: Exact | null; readonly high: Exact | null } {
   const has = hazardsOf(ingredient, 'STOT SE').some(
     hazard => hazard.category === '3' && (hazard.effect === null || hazard.effect === effect),
   );
@@ -149,10 +172,26 @@ function transientTerm(
           (limit.statement ? limit.statement === statement : has || effect === 'respiratory irritation'),
       )
     : [];
-  if (!has && own.length === 0) return null;
-  const low = own.find(limit => limit.low !== null)?.low ?? null;
-  const high = own.find(limit => limit.high !== null && limit.low !== null)?.high ?? null;
-  if (own.length > 0) used.add('limit-upper-end');
+  return {
+    has,
+    any: own.length > 0,
+    low: own.find(limit => limit.low !== null)?.low ?? null,
+    high: own.find(limit => limit.high !== null && limit.low !== null)?.high ?? null,
+  };
+}
+
+function transientTerm(
+  context: Context,
+  ingredient: Ingredient,
+  effect: TransientEffect,
+  statement: string,
+  used: Set<ReadingId>,
+): SumTerm | null {
+  const { basis, scale } = context;
+  const rules = basis.transientOrganEffects;
+  const { has, any, low, high } = ownEffect(context, ingredient, effect, statement);
+  if (!has && !any) return null;
+  if (any) used.add('limit-upper-end');
   if (high && scale.reaches(ingredient.percent, high.value)) return null;
   if (!has && !low) return null;
   const floor = low && low.value < rules.relevantFrom.percent ? low.value : rules.relevantFrom.percent;

@@ -1,7 +1,7 @@
 import type { ClassResult } from '../context.ts';
-import { isMoreSevere } from '../corners.ts';
 import type { Provision } from '../facts/provision.ts';
 import type { Warning } from '../facts/warning.ts';
+import { isMoreSevere } from '../worst.ts';
 
 interface Worse {
   readonly result: ClassResult;

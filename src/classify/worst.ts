@@ -86,9 +86,17 @@ function worseOf(one: ClassResult, other: ClassResult): ClassResult {
   };
 }
 
-/** For each class the most severe result among the corners of the ranges (reading `range-end`). */
-export function worstOf(corners: readonly (readonly ClassResult[])[]): readonly ClassResult[] {
-  const [first, ...others] = corners;
+/** For each class the most severe result among compositions (reading `range-end`). */
+export function worstOf(compositions: readonly (readonly ClassResult[])[]): readonly ClassResult[] {
+  const [first, ...others] = compositions;
   if (others.length === 0) return first!;
-  return first!.map((result, i) => others.reduce((worst, corner) => worseOf(worst, corner[i]!), result));
+  return first!.map((result, i) => others.reduce((worst, other) => worseOf(worst, other[i]!), result));
+}
+
+/** For each class the least severe result among compositions. */
+export function mildestOf(compositions: readonly (readonly ClassResult[])[]): readonly ClassResult[] {
+  const [first, ...others] = compositions;
+  return first!.map((result, i) =>
+    others.reduce((mildest, other) => (isMoreSevere(mildest, other[i]!) ? other[i]! : mildest), result),
+  );
 }
