@@ -8,7 +8,7 @@ import { generateRecordSchema } from './record-schema.ts';
 
 // Everything that is made from something else in the tree; tests check that each file is current.
 generateRecordSchema(packageRoot());
-generateHarmonised(packagePath('hazard-data', 'substances'));
-generateExposure(packagePath('hazard-data', 'exposure'));
+generateHarmonised(packagePath('hazard-data'));
+generateExposure(packagePath('hazard-data'));
 generateAllocations(packagePath('hazard-data'));
 writeFileSync(packagePath('hazard-data', 'READINGS.md'), readingsTable());
