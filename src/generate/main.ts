@@ -1,6 +1,7 @@
 import { writeFileSync } from 'node:fs';
 import { packagePath, packageRoot } from '../reference/package-files.ts';
 import { generateAllocations } from './allocation.ts';
+import { generateCommandList } from './command-list.ts';
 import { generateExposure } from './exposure.ts';
 import { generateHarmonised } from './harmonised.ts';
 import { readingsTable } from './readings.ts';
@@ -8,6 +9,7 @@ import { generateRecordSchema } from './record-schema.ts';
 
 // Everything that is made from something else in the tree; tests check that each file is current.
 generateRecordSchema(packageRoot());
+await generateCommandList(packageRoot());
 generateHarmonised(packagePath('hazard-data'));
 generateExposure(packagePath('hazard-data'));
 generateAllocations(packagePath('hazard-data'));
