@@ -4,12 +4,14 @@ import { generateAllocations } from './allocation.ts';
 import { generateCommandList } from './command-list.ts';
 import { generateExposure } from './exposure.ts';
 import { generateHarmonised } from './harmonised.ts';
+import { generatePublicTypes } from './public-types.ts';
 import { readingsTable } from './readings.ts';
 import { generateRecordSchema } from './record-schema.ts';
 
 // Everything that is made from something else in the tree; tests check that each file is current.
 generateRecordSchema(packageRoot());
 await generateCommandList(packageRoot());
+generatePublicTypes(packageRoot());
 generateHarmonised(packagePath('hazard-data'));
 generateExposure(packagePath('hazard-data'));
 generateAllocations(packagePath('hazard-data'));
