@@ -7,6 +7,7 @@ import { build } from 'esbuild';
 import { pruneDeclarations } from './declarations.mjs';
 import { packagesIn, writeNotices } from './notices.mjs';
 import { jsonAsText, namedEncoders, withoutUnused } from './plugins.mjs';
+import { packTables } from './tables.mjs';
 
 const options = {
   outbase: 'src',
@@ -51,6 +52,7 @@ await build({
 });
 mkdirSync('out/dist/fonts');
 for (const face of faces) copyFileSync(`node_modules/${fonts}/${face}`, `out/dist/fonts/${basename(face)}`);
+packTables('hazard-data', 'out/dist/hazard-data');
 writeFileSync('out/tools/bundle.json', JSON.stringify(metafile));
 writeNotices('out/dist/NOTICES.txt', [...packagesIn(metafile), fonts]);
 chmodSync('out/dist/cli/main.js', 0o755);

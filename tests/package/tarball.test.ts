@@ -122,7 +122,7 @@ const product = classifyProduct(opened.value, reference.value);
 const record: ProductRecord = product.record;
 const packs: readonly Pack[] = record.packs;
 const constituents: readonly Constituent[] = opened.value.formula.constituents;
-const reasons: readonly Because[] = product.classification.hazards.map(({ because }) => because);
+const reasons: readonly Because[] = product.classification.otherClasses.map(({ because }) => because);
 const found: Headroom['steps'] | null = null;
 console.log(typeof headroom, packs.length > 0, constituents.length > 0, reasons.length > 0, found);
 `;
