@@ -1,15 +1,7 @@
+import { parseArgs } from 'node:util';
 import { nearest } from '../report/nearest.ts';
-
-/** How an option is written: alone, with any text, with one of some words, or with a date. */
-export type OptionKind = 'flag' | 'text' | 'date' | readonly string[];
-
-export interface CommandUsage {
-  /** `classify RECORD… [--basis us-hcs|eu-clp|un-ghs]` */
-  readonly usage: string;
-  readonly options: Readonly<Record<string, OptionKind>>;
-  /** Fewest and most positional arguments. */
-  readonly positional: readonly [number, number];
-}
+import type { Command, CommandArgument, OptionKind } from './command.ts';
+import { usageLine } from './help.ts';
 
 export interface ParsedArguments {
   readonly positional: readonly string[];
@@ -17,55 +9,83 @@ export interface ParsedArguments {
   readonly text: (name: string) => string | null;
 }
 
-/** Why the call is wrong, with the usage line. */
-export class UsageError extends Error {}
+/** Why the call is wrong. */
+export class UsageError extends Error {
+  /** The usage line, where the form of the call is wrong. */
+  readonly usage: string | undefined;
 
-/** The usage line was asked for. */
-export class HelpRequest extends Error {}
+  constructor(message: string, command?: Command) {
+    super(message);
+    this.usage = command && `usage: labelwright ${usageLine(command)}`;
+  }
+}
+
+/** Most and fewest of each count. */
+const bounds: Readonly<Record<CommandArgument['count'], readonly [number, number]>> = {
+  one: [1, 1],
+  optional: [0, 1],
+  many: [1, Number.POSITIVE_INFINITY],
+  any: [0, Number.POSITIVE_INFINITY],
+};
+
+/** Earliest and latest year that can be meant by a date of law; beyond them a digit was mistyped. */
+const YEARS = [1900, 2100] as const;
 
 /**
- * Reads the arguments of a command.
- * @throws UsageError on an unknown option, a missing or wrong value, or a wrong number of arguments.
- * @throws HelpRequest on `--help`
+ * Reads what stands behind the name of a command. Options may stand anywhere, `--out=DIR` or `--out DIR`; behind `--`
+ * everything is an argument.
+ * @throws UsageError on an unknown option, a missing or wrong value, two values that disagree, or a wrong number of
+ * arguments.
  */
-export function parseArguments(
-  args: readonly string[],
-  { usage, options, positional }: CommandUsage,
-): ParsedArguments {
+export function parseArguments(args: readonly string[], command: Command): ParsedArguments {
   const refuse = (message: string): never => {
-    throw new UsageError(`${message}\nusage: labelwright ${usage}`);
+    throw new UsageError(message, command);
   };
-  if (args.includes('--help') || args.includes('-h')) throw new HelpRequest(`usage: labelwright ${usage}`);
+  const { options, argument } = command;
+  const { tokens } = parseArgs({
+    args: [...args],
+    strict: false,
+    tokens: true,
+    options: Object.fromEntries(
+      Object.entries(options).map(([name, { kind }]) => [
+        name,
+        { type: kind === 'flag' ? ('boolean' as const) : ('string' as const) },
+      ]),
+    ),
+  });
   const given = new Map<string, string | true>();
-  const rest: string[] = [];
-  for (let i = 0; i < args.length; i++) {
-    const arg = args[i]!;
-    if (!arg.startsWith('--')) {
-      if (arg.startsWith('-') && arg !== '-') refuse(`unknown option ${arg}; options begin with two dashes`);
-      rest.push(arg);
+  const positional: string[] = [];
+  for (const token of tokens) {
+    if (token.kind === 'positional') positional.push(token.value);
+    if (token.kind !== 'option') continue;
+    const { name, rawName, value, inlineValue, index } = token;
+    if (!rawName.startsWith('--'))
+      return refuse(`unknown option ${args[index]}; options begin with two dashes`);
+    const option = Object.hasOwn(options, name) ? options[name] : undefined;
+    if (!option) {
+      const near = nearest(name, Object.keys(options));
+      return refuse(`unknown option --${name}${near ? `; did you mean --${near}?` : ''}`);
+    }
+    if (option.kind === 'flag') {
+      if (inlineValue) return refuse(`--${name} takes no value`);
+      given.set(name, true);
       continue;
     }
-    const [name, inline] = splitAtEquals(arg.slice(2));
-    const kind = options[name];
-    if (!kind) {
-      const near = nearest(name, Object.keys(options));
-      refuse(`unknown option --${name}${near ? `; did you mean --${near}?` : ''}`);
-    } else if (kind === 'flag') {
-      if (inline !== null) refuse(`--${name} takes no value`);
-      given.set(name, true);
-    } else {
-      const value = inline ?? args[++i];
-      if (value === undefined || value.trim() === '' || value.startsWith('--'))
-        refuse(`--${name} needs a value`);
-      checkValue(name, value!, kind, refuse);
-      given.set(name, value!);
-    }
+    if (value === undefined || value.trim() === '' || (/^-./.test(value) && !inlineValue))
+      return refuse(missingValue(name, value));
+    checkValue(name, value, option.kind, refuse);
+    const before = given.get(name);
+    if (before !== undefined && before !== value)
+      return refuse(`--${name} is given twice, ${before} and ${value}; keep one of the two`);
+    given.set(name, value);
   }
-  if (rest.length < positional[0])
-    refuse(positional[0] === 1 ? `no ${thing(usage)} given` : 'too few arguments');
-  if (rest.length > positional[1]) refuse(`too many arguments: ${rest.slice(positional[1]).join(' ')}`);
+  const [fewest, most] = argument ? bounds[argument.count] : [0, 0];
+  if (positional.length < fewest) refuse(`no ${argument!.name.toLowerCase()} given`);
+  if (positional.length > most) refuse(`too many arguments: ${positional.slice(most).join(' ')}`);
+  for (const [name, { required }] of Object.entries(options))
+    if (required && !given.has(name)) refuse(`--${name} is missing: ${options[name]!.does}`);
   return {
-    positional: rest,
+    positional,
     flag: name => given.get(name) === true,
     text: name => {
       const value = given.get(name);
@@ -74,25 +94,34 @@ export function parseArguments(
   };
 }
 
-/** `record` of `check RECORD…` */
-const thing = (usage: string): string => /[A-Z]+/.exec(usage)?.[0].toLowerCase() ?? 'argument';
+/** Whether `--help` or `-h` stands before any `--`. */
+export function wantsHelp(args: readonly string[]): boolean {
+  const end = args.indexOf('--');
+  return args.slice(0, end < 0 ? args.length : end).some(arg => arg === '--help' || arg === '-h');
+}
 
-function splitAtEquals(text: string): [string, string | null] {
-  const at = text.indexOf('=');
-  return at < 0 ? [text, null] : [text.slice(0, at), text.slice(at + 1)];
+function missingValue(name: string, value: string | undefined): string {
+  const dash =
+    value !== undefined && /^-[^-]/.test(value)
+      ? `; for one that begins with a dash, --${name}=${value}`
+      : '';
+  return `--${name} needs a value${dash}`;
 }
 
 function checkValue(name: string, value: string, kind: OptionKind, refuse: (message: string) => never): void {
-  if (kind === 'date' && !isDate(value))
-    refuse(`--${name} ${value} is not a date; write year-month-day, such as 2026-11-25`);
+  if (kind === 'date') checkDate(name, value, refuse);
   if (!Array.isArray(kind) || kind.includes(value)) return;
   const near = nearest(value, kind);
   const only = kind.length === 1 ? `can only be ${kind[0]}` : `is none of ${kind.join(', ')}`;
   refuse(`--${name} ${value} ${only}${near ? `; did you mean ${near}?` : ''}`);
 }
 
-function isDate(text: string): boolean {
-  if (!/^\d{4}-\d{2}-\d{2}$/.test(text)) return false;
+function checkDate(name: string, text: string, refuse: (message: string) => never): void {
   const date = new Date(`${text}T00:00:00Z`);
-  return !Number.isNaN(date.valueOf()) && date.toISOString().startsWith(text);
+  const written = /^\d{4}-\d{2}-\d{2}$/.test(text) && !Number.isNaN(date.valueOf());
+  if (!written || !date.toISOString().startsWith(text))
+    refuse(`--${name} ${text} is not a date; write year-month-day, such as 2026-11-25`);
+  const year = date.getUTCFullYear();
+  if (year < YEARS[0] || year > YEARS[1])
+    refuse(`--${name} ${text}: no law is known of the year ${text.slice(0, 4)}; check its digits`);
 }

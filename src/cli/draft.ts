@@ -1,10 +1,9 @@
 import { type ClassifiedProduct, classifyProduct } from '../draft/classified-product.ts';
 import { openReference } from '../draft/open-reference.ts';
 import type { BasisId } from '../reference/basis.ts';
-import type { Diagnostic } from '../report/diagnostic.ts';
-import { renderText } from '../report/render.ts';
 import type { Io } from './io.ts';
 import { open } from './open.ts';
+import { report } from './report.ts';
 
 /** Opens and classifies a record, printing what is wrong; null where it cannot be used. */
 export async function openClassified(
@@ -15,16 +14,11 @@ export async function openClassified(
 ): Promise<ClassifiedProduct | null> {
   const reference = await openReference(basis, asOf);
   if (!reference.ok) {
-    io.err(renderText(reference.diagnostics));
+    report(reference.diagnostics, io);
     return null;
   }
   const product = open(path, io, reference.value.basis);
   return product && classifyProduct(product, reference.value);
-}
-
-/** Prints findings about a draft. */
-export function report(diagnostics: readonly Diagnostic[], io: Io): void {
-  if (diagnostics.length > 0) io.err(renderText(diagnostics));
 }
 
 /** Where files of a product go: `--out`, or `out/<code>`. */

@@ -1,7 +1,7 @@
 import type { AllocationFile, AllocationRow } from '../reference/label-data/allocation.ts';
 import type { Decisions, PlainRow } from './_allocation-readings.ts';
 
-/** What eu-clp/allocation-differences.json holds. */
+/** What sources/eu-clp/allocation-differences.json holds. */
 export interface EuDifferences {
   readonly instrument: string;
   readonly cite: string;

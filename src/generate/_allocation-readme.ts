@@ -20,7 +20,7 @@ export function allocationReadme({ rows, checkedOn }: AllocationFile): string {
 Generated from first-reading.json, second-reading.json and decisions.json. Do not edit.
 
 C.4 is published as images. Two readings were made apart from each other and from different sources; each row of
-../allocation.json names the sources that agree with it and those that do not, and keeps what was not taken. Decided on
+us-hcs/allocation.json names the sources that agree with it and those that do not, and keeps what was not taken. Decided on
 ${checkedOn}. A person with the printed pages should check the open rows first.
 
 | | rows |

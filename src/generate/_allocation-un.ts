@@ -13,7 +13,7 @@ interface Correction {
   readonly why: string;
 }
 
-/** What un-ghs/allocation-corrections.json holds. */
+/** What sources/un-ghs/allocation-corrections.json holds. */
 export interface UnCorrections {
   readonly instrument: string;
   readonly cite: string;

@@ -22,11 +22,11 @@ interface Reading {
  */
 export function compileAllocations(hazardData: string): AllocationFiles {
   const read = <T>(path: string): T => JSON.parse(readFileSync(join(hazardData, path), 'utf8')) as T;
-  const decisions = read<Decisions>('us-hcs/precautions/decisions.json');
+  const decisions = read<Decisions>('sources/us-hcs/precautions/decisions.json');
   const statements = read<{ precautionary: StatementFields }>('us-hcs/statements.json').precautionary;
   const plain = (path: string) => read<Reading>(path).rows.map(row => plainRow(row, decisions, statements));
-  const first = plain('us-hcs/precautions/first-reading.json');
-  const second = plain('us-hcs/precautions/second-reading.json');
+  const first = plain('sources/us-hcs/precautions/first-reading.json');
+  const second = plain('sources/us-hcs/precautions/second-reading.json');
   const us: AllocationFile = {
     instrument: decisions.instrument,
     cite: decisions.cite,
@@ -39,9 +39,13 @@ export function compileAllocations(hazardData: string): AllocationFiles {
       return mergeRow(one, two, decisions);
     }),
   };
-  const eu = euAllocation(second, read<EuDifferences>('eu-clp/allocation-differences.json'), decisions);
-  const corrections = read<UnCorrections>('un-ghs/allocation-corrections.json');
-  const tsv = readFileSync(join(hazardData, 'un-ghs/ghs-statements-rev11.tsv'), 'utf8');
+  const eu = euAllocation(
+    second,
+    read<EuDifferences>('sources/eu-clp/allocation-differences.json'),
+    decisions,
+  );
+  const corrections = read<UnCorrections>('sources/un-ghs/allocation-corrections.json');
+  const tsv = readFileSync(join(hazardData, 'sources/un-ghs/ghs-statements-rev11.tsv'), 'utf8');
   const texts = unStatements(
     corrections,
     read('us-hcs/statements.json'),
@@ -57,7 +61,7 @@ export function compileAllocations(hazardData: string): AllocationFiles {
   const print = (value: unknown) => `${JSON.stringify(value, null, 1)}\n`;
   return {
     'us-hcs/allocation.json': print(us),
-    'us-hcs/precautions/README.md': allocationReadme(us),
+    'sources/us-hcs/precautions/README.md': allocationReadme(us),
     'eu-clp/allocation.json': print(eu),
     'un-ghs/allocation.json': print(un),
     'un-ghs/statements.json': print(texts),

@@ -64,10 +64,14 @@ function table(columns: readonly string[], lines: readonly string[]): string {
   return `${[columns.join('\t'), ...sorted.map(({ line }) => line)].join('\n')}\n`;
 }
 
-/** Writes osha-pel.tsv and carcinogen-lists.tsv beside their sources in `folder`. */
-export function generateExposure(folder: string): void {
-  const read = (name: string) => readFileSync(join(folder, name), 'utf8');
-  const source = JSON.parse(read('osha-pel.source.json')) as {
+/**
+ * Writes osha-pel.tsv and carcinogen-lists.tsv.
+ * @param hazardData the folder hazard-data
+ */
+export function generateExposure(hazardData: string): void {
+  const [sources, folder] = [join(hazardData, 'sources', 'exposure'), join(hazardData, 'exposure')];
+  const read = (name: string) => readFileSync(join(sources, name), 'utf8');
+  const source = JSON.parse(readFileSync(join(folder, 'osha-pel.source.json'), 'utf8')) as {
     standardsRead: { sections: readonly string[] };
   };
   writeFileSync(

@@ -78,12 +78,13 @@ function compileRow(row: AnnexViRow, unparsed: Unparsed[]): HarmonisedCells[] {
 }
 
 /**
- * Writes harmonised.tsv, harmonised.meta.json and unparsed.json from annex-vi.csv, all in `substances`, the folder
- * of substance data.
+ * Writes harmonised.tsv, harmonised.meta.json and unparsed.json from annex-vi.csv.
+ * @param hazardData the folder hazard-data
  */
-export function generateHarmonised(substances: string): CompiledHarmonised {
-  const compiled = compileHarmonised(readFileSync(join(substances, 'annex-vi.csv'), 'utf8'));
-  const source = JSON.parse(readFileSync(join(substances, 'annex-vi.source.json'), 'utf8')) as object;
+export function generateHarmonised(hazardData: string): CompiledHarmonised {
+  const [sources, substances] = [join(hazardData, 'sources', 'substances'), join(hazardData, 'substances')];
+  const compiled = compileHarmonised(readFileSync(join(sources, 'annex-vi.csv'), 'utf8'));
+  const source = JSON.parse(readFileSync(join(sources, 'annex-vi.source.json'), 'utf8')) as object;
   const write = (name: string, value: unknown) =>
     writeFileSync(join(substances, name), `${JSON.stringify(value, null, 2)}\n`);
   writeFileSync(join(substances, 'harmonised.tsv'), compiled.tsv);

@@ -1,6 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { gunzipSync } from 'node:zlib';
 
 let root: string | null = null;
 
@@ -20,5 +21,10 @@ export function packageRoot(): string {
 /** The path of a file that ships with the package, for example `hazard-data/substances/harmonised.tsv`. */
 export const packagePath = (...parts: readonly string[]): string => join(packageRoot(), ...parts);
 
-/** The bytes of a file that ships with the package. */
-export const readPackageFile = (...parts: readonly string[]): Buffer => readFileSync(packagePath(...parts));
+/** The bytes of a file that ships with the package. Tables are in the source tree as they are, in the package packed. */
+export function readPackageFile(...parts: readonly string[]): Buffer {
+  const path = packagePath(...parts);
+  return existsSync(path)
+    ? readFileSync(path)
+    : gunzipSync(readFileSync(packagePath('out', 'dist', `${join(...parts)}.gz`)));
+}

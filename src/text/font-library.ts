@@ -1,5 +1,8 @@
+import { existsSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
+import { basename } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import type { Font } from 'fontkit';
 import type { FaceMetrics, FaceName, FontLibrary, Glyph, GlyphRun } from './glyph-run.ts';
 import { MissingGlyphError } from './missing-glyph.ts';
@@ -18,9 +21,14 @@ export type FontFiles = Readonly<Record<FaceName, Uint8Array>>;
 // Codes such as "P302+P352" must come back from the file character by character: no ligature, no fraction.
 const FEATURES = { liga: false, clig: false, dlig: false, frac: false, numr: false, dnom: false };
 
+/** The build lays the faces into `fonts/` beside the folder of this code; the source tree has them as a package. */
+function fontPath(face: FaceName): string {
+  const shipped = fileURLToPath(new URL(`../fonts/${basename(FILES[face])}`, import.meta.url));
+  return existsSync(shipped) ? shipped : createRequire(import.meta.url).resolve(`${PACKAGE}/${FILES[face]}`);
+}
+
 const readFontFiles = async (): Promise<FontFiles> => {
-  const { resolve } = createRequire(import.meta.url);
-  const read = (face: FaceName) => readFile(resolve(`${PACKAGE}/${FILES[face]}`));
+  const read = (face: FaceName) => readFile(fontPath(face));
   const [regular, bold, italic] = await Promise.all([read('regular'), read('bold'), read('italic')]);
   return { regular, bold, italic };
 };

@@ -3,8 +3,9 @@ import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync }
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { afterAll } from 'vitest';
-import { UsageError } from '../../src/cli/arguments.ts';
+import type { Command } from '../../src/cli/command.ts';
 import type { Io } from '../../src/cli/io.ts';
+import { runCommand } from '../../src/cli/run-command.ts';
 
 /** The built command, as `npm run build` leaves it. */
 export const main: string = resolve('out/dist/cli/main.js');
@@ -33,7 +34,7 @@ export function labelwright(
   return { status, out: stdout, err: stderr };
 }
 
-type Run = (args: readonly string[], io: Io) => Promise<number>;
+type Run = Command['run'];
 
 /** Runs one command within this process; a wrong call gives what the terminal would show. */
 export async function inProcess(run: Run, args: readonly string[], input = ''): Promise<Result> {
@@ -51,12 +52,9 @@ export async function inProcess(run: Run, args: readonly string[], input = ''): 
     },
     today: TODAY,
   };
-  try {
-    return { status: await run(args, io), out, err };
-  } catch (error) {
-    if (!(error instanceof UsageError)) throw error;
-    return { status: 2, out, err: `${err}${error.message}\n` };
-  }
+  const command: Command = { name: '', does: '', place: 0, options: {}, examples: [], run };
+  const status = await runCommand({ load: async () => ({ command }) }, args, io, []);
+  return { status, out, err };
 }
 
 const folders: string[] = [];

@@ -26,7 +26,7 @@ describe('help', () => {
   it.each([[['classify', '--help']], [['help', 'classify']], [['classify', record, '-h']]])('%j', args => {
     const { status, out, err } = labelwright(args);
     expect({ status, err }).toEqual({ status: 0, err: '' });
-    expect(out).toMatch(/^usage: labelwright classify RECORD…/);
+    expect(out).toMatch(/^usage: labelwright classify \[RECORD…\]/);
   });
 
   it('gives the version of the package', () => {
@@ -41,11 +41,11 @@ describe('a wrong call', () => {
     [['frobnicate'], 'unknown command frobnicate\nlabelwright --help lists the commands'],
     [['constructor'], 'unknown command constructor'],
     [[record], `a command comes before the record: labelwright check ${record}`],
-    [['--json', 'check', record], 'a command comes before its options: --json'],
+    [['--out=x', 'check', record], 'a command comes before its options: --out=x'],
     [['check', '--jsn', record], 'unknown option --jsn; did you mean --json?'],
     [['label', record, '--pak', 'bottle-946'], 'unknown option --pak; did you mean --pack?'],
     [['check'], 'no record given\nusage: labelwright check RECORD…'],
-    [['classify'], 'no record given\nusage: labelwright classify RECORD…'],
+    [['classify'], 'no record given\nusage: labelwright classify [RECORD…]'],
     [['gtin'], 'no number given\nusage: labelwright gtin NUMBER…'],
     [['gtin', '--what', '96385074'], 'unknown option --what'],
     [['gtin', '--compelte', '629104150021'], 'did you mean --complete?'],
@@ -59,7 +59,7 @@ describe('a wrong call', () => {
   it.each([
     [sds, [record, '--out'], '--out needs a value'],
     [sds, [record, '--out='], '--out needs a value'],
-    [sds, [record, '--out', '--json'], '--out needs a value'],
+    [sds, [record, '--out', '--paper=a4'], '--out needs a value'],
     [classify, [record, '--json=yes'], '--json takes no value'],
     [classify, [record, '-json'], 'unknown option -json; options begin with two dashes'],
     [

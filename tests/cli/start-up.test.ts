@@ -1,9 +1,8 @@
-import { spawnSync } from 'node:child_process';
-import { cpSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { dirname, join } from 'node:path';
-import { pathToFileURL } from 'node:url';
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join, relative } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
 import { describe, expect, it } from 'vitest';
-import { labelwright, main, workshop } from './_command.ts';
+import { labelwright, workshop } from './_command.ts';
 
 // Logs every file that the program or the loader of packages opens.
 const logger = (log: string): string => `
@@ -18,26 +17,20 @@ syncBuiltinESMExports();
 `;
 
 interface Coverage {
-  readonly result: readonly {
-    readonly url: string;
-    readonly functions: readonly {
-      readonly functionName: string;
-      readonly ranges: readonly { readonly count: number }[];
-    }[];
-  }[];
+  readonly result: readonly { readonly url: string }[];
 }
 
-/** Modules inside the program that were run: each is a function there, named for its source. */
+/** What `npm run build` put into each file of the bundle. */
+const { outputs } = JSON.parse(readFileSync('out/tools/bundle.json', 'utf8')) as {
+  outputs: Record<string, { inputs: Record<string, { bytesInOutput: number }> }>;
+};
+
+/** Sources in the files of the bundle that the engine loaded. */
 function ran(folder: string): string[] {
   return readdirSync(folder).flatMap(name => {
     const { result } = JSON.parse(readFileSync(join(folder, name), 'utf8')) as Coverage;
-    const program = result.filter(({ url }) => url.endsWith('program.cjs'));
-    return program
-      .flatMap(({ functions }) => functions)
-      .filter(
-        ({ functionName, ranges }) => functionName.includes('/') && ranges.some(({ count }) => count > 0),
-      )
-      .map(({ functionName }) => functionName);
+    const loaded = result.filter(({ url }) => url.startsWith('file:')).map(({ url }) => fileURLToPath(url));
+    return loaded.flatMap(path => Object.keys(outputs[relative('.', path)]?.inputs ?? {}));
   });
 }
 
@@ -88,23 +81,5 @@ describe('what a command loads', () => {
   it('label: all of it, so that the two above can fail', () => {
     const loaded = loadedBy(['label', 'patio-cleaner.yaml']);
     for (const [what, word] of Object.entries(heavy)) expect(touching(loaded, word), what).not.toEqual([]);
-  });
-});
-
-describe('compiled code', () => {
-  it.each(['of another engine', 'absent'])('%s is no hindrance', state => {
-    const folder = workshop();
-    for (const name of ['main.js', 'program.cjs']) cpSync(join(dirname(main), name), join(folder, name));
-    writeFileSync(join(folder, 'package.json'), '{"type": "module"}');
-    if (state !== 'absent') writeFileSync(join(folder, 'program.cjs.compiled'), 'not compiled by this one');
-    const { status, stdout } = spawnSync(
-      process.execPath,
-      [join(folder, 'main.js'), 'gtin', '614141000418'],
-      {
-        encoding: 'utf8',
-      },
-    );
-    expect(status).toBe(0);
-    expect(stdout).toContain('0614141000418');
   });
 });

@@ -64,7 +64,7 @@ describe('labelwright headroom', () => {
     const { status, out: text, err } = await called(record, '--of', 'sodium hydroxid', '--out', out);
     expect([status, text]).toEqual([2, '']);
     expect(err).toContain('did you mean sodium hydroxide?');
-    expect((await called(record, '--out', out)).status).toBe(2);
+    await expect(called(record, '--out', out)).rejects.toThrow('--of is missing: the constituent');
     expect((await called(record, '--of', 'water', '--others', 'water', '--out', out)).status).toBe(2);
   });
 });

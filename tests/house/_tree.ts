@@ -21,7 +21,8 @@ export interface Import {
 }
 
 const STATEMENT = /^\s*(?:import|export)\s+(type\s+)?([^;'"]*?\sfrom\s*)?'([^']+)'/gm;
-const CALL = /\bimport\('([^']+)'/g;
+// A name that is put together at run time names no one file.
+const CALL = /\bimport\('([^'$]+)'/g;
 
 /** Imports of a source file, static and dynamic. */
 export function importsOf(from: string): Import[] {

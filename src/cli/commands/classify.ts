@@ -1,98 +1,97 @@
 import { classificationJson } from '../../draft/classification-json.ts';
 import { classifyProduct } from '../../draft/classified-product.ts';
-import { productOf } from '../../draft/open-product.ts';
+import { openProduct } from '../../draft/open-product.ts';
 import { openReference, type Reference } from '../../draft/open-reference.ts';
 import { workSheetText } from '../../draft/work-sheet.ts';
 import { type BasisId, basisIds } from '../../reference/basis.ts';
-import type { Diagnostic } from '../../report/diagnostic.ts';
-import { renderText } from '../../report/render.ts';
+import { renderJson } from '../../report/render.ts';
 import { en } from '../../words/en/index.ts';
-import { type CommandUsage, parseArguments, UsageError } from '../arguments.ts';
+import { parseArguments, UsageError } from '../arguments.ts';
+import { briefJson, briefText } from '../brief.ts';
+import { classifyLines } from '../classify-lines.ts';
+import type { Command } from '../command.ts';
 import { nodeFiles } from '../files.ts';
 import { exit, type Io } from '../io.ts';
-import { open } from '../open.ts';
+import { asOf, basis, json, records } from '../options.ts';
+import { findingsJson, report } from '../report.ts';
 
-const usage: CommandUsage = {
-  usage: `classify RECORD… [--basis ${basisIds.join('|')}] [--lines] [--json] [--as-of YYYY-MM-DD]`,
-  options: { basis: basisIds, lines: 'flag', json: 'flag', 'as-of': 'date' },
-  positional: [0, Number.POSITIVE_INFINITY],
+/** The command as data. */
+export const command: Command = {
+  name: 'classify',
+  does: 'classifies the mixture: every class with rule, paragraph and arithmetic',
+  place: 30,
+  about: [
+    'With --json one record gives one document, several give a list in their order; a record that cannot be used stands in the list with its findings.',
+    'With --lines each line of standard input is a record in JSON, each line of standard output its result; a line that cannot be used gives {"error": …} and the stream goes on.',
+  ],
+  argument: { ...records, count: 'any' },
+  options: {
+    basis: basis(basisIds),
+    lines: { kind: 'flag', does: 'reads one JSON record a line from standard input, in place of RECORD' },
+    brief: { kind: 'flag', does: 'leaves the reasons out' },
+    json,
+    'as-of': asOf,
+  },
+  examples: [
+    { call: 'classify product.yaml', does: 'the work sheet: what the mixture is, and why' },
+    { call: 'classify product.yaml --basis eu-clp --json', does: 'the same under CLP, for a script' },
+    { call: 'classify --lines --brief < records.jsonl', does: 'a stream of records, codes alone' },
+  ],
+  run,
 };
 
 /** Classifies records, with reasons for every class. Returns the exit status. */
 export async function run(args: readonly string[], io: Io): Promise<number> {
-  const parsed = parseArguments(args, usage);
-  const asOf = parsed.text('as-of') ?? io.today;
-  const reference = await openReference((parsed.text('basis') ?? 'us-hcs') as BasisId, asOf);
+  const parsed = parseArguments(args, command);
+  const date = parsed.text('as-of') ?? io.today;
+  const reference = await openReference((parsed.text('basis') ?? 'us-hcs') as BasisId, date);
   if (!reference.ok) {
-    io.err(renderText(reference.diagnostics));
+    report(reference.diagnostics, io);
     return exit.badInput;
   }
   const { positional } = parsed;
+  const brief = parsed.flag('brief');
   if (parsed.flag('lines')) {
     if (positional.length > 0)
       throw new UsageError('--lines reads records from standard input; give no file');
-    return classifyLines(reference.value, io);
+    return classifyLines(reference.value, brief, io);
   }
-  if (positional.length === 0) throw new UsageError(`no record given\nusage: labelwright ${usage.usage}`);
+  if (positional.length === 0) throw new UsageError('no record given', command);
+  return parsed.flag('json')
+    ? asDocuments(positional, reference.value, brief, io)
+    : asTexts(positional, reference.value, brief, io);
+}
 
+async function asTexts(paths: readonly string[], reference: Reference, brief: boolean, io: Io) {
   let status: number = exit.done;
-  const documents: unknown[] = [];
-  for (const path of positional) {
-    const product = open(path, io, reference.value.basis);
-    if (!product) {
+  for (const path of paths) {
+    const opened = openProduct(path, nodeFiles, reference.basis);
+    report(opened.diagnostics, io);
+    if (!opened.ok) {
       status = exit.badInput;
       continue;
     }
-    const { record, classification, elements } = classifyProduct(product, reference.value);
-    if (parsed.flag('json')) documents.push(classificationJson(record, classification, elements, en));
-    else io.out(`${workSheetText({ record, classification, elements, words: en })}\n`);
+    const { record, classification, elements } = classifyProduct(opened.value, reference);
+    const sheet = { record, classification, elements, words: en };
+    await io.out(`${brief ? briefText(record, classification, elements) : workSheetText(sheet)}\n`);
   }
-  if (parsed.flag('json') && documents.length > 0)
-    io.out(`${JSON.stringify(documents.length === 1 ? documents[0] : documents, null, 2)}\n`);
   return status;
 }
 
-/**
- * One JSON record a line in, one JSON result a line out, in order; an error line for a record that cannot be used. A
- * defect of ours costs its line and not those after it.
- */
-async function classifyLines(reference: Reference, io: Io): Promise<number> {
+async function asDocuments(paths: readonly string[], reference: Reference, brief: boolean, io: Io) {
   let status: number = exit.done;
-  for await (const line of io.lines()) {
-    if (line.trim() === '') continue;
-    let result: object;
-    try {
-      result = resultOf(line, reference);
-      if ('error' in result) status = Math.max(status, exit.badInput);
-    } catch (error) {
-      const { message, stack } = error as Error;
-      io.err(`a defect in labelwright: ${stack ?? message}\n`);
-      result = { error: { message: `a defect in labelwright: ${message}`, path: '' } };
-      status = exit.defect;
+  const documents = paths.map(path => {
+    const opened = openProduct(path, nodeFiles, reference.basis);
+    report(opened.diagnostics, io);
+    if (!opened.ok) {
+      status = exit.badInput;
+      return paths.length === 1 ? findingsJson(opened.diagnostics) : findingsJson(opened.diagnostics, path);
     }
-    io.out(`${JSON.stringify(result)}\n`);
-  }
+    const { record, classification, elements } = classifyProduct(opened.value, reference);
+    const document = classificationJson(record, classification, elements, en);
+    const findings = opened.diagnostics.length > 0 ? { findings: renderJson(opened.diagnostics) } : {};
+    return { ...(brief ? briefJson(document) : document), ...findings };
+  });
+  await io.out(`${JSON.stringify(paths.length === 1 ? documents[0] : documents, null, 2)}\n`);
   return status;
-}
-
-function resultOf(line: string, reference: Reference) {
-  let value: unknown;
-  try {
-    value = JSON.parse(line);
-  } catch (error) {
-    return { error: { message: `not JSON: ${(error as Error).message}`, path: '' } };
-  }
-  const product = productOf(value, nodeFiles, reference.basis);
-  if (!product.ok) return lineError(product.diagnostics);
-  const { record, classification, elements } = classifyProduct(product.value, reference);
-  return classificationJson(record, classification, elements, en);
-}
-
-function lineError(diagnostics: readonly Diagnostic[]) {
-  const errors = diagnostics.filter(({ severity }) => severity === 'error');
-  const [first] = errors;
-  const words = errors.map(
-    ({ message, hint, path }) => `${path ? `${path}: ` : ''}${message}${hint ? ` (${hint})` : ''}`,
-  );
-  return { error: { message: words.join('; '), path: first?.path ?? '' } };
 }

@@ -1,19 +1,34 @@
 import { examineNumber, type NumberReport, stripSeparators } from '../../barcode/gtin.ts';
 import { gtinText } from '../../barcode/gtin-text.ts';
-import { type CommandUsage, parseArguments, UsageError } from '../arguments.ts';
+import { parseArguments, UsageError } from '../arguments.ts';
+import type { Command } from '../command.ts';
 import { exit, type Io } from '../io.ts';
+import { json } from '../options.ts';
 
-const usage: CommandUsage = {
-  usage: 'gtin NUMBER… | - [--complete] [--json]',
-  options: { complete: 'flag', json: 'flag' },
-  positional: [1, Number.POSITIVE_INFINITY],
+/** The command as data. */
+export const command: Command = {
+  name: 'gtin',
+  does: 'checks, completes and converts GTIN-8, 12, 13 and 14, UPC-E and SSCC',
+  place: 70,
+  argument: {
+    name: 'NUMBER',
+    does: 'numbers, with or without spaces and dashes; - reads them from standard input, one a line',
+    count: 'many',
+    completes: [],
+  },
+  options: { complete: { kind: 'flag', does: 'adds the check digit that is missing' }, json },
+  examples: [
+    { call: 'gtin 0614141000418', does: 'whether its check digit is right, and its other forms' },
+    { call: 'gtin 629104150021 --complete', does: 'the number with its check digit' },
+  ],
+  run,
 };
 
 /** Checks, completes and converts GTIN, UPC-E and SSCC numbers; returns the exit status. */
 export async function run(args: readonly string[], io: Io): Promise<number> {
-  const parsed = parseArguments(args, usage);
+  const parsed = parseArguments(args, command);
   const numbers = await readNumbers(parsed.positional, io);
-  if (numbers.length === 0) throw new UsageError(`no number given\nusage: labelwright ${usage.usage}`);
+  if (numbers.length === 0) throw new UsageError('no number given', command);
   const complete = parsed.flag('complete');
   const reports = numbers.map(number => examineNumber(number, { complete }));
   if (parsed.flag('json')) {

@@ -11,39 +11,52 @@ import { stripChart } from '../../headroom/strip-chart.ts';
 import type { Others } from '../../headroom/variation.ts';
 import { type BasisId, basisIds } from '../../reference/basis.ts';
 import { loadLabelData } from '../../reference/label-data/load-label-data.ts';
-import { renderText } from '../../report/render.ts';
+import type { Diagnostic } from '../../report/diagnostic.ts';
 import { en } from '../../words/en/index.ts';
-import { type CommandUsage, parseArguments } from '../arguments.ts';
+import { parseArguments } from '../arguments.ts';
+import type { Command } from '../command.ts';
 import { exit, type Io } from '../io.ts';
 import { open } from '../open.ts';
+import { asOf, basis, json, record as oneRecord, out } from '../options.ts';
+import { report } from '../report.ts';
 import { writeFiles } from '../write-files.ts';
 
-const usage: CommandUsage = {
-  usage: `headroom RECORD --of CAS-OR-NAME [--basis ${basisIds.join('|')}] [--others water|scaled] [--out DIR] [--json] [--as-of YYYY-MM-DD]`,
+/** The command as data. */
+export const command: Command = {
+  name: 'headroom',
+  does: 'tells how much of one constituent until a hazard or the label changes',
+  place: 40,
+  about: ['A chart of it goes to the folder of the product.'],
+  argument: oneRecord,
   options: {
-    of: 'text',
-    basis: basisIds,
-    others: ['water', 'scaled'],
-    out: 'text',
-    json: 'flag',
-    'as-of': 'date',
+    of: { kind: 'text', value: 'CAS-OR-NAME', does: 'the constituent', required: true },
+    basis: basis(basisIds),
+    others: {
+      kind: ['water', 'scaled'],
+      does: 'what gives way: water, where there is some, or all others in proportion',
+    },
+    out,
+    json,
+    'as-of': asOf,
   },
-  positional: [1, 1],
+  examples: [
+    {
+      call: 'headroom product.yaml --of 1310-73-2',
+      does: 'room for more sodium hydroxide in place of water',
+    },
+  ],
+  run,
 };
 
 /** The percents of one constituent at which a hazard, the signal word or a pictogram changes; returns the exit status. */
 export async function run(args: readonly string[], io: Io): Promise<number> {
-  const parsed = parseArguments(args, usage);
-  const written = parsed.text('of');
-  if (written === null) {
-    io.err(`--of is missing: name the constituent\nusage: labelwright ${usage.usage}\n`);
-    return exit.badInput;
-  }
-  const asOf = parsed.text('as-of') ?? io.today;
+  const parsed = parseArguments(args, command);
+  const written = parsed.text('of')!;
+  const date = parsed.text('as-of') ?? io.today;
   const id = (parsed.text('basis') ?? 'us-hcs') as BasisId;
-  const reference = await openReference(id, asOf);
+  const reference = await openReference(id, date);
   if (!reference.ok) {
-    io.err(renderText(reference.diagnostics));
+    report(reference.diagnostics, io);
     return exit.badInput;
   }
   const product = open(parsed.positional[0]!, io, reference.value.basis);
@@ -51,16 +64,16 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
   const { record, formula } = product;
   const found = findConstituent(formula, written);
   if (!('index' in found)) {
-    io.err(unknownConstituent(product, written, found.near));
+    report([unknownConstituent(product, written, found.near)], io);
     return exit.badInput;
   }
   const choice = (reading: string) => record.choices.find(each => each.reading === reading)?.take ?? null;
   const labelOf = labelHeadBy(await loadLabelData(id), { form: record.form, choice });
-  const entriesOf = (cas: string) => harmonisedTable().candidates(cas, asOf);
+  const entriesOf = (cas: string) => harmonisedTable().candidates(cas, date);
   const others = (parsed.text('others') ?? defaultOthers(product, found.index)) as Others;
   const result = headroom({ record, formula, ...reference.value, entriesOf, labelOf }, found.index, others);
   if (!result.ok) {
-    io.err(renderText(result.diagnostics));
+    report(result.diagnostics, io);
     return exit.badInput;
   }
   const { of } = result.value;
@@ -86,10 +99,19 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
 const defaultOthers = ({ formula }: Product, index: number): Others =>
   formula.constituents.some(({ water }, i) => water && i !== index) ? 'water' : 'scaled';
 
-function unknownConstituent({ formula }: Product, written: string, near: readonly string[]): string {
+function unknownConstituent(
+  { record, formula }: Product,
+  written: string,
+  near: readonly string[],
+): Diagnostic {
   const names = formula.constituents.map(({ name, cas }) => (cas ? `${name} (${cas})` : name));
-  const hint = near.length > 0 ? `; did you mean ${near.join(' or ')}?` : '';
-  return `no constituent \`${written}\`${hint}\nthe formula holds: ${names.join(', ')}\n`;
+  return {
+    code: 'unknown-constituent',
+    severity: 'error',
+    message: `no constituent \`${written}\`${near.length > 0 ? `; did you mean ${near.join(' or ')}?` : ''}`,
+    hint: `the formula holds: ${names.join(', ')}`,
+    at: { file: record.file },
+  };
 }
 
 const fileName = (text: string): string =>

@@ -1,18 +1,34 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { packagePath } from '../../reference/package-files.ts';
-import { type CommandUsage, parseArguments } from '../arguments.ts';
+import { parseArguments } from '../arguments.ts';
+import type { Command } from '../command.ts';
 import { exit, type Io } from '../io.ts';
 import { writeFiles } from '../write-files.ts';
 
-const usage: CommandUsage = { usage: 'init [DIR]', options: {}, positional: [0, 1] };
+/** The command as data. */
+export const command: Command = {
+  name: 'init',
+  does: 'writes starter records with comments',
+  place: 10,
+  about: ['Overwrites nothing.'],
+  argument: {
+    name: 'DIR',
+    does: 'folder for the records; this one where it is left out',
+    count: 'optional',
+    completes: 'folder',
+  },
+  options: {},
+  examples: [{ call: 'init my-product', does: 'a maker and a product in my-product/, ready to be edited' }],
+  run,
+};
 
 /**
  * Writes the starter records with comments; overwrites nothing. Returns the exit status.
  * @throws OutputError where the folder cannot be written
  */
 export async function run(args: readonly string[], io: Io): Promise<number> {
-  const [folder = '.'] = parseArguments(args, usage).positional;
+  const [folder = '.'] = parseArguments(args, command).positional;
   const names = readdirSync(packagePath('templates', 'starter'));
   const present = names.filter(name => existsSync(join(folder, name)));
   if (present.length > 0) {

@@ -1,29 +1,43 @@
 import { draftLabel, type LabelAudience } from '../../draft/draft-label.ts';
 import { loadFonts } from '../../text/font-library.ts';
-import { type CommandUsage, parseArguments } from '../arguments.ts';
+import { parseArguments } from '../arguments.ts';
 import { choosePack } from '../choose-pack.ts';
-import { openClassified, outputFolder, report } from '../draft.ts';
+import type { Command } from '../command.ts';
+import { openClassified, outputFolder } from '../draft.ts';
 import { exit, type Io } from '../io.ts';
+import { asOf, json, out, record } from '../options.ts';
+import { report } from '../report.ts';
 import { writeOutput } from '../write-files.ts';
 
 const audiences: readonly LabelAudience[] = ['us-workplace'];
 
-const usage: CommandUsage = {
-  usage: `label RECORD [--pack ID] [--for ${audiences.join('|')}] [--only precautions] [--out DIR] [--json] [--as-of YYYY-MM-DD]`,
+/** The command as data. */
+export const command: Command = {
+  name: 'label',
+  does: 'drafts the label of a pack as a print-ready PDF: one page, die line on a layer of its own',
+  place: 50,
+  about: [
+    'The text is set at the largest size that fits the die and never under the size that the law asks; where it does not fit, the label is refused with the dies that would hold it.',
+  ],
+  argument: record,
   options: {
-    pack: 'text',
-    for: audiences,
-    only: ['precautions'],
-    out: 'text',
-    json: 'flag',
-    'as-of': 'date',
+    pack: { kind: 'text', value: 'ID', does: 'pack of the record; may be left out where there is one' },
+    for: { kind: audiences, does: `whom the label is for; ${audiences[0]} where it is left out` },
+    only: { kind: ['precautions'], does: 'the regulated panel alone, to drop into artwork' },
+    out,
+    json,
+    'as-of': asOf,
   },
-  positional: [1, 1],
+  examples: [
+    { call: 'label product.yaml --pack bottle-946', does: 'the label of one pack' },
+    { call: 'label product.yaml --only precautions', does: 'its regulated panel, without die line or bleed' },
+  ],
+  run,
 };
 
 /** Drafts the label of one pack as a print-ready PDF. Returns the exit status. */
 export async function run(args: readonly string[], io: Io): Promise<number> {
-  const parsed = parseArguments(args, usage);
+  const parsed = parseArguments(args, command);
   const date = parsed.text('as-of') ?? io.today;
   const product = await openClassified(parsed.positional[0]!, 'us-hcs', date, io);
   if (!product) return exit.badInput;

@@ -2,20 +2,31 @@ import { makePacket } from '../../draft/packet.ts';
 import { hasErrors } from '../../report/diagnostic.ts';
 import { loadFonts } from '../../text/font-library.ts';
 import { en } from '../../words/en/index.ts';
-import { type CommandUsage, parseArguments } from '../arguments.ts';
-import { openClassified, outputFolder, report } from '../draft.ts';
+import { parseArguments } from '../arguments.ts';
+import type { Command } from '../command.ts';
+import { openClassified, outputFolder } from '../draft.ts';
 import { exit, type Io } from '../io.ts';
+import { asOf, json, out, record } from '../options.ts';
+import { report } from '../report.ts';
 import { writeOutput } from '../write-files.ts';
 
-const usage: CommandUsage = {
-  usage: 'packet RECORD [--out DIR] [--json] [--as-of YYYY-MM-DD]',
-  options: { out: 'text', json: 'flag', 'as-of': 'date' },
-  positional: [1, 1],
+/** The command as data. */
+export const command: Command = {
+  name: 'packet',
+  does: 'makes everything for one product, with an index page',
+  place: 100,
+  about: ['A packet with a part that cannot be made is refused whole.'],
+  argument: record,
+  options: { out, json, 'as-of': asOf },
+  examples: [
+    { call: 'packet product.yaml', does: 'label, data sheet, classification and work sheet in out/<code>/' },
+  ],
+  run,
 };
 
 /** Makes everything for one product, with an index page. Returns the exit status. */
 export async function run(args: readonly string[], io: Io): Promise<number> {
-  const parsed = parseArguments(args, usage);
+  const parsed = parseArguments(args, command);
   const date = parsed.text('as-of') ?? io.today;
   const product = await openClassified(parsed.positional[0]!, 'us-hcs', date, io);
   if (!product) return exit.badInput;

@@ -3,26 +3,40 @@ import type { PaperName } from '../../layout/sheet/layout-sheet.ts';
 import type { BasisId } from '../../reference/basis.ts';
 import { loadFonts } from '../../text/font-library.ts';
 import { en } from '../../words/en/index.ts';
-import { type CommandUsage, parseArguments } from '../arguments.ts';
-import { openClassified, outputFolder, report } from '../draft.ts';
+import { parseArguments } from '../arguments.ts';
+import type { Command } from '../command.ts';
+import { openClassified, outputFolder } from '../draft.ts';
 import { exit, type Io } from '../io.ts';
+import { asOf, basis, json, out, record } from '../options.ts';
+import { report } from '../report.ts';
 import { writeOutput } from '../write-files.ts';
 
 /** Bases for which there is a template of the data sheet. */
 const sheetBases: readonly BasisId[] = ['us-hcs'];
 
-const usage: CommandUsage = {
-  usage: `sds RECORD [--basis ${sheetBases.join('|')}] [--paper letter|a4] [--out DIR] [--json] [--as-of YYYY-MM-DD]`,
-  options: { basis: sheetBases, paper: ['letter', 'a4'], out: 'text', json: 'flag', 'as-of': 'date' },
-  positional: [1, 1],
+/** The command as data. */
+export const command: Command = {
+  name: 'sds',
+  does: 'drafts the safety data sheet as tagged PDF, web page and JSON',
+  place: 60,
+  argument: record,
+  options: {
+    basis: basis(sheetBases),
+    paper: { kind: ['letter', 'a4'], does: 'size of the pages; letter where it is left out' },
+    out,
+    json,
+    'as-of': asOf,
+  },
+  examples: [{ call: 'sds product.yaml --paper a4', does: 'the sheet on A4' }],
+  run,
 };
 
 /** Drafts the safety data sheet as PDF, HTML and JSON. Returns the exit status. */
 export async function run(args: readonly string[], io: Io): Promise<number> {
-  const parsed = parseArguments(args, usage);
+  const parsed = parseArguments(args, command);
   const date = parsed.text('as-of') ?? io.today;
-  const basis = (parsed.text('basis') ?? 'us-hcs') as BasisId;
-  const product = await openClassified(parsed.positional[0]!, basis, date, io);
+  const by = (parsed.text('basis') ?? 'us-hcs') as BasisId;
+  const product = await openClassified(parsed.positional[0]!, by, date, io);
   if (!product) return exit.badInput;
   const paper = (parsed.text('paper') ?? 'letter') as PaperName;
   const sheet = await draftSheet(product, { date, paper }, await loadFonts(), en);

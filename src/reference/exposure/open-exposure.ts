@@ -38,10 +38,13 @@ export interface ExposureTable {
 const LINE_END = 0x0a;
 
 /** Opens the compiled tables; only the lines that hold what is asked for are read. */
-export function openExposure(limits: Buffer, carcinogens: Buffer): ExposureTable {
+export function openExposure(limits: Uint8Array, carcinogens: Uint8Array): ExposureTable {
+  const [first, second] = [limits, carcinogens].map(file =>
+    Buffer.from(file.buffer, file.byteOffset, file.byteLength),
+  ) as [Buffer, Buffer];
   return {
-    limits: cas => linesOf(limits, cas).map(readLimit),
-    carcinogens: cas => linesOf(carcinogens, cas).map(readListing),
+    limits: cas => linesOf(first, cas).map(readLimit),
+    carcinogens: cas => linesOf(second, cas).map(readListing),
   };
 }
 

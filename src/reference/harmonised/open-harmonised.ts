@@ -25,7 +25,8 @@ export interface HarmonisedTable {
 const LINE_END = 0x0a;
 
 /** Opens the compiled table; nothing is read until something is asked for, and then only the lines that hold it. */
-export function openHarmonised(bytes: Buffer): HarmonisedTable {
+export function openHarmonised(file: Uint8Array): HarmonisedTable {
+  const bytes = Buffer.from(file.buffer, file.byteOffset, file.byteLength);
   const cache = new Map<string, readonly HarmonisedEntry[]>();
   let namesToLines: Map<string, string[]> | null = null;
 

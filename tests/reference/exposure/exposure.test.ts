@@ -7,7 +7,8 @@ import { openExposure } from '../../../src/reference/exposure/open-exposure.ts';
 const folder = 'hazard-data/exposure';
 const bytes = (name: string) => readFileSync(`${folder}/${name}`);
 const table = openExposure(bytes('osha-pel.tsv'), bytes('carcinogen-lists.tsv'));
-const rows = (name: string) => parse(bytes(name), { columns: true }) as Record<string, string>[];
+const sourceOf = (name: string) => readFileSync(`hazard-data/sources/exposure/${name}`);
+const rows = (name: string) => parse(sourceOf(name), { columns: true }) as Record<string, string>[];
 
 describe('OSHA permissible exposure limits', () => {
   // 29 CFR 1910.1000, Table Z-1 as printed: ppm, mg/m3.
@@ -109,7 +110,8 @@ describe('the compiled tables', () => {
       standardsRead: { sections: string[] };
     };
     const text = (name: string) => bytes(name).toString();
-    expect(text('osha-pel.tsv')).toBe(compileLimits(text('osha-pel.csv'), source.standardsRead.sections));
-    expect(text('carcinogen-lists.tsv')).toBe(compileCarcinogens(text('carcinogen-lists.csv')));
+    const csv = (name: string) => sourceOf(name).toString();
+    expect(text('osha-pel.tsv')).toBe(compileLimits(csv('osha-pel.csv'), source.standardsRead.sections));
+    expect(text('carcinogen-lists.tsv')).toBe(compileCarcinogens(csv('carcinogen-lists.csv')));
   });
 });

@@ -6,7 +6,7 @@ import type { SpecificLimit } from '../../../src/notation/limit.ts';
 import type { HarmonisedEntry } from '../../../src/reference/harmonised/entry.ts';
 import { bytes, substances, table } from './_table.ts';
 
-const csv = readFileSync(`${substances}/annex-vi.csv`, 'utf8');
+const csv = readFileSync('hazard-data/sources/substances/annex-vi.csv', 'utf8');
 const rows = parse(csv, { columns: true }) as Record<string, string>[];
 const entries = new Map<string, HarmonisedEntry[]>();
 for (const entry of table.allRows()) {

@@ -29,19 +29,19 @@ describe('generated label data', () => {
 });
 
 describe('merged readings of Appendix C, C.4', () => {
-  const read = (path: string) => JSON.parse(readFileSync(join(hazardData, 'us-hcs', path), 'utf8'));
-  const allocation = read('allocation.json');
+  const read = (path: string) => JSON.parse(readFileSync(join(hazardData, path), 'utf8'));
+  const allocation = read('us-hcs/allocation.json');
 
   it('keeps what was not taken, with a reason, for every code on which the readings differ', () => {
     const rename = (name: string) => {
-      const { classNames } = read('precautions/decisions.json');
+      const { classNames } = read('sources/us-hcs/precautions/decisions.json');
       const from = Object.keys(classNames).find(each => name === each || name.startsWith(`${each} `));
       return from ? classNames[from] + name.slice(from.length) : name;
     };
     const [first, second] = ['first', 'second'].map(
       which =>
         new Map<string, Record<string, string[]>>(
-          read(`precautions/${which}-reading.json`).rows.map((row: { hazard: string }) => [
+          read(`sources/us-hcs/precautions/${which}-reading.json`).rows.map((row: { hazard: string }) => [
             rename(row.hazard),
             row,
           ]),
@@ -67,7 +67,7 @@ describe('merged readings of Appendix C, C.4', () => {
   });
 
   it('uses every decision', () => {
-    const { decisions } = read('precautions/decisions.json');
+    const { decisions } = read('sources/us-hcs/precautions/decisions.json');
     const reasons = allocation.rows.flatMap((row: { disagreements?: { why: string }[] }) =>
       (row.disagreements ?? []).map(({ why }) => why),
     );

@@ -1,0 +1,75 @@
+// What esbuild does to sources on their way into the bundle.
+import { readdirSync, readFileSync } from 'node:fs';
+
+/** What each row of an allocation table rests on is for readers of the data; no rule reads it. */
+const leftOut = new Set(['sources', 'disagreements', 'notes']);
+const compact = (path, text) =>
+  JSON.stringify(
+    JSON.parse(text, (key, value) =>
+      path.endsWith('allocation.json') && leftOut.has(key) ? undefined : value,
+    ),
+  );
+
+/** Tables start faster as text for JSON.parse than as object literals. */
+export const jsonAsText = {
+  name: 'json-as-text',
+  setup({ onLoad }) {
+    onLoad({ filter: /hazard-data[\\/].*\.json$/ }, ({ path }) => ({
+      contents: `export default JSON.parse(${JSON.stringify(compact(path, readFileSync(path, 'utf8')))});`,
+      loader: 'js',
+    }));
+  },
+};
+
+/** Encoders that the data of bar codes name. */
+const encoders = readdirSync('src/barcode')
+  .filter(name => name.endsWith('.json'))
+  .flatMap(name => [...readFileSync(`src/barcode/${name}`, 'utf8').matchAll(/"encoder": "([\w-]+)"/g)])
+  .map(([, encoder]) => encoder.replaceAll('-', '_'));
+
+/** Of the hundred encoders of bwip-js, which are looked up by name, those that the data name. */
+export const namedEncoders = {
+  name: 'named-encoders',
+  setup({ onResolve, onLoad }) {
+    // A module that is imported when needed keeps all that it exports: its default alone is used.
+    onResolve({ filter: /^bwip-js$/ }, () => ({ path: 'bwip-js', namespace: 'named-encoders' }));
+    onLoad({ filter: /./, namespace: 'named-encoders' }, () => ({
+      contents: `export { default } from 'bwip-js/generic';`,
+      resolveDir: '.',
+    }));
+    onLoad({ filter: /bwipp\.mjs$/ }, ({ path }) => {
+      const found = new Set();
+      const contents = readFileSync(path, 'utf8').replace(
+        /case "(\w+)":\s+return bwipp_\w+;/g,
+        (row, encoder) => {
+          if (!encoders.includes(encoder)) return '';
+          found.add(encoder);
+          return row;
+        },
+      );
+      const lost = encoders.filter(encoder => !found.has(encoder));
+      return lost.length > 0 ? { errors: [{ text: `bwip-js has no ${lost.join(', ')}` }] } : { contents };
+    });
+  },
+};
+
+/** Parts of libraries that are never called; each fails aloud if one is. */
+const unused = {
+  // The decoder of WOFF2, half a megabyte: the faces are TrueType.
+  'brotli/decompress.js': `export default () => { throw new Error('WOFF2 is not read'); };`,
+  // Metrics of the fourteen standard fonts of PDF: every font is embedded.
+  '@pdf-lib/standard-fonts': `const none = new Proxy({}, { get() { throw new Error('no standard font is used'); } });
+    export { none as Encodings, none as Font, none as FontNames };`,
+  // Handlebars asks for it within `try` and does without.
+  'source-map': `throw new Error('no source map is made');`,
+};
+
+export const withoutUnused = {
+  name: 'without-unused',
+  setup({ onResolve, onLoad }) {
+    const names = Object.keys(unused);
+    const exactly = new RegExp(`^(${names.map(name => name.replaceAll('.', '\\.')).join('|')})$`);
+    onResolve({ filter: exactly }, ({ path }) => ({ path, namespace: 'unused' }));
+    onLoad({ filter: /./, namespace: 'unused' }, ({ path }) => ({ contents: unused[path] }));
+  },
+};

@@ -1,0 +1,56 @@
+// Written by `npm run generate` from the files of commands/. Do not edit.
+import type { ListedCommand } from './command.ts';
+
+/** Every command with what it does; a command is loaded when it is called. */
+export const commandList: readonly ListedCommand[] = [
+  {
+    name: 'init',
+    does: 'writes starter records with comments',
+    load: () => import('./commands/init.ts'),
+  },
+  {
+    name: 'check',
+    does: 'reads and validates records, expands the formula to constituents that sum to 100 %, reports unknowns',
+    load: () => import('./commands/check.ts'),
+  },
+  {
+    name: 'classify',
+    does: 'classifies the mixture: every class with rule, paragraph and arithmetic',
+    load: () => import('./commands/classify.ts'),
+  },
+  {
+    name: 'headroom',
+    does: 'tells how much of one constituent until a hazard or the label changes',
+    load: () => import('./commands/headroom.ts'),
+  },
+  {
+    name: 'label',
+    does: 'drafts the label of a pack as a print-ready PDF: one page, die line on a layer of its own',
+    load: () => import('./commands/label.ts'),
+  },
+  {
+    name: 'sds',
+    does: 'drafts the safety data sheet as tagged PDF, web page and JSON',
+    load: () => import('./commands/sds.ts'),
+  },
+  {
+    name: 'gtin',
+    does: 'checks, completes and converts GTIN-8, 12, 13 and 14, UPC-E and SSCC',
+    load: () => import('./commands/gtin.ts'),
+  },
+  {
+    name: 'packet',
+    does: 'makes everything for one product, with an index page',
+    load: () => import('./commands/packet.ts'),
+  },
+  {
+    name: 'help',
+    does: 'explains a command, or a word of the trade',
+    load: () => import('./commands/help.ts'),
+  },
+  {
+    name: 'completion',
+    does: 'prints what makes a shell complete commands and options',
+    load: () => import('./commands/completion.ts'),
+  },
+];
