@@ -1,3 +1,5 @@
+import type { RecordEnv } from '../record/files.ts';
+
 /** Where a command reads and writes; the process in real use, memory in tests. */
 export interface Io {
   /** All of standard input. */
@@ -8,6 +10,8 @@ export interface Io {
   err(text: string): void;
   /** Today, YYYY-MM-DD. */
   readonly today: string;
+  /** Files that records may be read from, where a call allows more than their own folders. */
+  readonly files?: RecordEnv;
 }
 
 /** Exit status of the contract. */

@@ -37,7 +37,7 @@ const commands: Readonly<Record<string, { readonly does: string; load(): Promise
 function help(): string {
   const width = Math.max(...Object.keys(commands).map(name => name.length));
   const rows = Object.entries(commands).map(([name, { does }]) => `  ${name.padEnd(width)}  ${does}`);
-  return `labelwright COMMAND [RECORD …] [--out DIR] [--json] [--as-of YYYY-MM-DD]\n\n${rows.join('\n')}\n\nlabelwright COMMAND --help gives the options of a command; labelwright --version, the version.\nDrafts for qualified review; labelwright approves nothing.\nExit status: 0 done, 1 a stated requirement is not met, 2 wrong input or call, 70 a defect of ours.\n`;
+  return `labelwright COMMAND [RECORD …] [--out DIR] [--json] [--as-of YYYY-MM-DD]\n\n${rows.join('\n')}\n\n--allow DIR lets records name makers and raw materials in a folder that is not below their own.\nlabelwright COMMAND --help gives the options of a command; labelwright --version, the version.\nDrafts for qualified review; labelwright approves nothing.\nExit status: 0 done, 1 a stated requirement is not met, 2 wrong input or call, 70 a defect of ours.\n`;
 }
 
 const io: Io = {
@@ -81,7 +81,23 @@ async function main([name, ...args]: readonly string[]): Promise<number> {
     return exit.badInput;
   }
   const { run } = await command.load();
-  return run(args, io);
+  const { allow, rest } = takeAllow(args);
+  if (allow.length === 0) return run(args, io);
+  const { filesAllowing } = await import('./files.ts');
+  return run(rest, { ...io, files: filesAllowing(allow) });
+}
+
+/** `--allow DIR`, which every command takes and may be given several times. */
+function takeAllow(args: readonly string[]): { allow: string[]; rest: string[] } {
+  const [allow, rest]: [string[], string[]] = [[], []];
+  for (let i = 0; i < args.length; i++) {
+    const arg = args[i]!;
+    if (arg.startsWith('--allow=')) allow.push(arg.slice('--allow='.length));
+    else if (arg !== '--allow') rest.push(arg);
+    else if (args[i + 1] === undefined) throw new UsageError('--allow needs a folder');
+    else allow.push(args[++i]!);
+  }
+  return { allow, rest };
 }
 
 async function unknownCommand(name: string): Promise<string> {

@@ -6,7 +6,7 @@ import type { Io } from './io.ts';
 
 /** Opens a record, printing what is wrong with it; null where it cannot be used. */
 export function open(path: string, io: Io, basis?: Basis): Product | null {
-  const opened = openProduct(path, nodeFiles, basis);
+  const opened = openProduct(path, io.files ?? nodeFiles, basis);
   if (opened.diagnostics.length > 0) io.err(renderText(opened.diagnostics));
   return opened.ok ? opened.value : null;
 }

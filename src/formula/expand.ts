@@ -5,6 +5,7 @@ import { type Diagnostic, fail, hasErrors, type Outcome, succeed } from '../repo
 import { basisOf } from './_amounts.ts';
 import { identitiesOf } from './_constituents.ts';
 import { boundsOf, cornersOf, MAX_FULL_RANGES, percentsAt } from './_corners.ts';
+import { lineError } from './_findings.ts';
 import { planOf } from './_plan.ts';
 import type { Constituent, Formula } from './constituent.ts';
 
@@ -26,6 +27,17 @@ export function expandFormula(record: ProductRecord): Outcome<Formula> {
   const high = full ? extreme(corners, (a, b) => a.gt(b)) : boundsOf(plan, 'high');
 
   const keys = [...identities.keys()].filter(key => high.get(key)!.gt(0));
+  for (const [key, { line }] of identities)
+    if (!high.get(key)!.gt(0))
+      findings.push({
+        ...lineError(
+          line,
+          'nothing-of-it',
+          `${line.name} comes to 0 %: it is left out`,
+          'give its percentage or amount, or take the line out',
+        ),
+        severity: 'warning',
+      });
   keys.sort((a, b) => high.get(b)!.compare(high.get(a)!));
   const constituents = keys.map((key): Constituent => {
     const { name, cas, given, via, water } = identities.get(key)!;

@@ -40,8 +40,8 @@ export function leaf<T>(
     }
     const reading = read(String(input));
     if (reading.ok) return reading.value;
-    const { message, hint } = reading;
-    issues.push({ code: 'custom', message, input, params: { hint }, continue: false });
+    const { message, hint, code } = reading;
+    issues.push({ code: 'custom', message, input, params: { hint, code }, continue: false });
     return z.NEVER;
   });
   return described(scalar, { type: ['string', 'number'], description, examples: [example] });

@@ -9,13 +9,13 @@ import * as z from './_zod.ts';
 import type { BridgingPrinciple } from './product-record.ts';
 
 /** Classes that are listed together with their milder half, by that name. */
-const listedTogether: Readonly<Record<string, string>> = {
-  'Skin Corr./Irrit.': 'Skin Corr.',
-  'Eye Dam./Irrit.': 'Eye Dam.',
-};
+const listedTogether: ReadonlyMap<string, string> = new Map([
+  ['Skin Corr./Irrit.', 'Skin Corr.'],
+  ['Eye Dam./Irrit.', 'Eye Dam.'],
+]);
 
 function readClass(text: string): Reading<string> {
-  const name = listedTogether[text.trim()] ?? text.trim();
+  const name = listedTogether.get(text.trim()) ?? text.trim();
   if (findClass(name)) return reads(name);
   if (/^hnoc$|not otherwise classified/i.test(name))
     return misreads(
