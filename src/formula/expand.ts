@@ -40,7 +40,7 @@ export function expandFormula(record: ProductRecord): Outcome<Formula> {
       });
   keys.sort((a, b) => high.get(b)!.compare(high.get(a)!));
   const constituents = keys.map((key): Constituent => {
-    const { name, cas, given, via, water } = identities.get(key)!;
+    const { name, cas, given, via, water, tradeSecret, undisclosed } = identities.get(key)!;
     return {
       name,
       cas,
@@ -49,6 +49,8 @@ export function expandFormula(record: ProductRecord): Outcome<Formula> {
       given,
       via,
       water,
+      ...(tradeSecret && { tradeSecret }),
+      ...(undisclosed && { undisclosed }),
     };
   });
   return succeed(

@@ -67,6 +67,11 @@ export class Materials {
     return material;
   }
 
+  /** A warning about a line. */
+  warn(finding: Diagnostic): void {
+    this.#findings.push({ ...finding, severity: 'warning' });
+  }
+
   /** Follows every `use:` of a formula as parsed, so that problems in files show beside those of the record. */
   follow(formula: unknown, places: Places, base: Path): void {
     if (!Array.isArray(formula)) return;

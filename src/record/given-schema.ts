@@ -4,9 +4,10 @@ import { type AteKey, ateUnits, parseAteValue } from '../notation/parse-ate.ts';
 import { parseHazard } from '../notation/parse-hazard.ts';
 import { parseLimit } from '../notation/parse-limit.ts';
 import type { Exact } from '../quantity/exact.ts';
-import { type Measure, readMeasure } from '../quantity/measure.ts';
+import type { Measure } from '../quantity/measure.ts';
 import { readNumber } from '../quantity/number.ts';
 import { misreads, type Reading, reads } from '../quantity/reading.ts';
+import { molarMassLeaf } from './_amounts.ts';
 import { leaf, line, list, mapping, oneOf, truth } from './_leaf.ts';
 import * as z from './_zod.ts';
 import type { Endpoint } from './given-data.ts';
@@ -58,18 +59,6 @@ const groups = leaf(
   'Peroxygen groups (-O-O-) in a molecule',
 );
 
-const molarMass = leaf(
-  text => {
-    const mass = readMeasure(text, 'molarMass');
-    if (mass.ok && mass.value.base.value <= 0)
-      return misreads(`\`${text}\` is not a molar mass`, 'give a molar mass above 0');
-    return mass;
-  },
-  'a number with its unit',
-  '242.23 g/mol',
-  'Molar mass',
-);
-
 /** Acute toxicity is of a route; without one nothing could be calculated from it. */
 function readHazard(text: string): Reading<Hazard> {
   const hazard = parseHazard(text);
@@ -112,7 +101,7 @@ export const givenShape = {
   'm-factors': z.optional(mapping({ acute: mFactor('acute'), chronic: mFactor('chronic') }, 'M-factors')),
   peroxide: z.optional(
     mapping(
-      { groups, 'molar-mass': molarMass },
+      { groups, 'molar-mass': molarMassLeaf },
       'For an organic peroxide: what its available oxygen is calculated from',
     ),
   ),

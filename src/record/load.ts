@@ -64,7 +64,7 @@ function product(parsed: Outcome<Parsed>, env: RecordEnv): Outcome<ProductRecord
   const maker = typeof named === 'string' ? makerFile(named, places, env, root, findings) : null;
   if (!checked.success || hasErrors(findings)) return fail(...inOrder(findings));
   const { data } = checked;
-  const written = typeof data.maker === 'object' ? makerOf(data.maker as MakerInput) : null;
+  const written = typeof data.maker === 'object' ? makerOf(data.maker as MakerInput, places.file) : null;
   const record = productRecord(data, raw, maker ?? written, places, materials);
   // A line whose raw material could not be had is missing in the record.
   return hasErrors(findings) ? fail(...inOrder(findings)) : succeed(record, inOrder(findings));
@@ -91,7 +91,7 @@ function makerFile(
   if (!parsed.ok) return null;
   findings.push(...parsed.value.warnings);
   const checked = makerSchema.safeParse(parsed.value.value);
-  if (checked.success) return makerOf(checked.data);
+  if (checked.success) return makerOf(checked.data, file);
   findings.push(...findingsOf(checked.error.issues, parsed.value.value, parsed.value.places));
   return null;
 }
