@@ -153,7 +153,11 @@ export function givenData(line: GivenInput): GivenData {
     relevant: line.relevant ?? false,
     source: line.source ?? null,
   };
-  if (line.hazards) given.hazards = line.hazards;
+  if (line.hazards) {
+    given.hazards = line.hazards.flatMap(({ hazards }) => hazards);
+    const readAs = line.hazards.flatMap(each => each.readAs ?? []);
+    if (readAs.length > 0) given.readAs = readAs;
+  }
   if (line.limits) given.limits = line.limits;
   if (line.ate) given.ate = line.ate;
   if (line['m-factors']) given.mFactors = line['m-factors'];

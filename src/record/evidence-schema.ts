@@ -1,6 +1,6 @@
 import { findClass, hazardClasses } from '../notation/classes.ts';
 import type { Hazard } from '../notation/hazard.ts';
-import { parseHazard } from '../notation/parse-hazard.ts';
+import { understandHazard } from '../notation/understand-hazard.ts';
 import { misreads, type Reading, reads } from '../quantity/reading.ts';
 import { nearest } from '../report/nearest.ts';
 import { across } from './_cross.ts';
@@ -39,9 +39,11 @@ export interface ResultInput {
 
 function readResult(text: string): Reading<ResultInput> {
   if (/^not[ -]classified$/i.test(text.trim())) return reads({ hazard: null });
-  const hazard = parseHazard(text);
-  if (!hazard.ok) return { ...hazard, hint: hazard.hint ?? 'write a hazard, or `not classified`' };
-  return reads({ hazard: hazard.value });
+  const read = understandHazard(text);
+  if (!read.ok) return read;
+  const [hazard, ...more] = read.value.hazards;
+  if (more.length > 0) return misreads(`\`${text}\` names several results`, 'give each an entry of its own');
+  return reads({ hazard: hazard! });
 }
 
 const principles = [
