@@ -7,6 +7,8 @@ export interface ParsedArguments {
   readonly positional: readonly string[];
   readonly flag: (name: string) => boolean;
   readonly text: (name: string) => string | null;
+  /** Every value of an option that may be given several times. */
+  readonly texts: (name: string) => readonly string[];
 }
 
 /** Why the call is wrong. */
@@ -54,6 +56,7 @@ export function parseArguments(args: readonly string[], command: Command): Parse
     ),
   });
   const given = new Map<string, string | true>();
+  const several = new Map<string, readonly string[]>();
   const positional: string[] = [];
   for (const token of tokens) {
     if (token.kind === 'positional') positional.push(token.value);
@@ -74,6 +77,10 @@ export function parseArguments(args: readonly string[], command: Command): Parse
     if (value === undefined || value.trim() === '' || (/^-./.test(value) && !inlineValue))
       return refuse(missingValue(name, value));
     checkValue(name, value, option.kind, refuse);
+    if (option.many) {
+      several.set(name, [...(several.get(name) ?? []), value]);
+      continue;
+    }
     const before = given.get(name);
     if (before !== undefined && before !== value)
       return refuse(`--${name} is given twice, ${before} and ${value}; keep one of the two`);
@@ -91,6 +98,7 @@ export function parseArguments(args: readonly string[], command: Command): Parse
       const value = given.get(name);
       return typeof value === 'string' ? value : null;
     },
+    texts: name => several.get(name) ?? [],
   };
 }
 

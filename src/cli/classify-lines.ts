@@ -2,10 +2,10 @@ import { classificationJson } from '../draft/classification-json.ts';
 import { classifyProduct } from '../draft/classified-product.ts';
 import { productOf } from '../draft/open-product.ts';
 import type { Reference } from '../draft/open-reference.ts';
+import type { RecordEnv } from '../record/files.ts';
 import type { Diagnostic } from '../report/diagnostic.ts';
 import { en } from '../words/en/index.ts';
 import { briefJson } from './brief.ts';
-import { nodeFiles } from './files.ts';
 import { exit, type Io } from './io.ts';
 import { LONGEST_LINE } from './read-lines.ts';
 
@@ -20,7 +20,7 @@ export async function classifyLines(reference: Reference, brief: boolean, io: Io
     if (line.trim() === '') continue;
     let result: object;
     try {
-      result = resultOf(line, reference, brief);
+      result = resultOf(line, reference, brief, io.files);
       if ('error' in result) status = Math.max(status, exit.badInput);
     } catch (error) {
       const { message, stack } = error as Error;
@@ -34,7 +34,7 @@ export async function classifyLines(reference: Reference, brief: boolean, io: Io
   return status;
 }
 
-function resultOf(line: string, reference: Reference, brief: boolean): object {
+function resultOf(line: string, reference: Reference, brief: boolean, files: RecordEnv): object {
   if (line.length > LONGEST_LINE)
     return { error: { message: `the line has more than ${LONGEST_LINE} characters`, path: '' } };
   let value: unknown;
@@ -43,7 +43,7 @@ function resultOf(line: string, reference: Reference, brief: boolean): object {
   } catch (error) {
     return { error: { message: `not JSON: ${(error as Error).message}`, path: '' } };
   }
-  const product = productOf(value, nodeFiles, reference.basis);
+  const product = productOf(value, files, reference.basis);
   if (!product.ok) return lineError(product.diagnostics);
   const { record, classification, elements } = classifyProduct(product.value, reference);
   const document = classificationJson(record, classification, elements, en);

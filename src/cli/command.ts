@@ -13,6 +13,8 @@ export interface CommandOption {
   readonly does: string;
   /** What stands for the text of the user in help: `DIR`. For `text` alone. */
   readonly value?: string;
+  /** May be given several times; each adds a value. */
+  readonly many?: boolean;
   /** Without it the command refuses to run. */
   readonly required?: boolean;
   readonly completes?: Completion;

@@ -1,4 +1,5 @@
-import { readFileSync, statSync } from 'node:fs';
+import { readFileSync, realpathSync, statSync } from 'node:fs';
+import { basename, dirname, join, resolve } from 'node:path';
 import type { FileStat, RecordEnv } from '../record/files.ts';
 
 const reasons: Readonly<Record<string, string>> = {
@@ -23,4 +24,17 @@ export const nodeFiles: RecordEnv = {
     }
   },
   readFile: path => readFileSync(path),
+  realPath: path => realPath(resolve(path)),
 };
+
+/** The files of this computer; records may name makers and raw materials in these folders too. */
+export const filesAllowing = (allow: readonly string[]): RecordEnv => ({ ...nodeFiles, allow });
+
+// Where nothing stands, the folders above are resolved.
+function realPath(path: string): string {
+  try {
+    return realpathSync(path);
+  } catch {
+    return dirname(path) === path ? path : join(realPath(dirname(path)), basename(path));
+  }
+}

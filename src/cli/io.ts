@@ -1,3 +1,4 @@
+import type { RecordEnv } from '../record/files.ts';
 import type { Diagnostic } from '../report/diagnostic.ts';
 
 /** Where a command reads and writes; the process in real use, memory in tests. */
@@ -13,6 +14,8 @@ export interface Io {
   found?(diagnostics: readonly Diagnostic[]): void;
   /** Today, YYYY-MM-DD. */
   readonly today: string;
+  /** Files that records are read from. */
+  readonly files: RecordEnv;
 }
 
 /** Exit status of the contract. */

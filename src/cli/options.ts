@@ -28,6 +28,14 @@ export const out: CommandOption = {
   completes: 'folder',
 };
 
+export const allow: CommandOption = {
+  kind: 'text',
+  value: 'DIR',
+  many: true,
+  does: 'lets records name makers and raw materials in this folder too; may be given several times',
+  completes: 'folder',
+};
+
 /** The text of law that a command goes by; the first of the ids is taken where none is named. */
 export const basis = (ids: readonly BasisId[]): CommandOption => ({
   kind: ids,

@@ -1,3 +1,4 @@
+import { nodeFiles } from './files.ts';
 import { exit, type Io } from './io.ts';
 import { readLines } from './read-lines.ts';
 
@@ -14,6 +15,7 @@ export const processIo = (): Io => ({
     return new Promise(resolve => process.stdout.once('drain', resolve));
   },
   err: text => void process.stderr.write(text),
+  files: nodeFiles,
   today: localDate(new Date()),
 });
 

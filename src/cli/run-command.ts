@@ -1,6 +1,7 @@
 import type { Diagnostic } from '../report/diagnostic.ts';
-import { UsageError, wantsHelp } from './arguments.ts';
+import { parseArguments, UsageError, wantsHelp } from './arguments.ts';
 import type { ListedCommand } from './command.ts';
+import { filesAllowing } from './files.ts';
 import { commandHelp } from './help.ts';
 import { exit, type Io } from './io.ts';
 import { failedJson } from './report.ts';
@@ -37,7 +38,10 @@ export async function runCommand(
       io.out(commandHelp(command));
       return exit.done;
     }
-    status = await command.run(args, watched, commands);
+    // Every command that reads records may be allowed more folders than their own.
+    const allow = command.options.allow ? parseArguments(args, command).texts('allow') : [];
+    const files = allow.length > 0 ? filesAllowing(allow) : io.files;
+    status = await command.run(args, { ...watched, files }, commands);
   } catch (error) {
     const stopped = stoppedBy(error);
     io.err(`${stopped.said}\n`);

@@ -2,7 +2,7 @@ import { checkChoices } from '../classify/check-choices.ts';
 import type { Formula } from '../formula/constituent.ts';
 import { expandFormula } from '../formula/expand.ts';
 import type { RecordEnv } from '../record/files.ts';
-import { loadRecord, parseRecordValue } from '../record/load.ts';
+import { loadRecord, parseRecordJson, parseRecordValue } from '../record/load.ts';
 import type { ProductRecord } from '../record/product-record.ts';
 import type { Basis } from '../reference/thresholds.ts';
 import { fail, hasErrors, type Outcome, succeed } from '../report/diagnostic.ts';
@@ -24,6 +24,10 @@ export const openProduct = (path: string, files: RecordEnv, basis?: Basis): Outc
 /** As `openProduct`, from a value parsed from JSON. */
 export const productOf = (value: unknown, files: RecordEnv, basis?: Basis): Outcome<Product> =>
   expand(parseRecordValue(value, files), basis);
+
+/** As `openProduct`, from a text that is JSON; paths in it start at the current folder. */
+export const productOfJson = (text: string, files: RecordEnv, basis?: Basis): Outcome<Product> =>
+  expand(parseRecordJson(text, 'record', files), basis);
 
 function expand(loaded: Outcome<ProductRecord>, basis?: Basis): Outcome<Product> {
   if (!loaded.ok) return loaded;

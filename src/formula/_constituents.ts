@@ -1,5 +1,6 @@
 import type { GivenData } from '../record/given-data.ts';
 import type { SubstanceLine } from '../record/product-record.ts';
+import type { TradeSecret } from '../record/record-blocks.ts';
 import type { Diagnostic } from '../report/diagnostic.ts';
 import { positionText } from '../report/render.ts';
 import { lineError } from './_findings.ts';
@@ -16,6 +17,8 @@ export interface Identity {
   readonly line: SubstanceLine;
   readonly via: readonly string[];
   readonly water: boolean;
+  readonly tradeSecret: TradeSecret | null;
+  readonly undisclosed: boolean;
 }
 
 /** The constituents of a plan by key, in the order of their first lines; lines that contradict each other are findings. */
@@ -24,15 +27,19 @@ export function identitiesOf(plan: Plan, findings: Diagnostic[]): ReadonlyMap<st
   const complained = new Set<string>();
 
   const merge = (a: Identity, b: Identity): Identity => {
-    const via = [...new Set([...a.via, ...b.via])];
-    if (!saysSomething(b.given) || a.line === b.line) return { ...a, via };
-    if (!saysSomething(a.given)) return { ...a, given: b.given, line: b.line, via };
+    const both = {
+      via: [...new Set([...a.via, ...b.via])],
+      tradeSecret: joined(a.tradeSecret, b.tradeSecret),
+      undisclosed: a.undisclosed || b.undisclosed,
+    };
+    if (!saysSomething(b.given) || a.line === b.line) return { ...a, ...both };
+    if (!saysSomething(a.given)) return { ...a, ...both, given: b.given, line: b.line };
     const pair = `${positionText(a.line.at)} ${a.line.path} ${positionText(b.line.at)} ${b.line.path}`;
     if (!sameGiven(a.given, b.given) && !complained.has(pair)) {
       complained.add(pair);
       findings.push(contradiction(a, b));
     }
-    return { ...a, via };
+    return { ...a, ...both };
   };
 
   const identities = (of: Plan): ReadonlyMap<string, Identity> => {
@@ -47,13 +54,28 @@ export function identitiesOf(plan: Plan, findings: Diagnostic[]): ReadonlyMap<st
       if (line.kind === 'substance') add(keyOf(line), identity(line));
       else if (inner)
         for (const [key, entry] of identities(inner))
-          add(key, { ...entry, via: [line.material.name, ...entry.via] });
+          add(
+            key,
+            entry.undisclosed && entry.via.length === 0
+              ? entry
+              : { ...entry, via: [line.material.name, ...entry.via] },
+          );
     }
     known.set(of, found);
     return found;
   };
   return identities(plan);
 }
+
+/** What either of two lines claims. */
+const joined = (a: TradeSecret | null, b: TradeSecret | null): TradeSecret | null =>
+  a && b
+    ? {
+        identity: a.identity || b.identity,
+        percent: a.percent || b.percent,
+        shownAs: a.shownAs ?? b.shownAs,
+      }
+    : (a ?? b);
 
 function identity(line: SubstanceLine): Identity {
   const water = isWater(line.name, line.cas);
@@ -64,6 +86,8 @@ function identity(line: SubstanceLine): Identity {
     line,
     via: [],
     water,
+    tradeSecret: line.tradeSecret,
+    undisclosed: line.undisclosed,
   };
 }
 

@@ -1,5 +1,6 @@
 import type { Exact } from '../quantity/exact.ts';
 import type { GivenData } from '../record/given-data.ts';
+import type { TradeSecret } from '../record/record-blocks.ts';
 
 /** One substance of the mixture after raw materials are expanded. */
 export interface Constituent {
@@ -16,6 +17,10 @@ export interface Constituent {
   /** Raw materials through which it entered, outermost first; empty where it was named directly. */
   readonly via: readonly string[];
   readonly water: boolean;
+  /** Claimed as a trade secret on any of its lines. */
+  readonly tradeSecret?: TradeSecret | null;
+  /** A raw material of which its supplier gives the hazards and not the composition. */
+  readonly undisclosed?: boolean;
 }
 
 /** Percent of every constituent, in their order; together 100. */

@@ -4,6 +4,7 @@ import { type Diagnostic, fail, hasErrors, type Outcome, succeed } from '../repo
 import { basisOf } from './_amounts.ts';
 import { boundsOf } from './_bounds.ts';
 import { identitiesOf } from './_constituents.ts';
+import { lineError } from './_findings.ts';
 import { mostOf } from './_most.ts';
 import { planOf } from './_plan.ts';
 import type { Constituent, Formula } from './constituent.ts';
@@ -22,11 +23,32 @@ export function expandFormula(record: ProductRecord): Outcome<Formula> {
 
   const bounds = boundsOf(plan);
   const keys = [...identities.keys()].filter(key => bounds.get(key)![1].gt(0));
+  for (const [key, { line }] of identities)
+    if (!bounds.get(key)![1].gt(0))
+      findings.push({
+        ...lineError(
+          line,
+          'nothing-of-it',
+          `${line.name} comes to 0 %: it is left out`,
+          'give its percentage or amount, or take the line out',
+        ),
+        severity: 'warning',
+      });
   keys.sort((a, b) => bounds.get(b)![1].compare(bounds.get(a)![1]));
   const constituents = keys.map((key): Constituent => {
-    const { name, cas, given, via, water } = identities.get(key)!;
+    const { name, cas, given, via, water, tradeSecret, undisclosed } = identities.get(key)!;
     const [low, high] = bounds.get(key)!.map(Exact.fraction) as [Exact, Exact];
-    return { name, cas, low, high, given, via, water };
+    return {
+      name,
+      cas,
+      low,
+      high,
+      given,
+      via,
+      water,
+      ...(tradeSecret && { tradeSecret }),
+      ...(undisclosed && { undisclosed }),
+    };
   });
   const places = new Map(keys.map((key, i) => [key, i]));
   const most = (weights: readonly number[]) => {

@@ -8,6 +8,8 @@ export function productJsonSchema(): string {
   const schema = z.toJSONSchema(productSchema, {
     io: 'input',
     target: 'draft-2020-12',
+    // What several keys share stands once.
+    reused: 'ref',
     // Leaves are read by a function; what they are written as stands in their metadata.
     unrepresentable: 'any',
     override: ({ zodSchema, jsonSchema }) => {

@@ -13,27 +13,29 @@ export interface BracketContent {
 
 const routes: readonly Route[] = ['oral', 'dermal', 'inhalation'];
 
-const forms: Readonly<Record<string, InhalationForm>> = {
-  gas: 'gas',
-  gases: 'gas',
-  vapour: 'vapour',
-  vapours: 'vapour',
-  vapor: 'vapour',
-  vapors: 'vapour',
-  mist: 'mist',
-  mists: 'mist',
-  dust: 'mist',
-  dusts: 'mist',
-  'dust/mist': 'mist',
-  'dusts/mists': 'mist',
-  'dust and mist': 'mist',
-  'dust or mist': 'mist',
-  'dusts and mists': 'mist',
-  'dusts or mists': 'mist',
-};
+const forms: ReadonlyMap<string, InhalationForm> = new Map(
+  Object.entries({
+    gas: 'gas',
+    gases: 'gas',
+    vapour: 'vapour',
+    vapours: 'vapour',
+    vapor: 'vapour',
+    vapors: 'vapour',
+    mist: 'mist',
+    mists: 'mist',
+    dust: 'mist',
+    dusts: 'mist',
+    'dust/mist': 'mist',
+    'dusts/mists': 'mist',
+    'dust and mist': 'mist',
+    'dust or mist': 'mist',
+    'dusts and mists': 'mist',
+    'dusts or mists': 'mist',
+  } as const),
+);
 
 /** The inhalation form of a word of Annex I 3.1: `vapours`, `dusts or mists`, `gas`. */
-export const inhalationForm = (word: string): InhalationForm | null => forms[word.toLowerCase()] ?? null;
+export const inhalationForm = (word: string): InhalationForm | null => forms.get(word.toLowerCase()) ?? null;
 
 /** Reads the brackets behind a class and category; each element of `contents` is the inside of one pair. */
 export function readBrackets(

@@ -39,6 +39,11 @@ export function parseHazard(text: string): Parsed<Hazard> {
 
 /** As `parseHazard`, keeping the marks and whether the H-code was written. */
 export function readHazard(text: string): Parsed<ReadHazard> {
+  if (text.split('(').length !== text.split(')').length)
+    return unreadable(
+      `a bracket of "${text.trim()}" has no partner`,
+      'close it; in a list on one line a comma ends an item, so put the whole hazard in quotes: ["STOT RE 2 (kidney, liver)"]',
+    );
   const parts = splitOutsideBrackets(text);
   if (parts.length > 2)
     return unreadable(

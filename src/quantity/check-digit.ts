@@ -28,6 +28,7 @@ export function readGtin(written: string): Reading<string> {
     return misreads(
       `GTIN \`${text}\` has a wrong check digit`,
       `compare every digit; if the others are right, it would end in ${right}: "${body}${right}"`,
+      'check-digit',
     );
   return reads(text);
 }

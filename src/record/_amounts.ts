@@ -1,46 +1,6 @@
-import type { Exact } from '../quantity/exact.ts';
 import { type Measure, readMeasure } from '../quantity/measure.ts';
-import { readNumber } from '../quantity/number.ts';
 import { misreads, type Reading, reads } from '../quantity/reading.ts';
-import { converted, either, leaf, list } from './_leaf.ts';
-import * as z from './_zod.ts';
-
-function readPercent(text: string): Reading<Exact> {
-  const number = readNumber(text.trim().replace(/\s*%$/, ''));
-  if (!number.ok) {
-    const range = /^\s*([\d.]+)\s*%?\s*(?:-|–|to)\s*([\d.]+)\s*%?\s*$/.exec(text);
-    return range ? { ...number, hint: `write a range as [${range[1]}, ${range[2]}]` } : number;
-  }
-  const { value } = number.value;
-  if (value < 0 || value > 100) return misreads(`\`${text}\` is not between 0 and 100 %`);
-  return number;
-}
-
-const percentLeaf = leaf(
-  readPercent,
-  'a number, or a range [low, high]',
-  '1.5',
-  'Percent by weight (by volume for a gas)',
-);
-
-const range = list(percentLeaf, '[1, 2]', 'A range: low and high percent').check(
-  z.superRefine(([low, high, ...more], { issues }) => {
-    const complain = (message: string, hint?: string) =>
-      issues.push({ code: 'custom', message, input: low, params: { hint } });
-    if (low === undefined || high === undefined || more.length > 0)
-      complain('a range has two numbers', 'write for example [1, 2]');
-    else if (low.exact.gt(high.exact))
-      complain('the range begins with its higher end', 'write the lower number first');
-  }),
-);
-
-/** Low and high, equal where no range is given. */
-export const percent = either(
-  [converted(percentLeaf, (value): Exact[] => [value, value]), range],
-  'a number, or a range [low, high]',
-  '1.5',
-  'Percent by weight (by volume for a gas): a number, or a range [low, high]',
-);
+import { leaf } from './_leaf.ts';
 
 function readAmount(text: string): Reading<Measure | 'balance'> {
   if (text.trim() === 'balance') return reads('balance');
@@ -96,4 +56,17 @@ export const batchLeaf = leaf(
   'an amount',
   '945 kg',
   'Size of the whole batch; needed where weights stand beside a balance',
+);
+
+/** g/mol, above 0. */
+export const molarMassLeaf = leaf(
+  text => {
+    const mass = readMeasure(text, 'molarMass');
+    return mass.ok && mass.value.base.value <= 0
+      ? misreads(`\`${text}\` is not a molar mass`, 'give a molar mass above 0')
+      : mass;
+  },
+  'a number with its unit',
+  '242.23 g/mol',
+  'Molar mass',
 );

@@ -1,23 +1,17 @@
 import type { Measure } from '../quantity/measure.ts';
-import { inUnit } from '../quantity/measure.ts';
 import type { Position } from '../report/diagnostic.ts';
+import { reactionsOf, reviewsOf, sheetIngredientsOf, sheetOf, statementsOf } from './_assemble-blocks.ts';
+import { packOf } from './_assemble-pack.ts';
 import type { MeasuredInput } from './_leaf.ts';
 import { batchSize, formulaLines } from './_lines.ts';
 import type { Materials } from './_materials.ts';
+import { resolvePath } from './_read-file.ts';
 import type { MakerInput } from './maker-schema.ts';
-import type { Path, Places } from './places.ts';
-import type {
-  Evidence,
-  Maker,
-  Measured,
-  Pack,
-  ProductRecord,
-  Properties,
-  SheetTexts,
-} from './product-record.ts';
+import type { Places } from './places.ts';
+import type { Copy, Evidence, Maker, Measured, ProductRecord, Properties } from './product-record.ts';
 import type { ProductInput } from './product-schema.ts';
-import { sheetPropertyKeys } from './properties-schema.ts';
-import { type SheetKey, sheetKeys } from './sheet-keys.ts';
+import { type BoundedMeasure, sheetPropertyKeys } from './properties-schema.ts';
+import type { SoldTo } from './record-blocks.ts';
 
 /** The record in fixed units, once all of it is valid. */
 export function productRecord(
@@ -46,26 +40,57 @@ export function productRecord(
     evidence: (input.evidence ?? []).map((entry, index) => evidenceOf(entry, places.at(['evidence', index]))),
     choices: (input.choices ?? []).map((choice, index) => ({ ...choice, at: places.at(['choices', index]) })),
     packs: (input.packs ?? []).map((pack, index) => packOf(pack, places, ['packs', index])),
-    copy: { tagline: input.copy?.tagline ?? null, directions: input.copy?.directions ?? [] },
-    sheet: input.sds ? sheetOf(input.sds) : {},
+    copy: copyOf(input.copy, places.file),
+    sheet: sheetOf(input.sds, 'text'),
+    sheetSearched: sheetOf(input.sds, 'searched'),
+    sheetIngredients: sheetIngredientsOf(input.sds, places),
+    soldTo: (input['sold-to'] as SoldTo | undefined) ?? null,
+    statements: statementsOf(input.statements, places),
+    reacts: reactionsOf(input.reacts, places),
+    reviews: reviewsOf(input.review),
     revision: input.revision ?? null,
     revised: input.revised ?? null,
     raw,
   };
 }
 
-export const makerOf = ({ name, address, telephone, emergency, email, website }: MakerInput): Maker => ({
+/** @param file in which the maker is written, from where the path of its logo starts. */
+export const makerOf = (
+  { name, address, telephone, emergency, email, website, brand }: MakerInput,
+  file: string,
+): Maker => ({
   name,
   address,
   telephone,
   emergency,
   email: email ?? null,
   website: website ?? null,
+  brand: brand
+    ? {
+        color: brand.color ?? null,
+        logo: brand.logo === undefined ? null : resolvePath(brand.logo, file),
+      }
+    : null,
+});
+
+const copyOf = (copy: ProductInput['copy'], file: string): Copy => ({
+  tagline: copy?.tagline ?? null,
+  directions: copy?.directions ?? [],
+  origin: copy?.origin ?? null,
+  note: copy?.note ?? null,
+  artwork: copy?.artwork
+    ? { file: resolvePath(copy.artwork.file, file) ?? copy.artwork.file, areas: copy.artwork.areas }
+    : null,
 });
 
 function propertiesOf(input: NonNullable<ProductInput['properties']>): Properties {
-  const base = (measured: MeasuredInput<Measure> | undefined) =>
-    measured && { ...measured, value: measured.value.base, written: measured.value.written };
+  const base = (measured: MeasuredInput<Measure | BoundedMeasure> | undefined) =>
+    measured && {
+      ...measured,
+      value: measured.value.base,
+      written: measured.value.written,
+      ...('bound' in measured.value && { bound: measured.value.bound }),
+    };
   const { pH, density } = input;
   const flashPoint = input['flash-point'];
   const other: Record<string, Measured<string>> = {};
@@ -77,7 +102,12 @@ function propertiesOf(input: NonNullable<ProductInput['properties']>): Propertie
     ...(pH && { pH: { ...pH, value: pH.value.value, written: pH.value.written } }),
     ...(density && { density: base(density) }),
     ...(flashPoint && {
-      flashPoint: { ...flashPoint, value: flashPoint.value.flashPoint, written: flashPoint.value.written },
+      flashPoint: {
+        ...flashPoint,
+        value: flashPoint.value.flashPoint,
+        written: flashPoint.value.written,
+        ...(flashPoint.value.bound && { bound: flashPoint.value.bound }),
+      },
     }),
     ...(input['initial-boiling-point'] && { initialBoilingPoint: base(input['initial-boiling-point']) }),
     ...(input['kinematic-viscosity-40C'] && {
@@ -98,52 +128,3 @@ const evidenceOf = (entry: NonNullable<ProductInput['evidence']>[number], at: Po
   reason: entry.reason ?? null,
   at,
 });
-
-function packOf(pack: NonNullable<ProductInput['packs']>[number], places: Places, path: Path): Pack {
-  const { container, label, roll } = pack;
-  return {
-    id: pack.id,
-    contents: { value: pack.contents.number, unit: pack.contents.unit, written: pack.contents.written },
-    gtin: pack.gtin ?? null,
-    container: container
-      ? {
-          shape: container.shape,
-          diameter: container.diameter ?? null,
-          labelPanelHeight: container['label-panel-height'] ?? null,
-          childResistant: container['child-resistant'] ?? null,
-        }
-      : null,
-    label: label
-      ? { width: label.width, height: label.height, cornerRadius: label['corner-radius'] ?? 0 }
-      : null,
-    roll: roll
-      ? {
-          core: roll.core,
-          maxDiameter: roll['max-diameter'],
-          gap: roll.gap,
-          linerAndFace: roll['liner-and-face'],
-          unwind: roll.unwind,
-        }
-      : null,
-    case: pack.case
-      ? {
-          count: pack.case.count,
-          gtin: pack.case.gtin ?? null,
-          tareKilograms: pack.case.tare ? inUnit(pack.case.tare.base, 'mass', 'kg') : null,
-        }
-      : null,
-    lotWindow: pack['lot-window'] ?? null,
-    at: places.at(path),
-  };
-}
-
-function sheetOf(texts: NonNullable<ProductInput['sds']>): SheetTexts {
-  const flat: Partial<Record<SheetKey, string>> = {};
-  for (const key of sheetKeys) {
-    const [group, member] = key.split('.') as [string, string | undefined];
-    const found = texts[group];
-    const text = typeof found === 'string' ? found : member === undefined ? undefined : found?.[member];
-    if (text !== undefined) flat[key] = text;
-  }
-  return flat;
-}

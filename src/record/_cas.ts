@@ -15,5 +15,6 @@ export function readCas(written: string): Reading<string> {
   return misreads(
     `CAS number \`${text}\` has a digit wrong`,
     `with these digits it would end in ${right}: ${match[1]}-${right}; compare it with the supplier's sheet`,
+    'check-digit',
   );
 }

@@ -24,7 +24,8 @@ function findings(issue: Issue, base: Path, root: unknown, places: Places): Diag
     }
     case 'custom': {
       const hint = issue.params?.hint as string | undefined;
-      return [places.finding(path, 'bad-value', named(path, issue.message), hint)];
+      const code = (issue.params?.code as string | undefined) ?? 'bad-value';
+      return [places.finding(path, code, named(path, issue.message), hint)];
     }
     case 'invalid_value': {
       const wanted = wantedOf(issue.message);
@@ -52,6 +53,15 @@ function innermost(issue: Issue): string {
 
 function unknownKey(key: string, path: Path, known: readonly string[], places: Places): Diagnostic {
   const near = nearest(key, known);
+  // `{pH: 9,5}` is a pH of 9 and a key 5.
+  if (/^\d+\s*(%|[A-Za-z/]+)?$/.test(key))
+    return places.finding(
+      [...path, key],
+      'unknown-key',
+      `\`${shown(key)}\` is read as a key, because a comma stands before it`,
+      'if it belongs to the number before it, write a decimal point: 9.5',
+      { part: 'key' },
+    );
   return places.finding(
     [...path, key],
     'unknown-key',
@@ -86,6 +96,14 @@ function wrongType(message: string, path: Path, found: unknown, places: Places):
   const code = 'wrong-type';
   if (!wanted)
     return places.finding(path, code, `\`${pathText(path)}\` has a value that is not possible here`);
+  const sentence = wanted.example === undefined ? null : cutByColon(found);
+  if (sentence !== null)
+    return places.finding(
+      path,
+      code,
+      `\`${pathText(path)}\` is read as a key and its value, because a colon stands in the text`,
+      `put the whole text in quotes: "${sentence}"`,
+    );
   const subject = path.length === 0 ? 'the file' : `\`${pathText(path)}\``;
   return places.finding(
     path,
@@ -93,6 +111,14 @@ function wrongType(message: string, path: Path, found: unknown, places: Places):
     `${subject} must be ${wanted.what}, not ${kindOf(found)}`,
     example ? `write for example \`${example}\`` : undefined,
   );
+}
+
+/** The text that YAML took apart at `: `; null where the group is one. */
+function cutByColon(found: unknown): string | null {
+  if (typeof found !== 'object' || found === null || Array.isArray(found)) return null;
+  const [pair, ...more] = Object.entries(found);
+  if (!pair || more.length > 0 || typeof pair[1] !== 'string' || !/[\s(]/.test(pair[0])) return null;
+  return shown(`${pair[0]}: ${pair[1]}`).replaceAll('"', '\\"');
 }
 
 const named = (path: Path, message: string): string => {

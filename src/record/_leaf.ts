@@ -40,8 +40,8 @@ export function leaf<T>(
     }
     const reading = read(String(input));
     if (reading.ok) return reading.value;
-    const { message, hint } = reading;
-    issues.push({ code: 'custom', message, input, params: { hint }, continue: false });
+    const { message, hint, code } = reading;
+    issues.push({ code: 'custom', message, input, params: { hint, code }, continue: false });
     return z.NEVER;
   });
   return described(scalar, { type: ['string', 'number'], description, examples: [example] });
@@ -138,23 +138,36 @@ export interface MeasuredInput<V> {
   readonly value: V;
   readonly method: string | null;
   readonly source: string | null;
+  readonly measuredOn: string | null;
 }
 
 const method = z.optional(line('ASTM D56', 'Method of the measurement'));
 const source = z.optional(line('own laboratory, 2026-02-11', 'Where the value is from'));
+const measuredOn = z.optional(
+  line('revision 3', 'Revision or day of the formula that was measured; a later formula may differ', 60),
+);
 
 interface Written<V> {
   readonly value: V;
   readonly method?: string | undefined;
   readonly source?: string | undefined;
+  readonly 'measured-on'?: string | undefined;
 }
 
 /** A value, or the value with the method and source of its measurement. */
 export function measured<V>(value: z.ZodMiniType<V>): z.ZodMiniType<MeasuredInput<V>> {
   const { description, examples } = z.globalRegistry.get(value) ?? {};
-  const alone = converted(value, (inner): MeasuredInput<V> => ({ value: inner, method: null, source: null }));
+  const alone = converted(
+    value,
+    (inner): MeasuredInput<V> => ({
+      value: inner,
+      method: null,
+      source: null,
+      measuredOn: null,
+    }),
+  );
   const group: z.ZodMiniType<Written<V>> = mapping(
-    { value, method, source },
+    { value, method, source, 'measured-on': measuredOn },
     'The value with its method and source',
   );
   const withSource = converted(
@@ -163,6 +176,7 @@ export function measured<V>(value: z.ZodMiniType<V>): z.ZodMiniType<MeasuredInpu
       value: written.value,
       method: written.method ?? null,
       source: written.source ?? null,
+      measuredOn: written['measured-on'] ?? null,
     }),
   );
   return described(z.union([alone, withSource]), { description, examples });

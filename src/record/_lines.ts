@@ -1,5 +1,7 @@
+import { hundred } from '../quantity/exact.ts';
 import type { Measure } from '../quantity/measure.ts';
 import type { Materials } from './_materials.ts';
+import { resolvePath } from './_read-file.ts';
 import type { LineInput, RawMaterialInput } from './formula-schema.ts';
 import type { GivenData } from './given-data.ts';
 import type { GivenInput } from './given-schema.ts';
@@ -13,15 +15,74 @@ export function rawMaterial(
   path: Path,
   materials: Materials,
 ): RawMaterial {
+  const { name, supplier, sheet, strength, density, source, formula } = input;
   return {
     file: places.file,
-    name: input.name,
-    supplier: input.supplier ?? null,
-    density: input.density?.base ?? null,
-    source: input.source ?? null,
+    name,
+    supplier: supplier ?? null,
+    sheet: sheet
+      ? {
+          revision: sheet.revision ?? null,
+          date: sheet.date ?? null,
+          file: sheet.file === undefined ? null : resolvePath(sheet.file, places.file),
+        }
+      : null,
+    strength: strength ?? null,
+    density: density?.base ?? null,
+    source: source ?? null,
     batch: batchSize(input.batch),
-    formula: formulaLines(input.formula, places, [...path, 'formula'], materials),
+    formula: formula
+      ? formulaLines(formula, places, [...path, 'formula'], materials, source !== undefined)
+      : [asOne(input, places, path, materials)],
   };
+}
+
+/** A raw material of which the hazards are known and not the composition: one constituent of its name. */
+function asOne(input: RawMaterialInput, places: Places, path: Path, materials: Materials): FormulaLine {
+  const at = places.at([...path, 'name']);
+  warnOfSource(input, places, path, materials);
+  return {
+    kind: 'substance',
+    name: input.name,
+    cas: null,
+    amount: { kind: 'percent', low: hundred, high: hundred, written: '100 %' },
+    density: input.density?.base ?? null,
+    given: givenData(input),
+    tradeSecret: null,
+    undisclosed: true,
+    at,
+    path: pathText(path),
+    excerpt: places.excerpt(at),
+  };
+}
+
+// Hazards typed from a sheet replace the entry of the table; a reviewer must be able to look them up.
+function warnOfSource(line: GivenInput, places: Places, path: Path, materials: Materials): void {
+  if (!line.hazards || line.source !== undefined) return;
+  materials.warn(
+    places.finding(
+      [...path, 'hazards'],
+      'source-missing',
+      '`hazards` are given without `source`: nobody can look them up',
+      "add `source: …` with the supplier's sheet, its revision and date",
+    ),
+  );
+}
+
+/** What a line says of a strength as delivered; its percentage may be of the solution or of the substance. */
+const strengthInName =
+  /\d\s*(?:%|percent\b|wt\b|°?\s*B(?:é|e|aum[eé])\b|proof\b|N\b)|\b(?:solution|aqueous|aq\.?|muriatic|concentrated|dilute|diluted)\b/i;
+
+function warnOfStrength(line: LineInput, places: Places, path: Path, materials: Materials): void {
+  if (line.cas === undefined || !strengthInName.test(line.name ?? '')) return;
+  materials.warn(
+    places.finding(
+      [...path, 'name'],
+      'strength-in-name',
+      `\`${line.name}\` names a solution or a strength, but CAS number ${line.cas} is looked up as the substance itself`,
+      'if the figure is of the solution, make it a raw material (`use:`) with its composition; if it is of the substance, take the strength out of the name',
+    ),
+  );
 }
 
 /** Lines as validated, with raw materials in place. Lines whose raw material has findings are left out. */
@@ -30,12 +91,15 @@ export function formulaLines(
   places: Places,
   base: Path,
   materials: Materials,
+  sourced = false,
 ): readonly FormulaLine[] {
   return lines.flatMap((line, index): FormulaLine[] => {
     const path = [...base, index];
     const at = places.at(path);
     const common = { amount: amountOf(line), at, path: pathText(path), excerpt: places.excerpt(at) };
-    if (line.use === undefined)
+    if (line.use === undefined) {
+      if (!sourced) warnOfSource(line, places, path, materials);
+      warnOfStrength(line, places, path, materials);
       return [
         {
           ...common,
@@ -44,8 +108,11 @@ export function formulaLines(
           name: line.name!,
           cas: line.cas ?? null,
           given: givenData(line),
+          tradeSecret: line['trade-secret'] ?? null,
+          undisclosed: false,
         },
       ];
+    }
     const material =
       typeof line.use === 'string'
         ? materials.find(line.use, places, [...path, 'use'])
@@ -58,9 +125,16 @@ export function formulaLines(
 function amountOf({ amount, percent }: LineInput): Amount {
   if (amount === 'balance') return { kind: 'balance' };
   if (percent) {
-    const [low, high] = [percent[0]!, percent[1]!];
+    const { low, high, lowOpen, highOpen } = percent;
     const written = low.value === high.value ? `${low.value} %` : `${low.value}-${high.value} %`;
-    return { kind: 'percent', low, high, written };
+    return {
+      kind: 'percent',
+      low,
+      high,
+      written,
+      ...(lowOpen && { lowOpen }),
+      ...(highOpen && { highOpen }),
+    };
   }
   return measuredAmount(amount!);
 }
@@ -71,14 +145,19 @@ const measuredAmount = ({ kind, base, written }: Measure): BatchSize =>
 export const batchSize = (measure: Measure | undefined): BatchSize | null =>
   measure === undefined ? null : measuredAmount(measure);
 
-function givenData(line: GivenInput): GivenData {
+/** What a line says of the hazards of its constituent. */
+export function givenData(line: GivenInput): GivenData {
   const given: { -readonly [K in keyof GivenData]: GivenData[K] } = {
     unknown: line.unknown ?? [],
     additive: line.additive ?? true,
     relevant: line.relevant ?? false,
     source: line.source ?? null,
   };
-  if (line.hazards) given.hazards = line.hazards;
+  if (line.hazards) {
+    given.hazards = line.hazards.flatMap(({ hazards }) => hazards);
+    const readAs = line.hazards.flatMap(each => each.readAs ?? []);
+    if (readAs.length > 0) given.readAs = readAs;
+  }
   if (line.limits) given.limits = line.limits;
   if (line.ate) given.ate = line.ate;
   if (line['m-factors']) given.mFactors = line['m-factors'];

@@ -1,7 +1,8 @@
-import type { Diagnostic } from '../report/diagnostic.ts';
+import { type Diagnostic, hasErrors } from '../report/diagnostic.ts';
+import { includedFile } from './_inclusion.ts';
 import { findingsOf } from './_issues.ts';
 import { rawMaterial } from './_lines.ts';
-import { readRecordFile, resolvePath } from './_read-file.ts';
+import { readRecordFile } from './_read-file.ts';
 import type { RecordEnv } from './files.ts';
 import { rawMaterialSchema } from './formula-schema.ts';
 import type { Path, Places } from './places.ts';
@@ -9,6 +10,8 @@ import type { RawMaterial } from './product-record.ts';
 
 /** A product has some dozens of raw materials; more files than this is a mistake. */
 const MAX_FILES = 500;
+/** A raw material in a raw material and so on; deeper than this is a mistake. */
+const MAX_CHAIN = 200;
 
 /** Reads the raw materials that records name; each file once, chains that close on themselves are findings. */
 export class Materials {
@@ -16,26 +19,27 @@ export class Materials {
   readonly #findings: Diagnostic[];
   readonly #read = new Map<string, RawMaterial | null>();
   readonly #chain: string[] = [];
+  readonly #root: string;
+  #opened = 0;
 
   constructor(env: RecordEnv, findings: Diagnostic[], root: string) {
     this.#env = env;
     this.#findings = findings;
+    this.#root = root;
     this.#chain.push(root);
   }
 
   /** The raw material that a `use:` names; null where a finding says why there is none. */
   find(named: string, from: Places, path: Path): RawMaterial | null {
-    const file = resolvePath(named, from.file);
+    const file = includedFile(named, from, path, this.#env, this.#root);
+    if (typeof file !== 'string') {
+      this.#findings.push(file);
+      return null;
+    }
     const complain = (code: string, message: string, hint?: string): null => {
       this.#findings.push(from.finding(path, code, message, hint));
       return null;
     };
-    if (file === null)
-      return complain(
-        'not-relative',
-        `\`${named}\` is not a relative path`,
-        'name the file as seen from this one, such as drums/base.yaml',
-      );
     const from0 = this.#chain.indexOf(file);
     if (from0 >= 0) {
       const circle = [...this.#chain.slice(from0), file].join(' uses ');
@@ -47,13 +51,25 @@ export class Materials {
     }
     const known = this.#read.get(file);
     if (known !== undefined) return known;
-    if (this.#read.size >= MAX_FILES)
+    if (this.#opened >= MAX_FILES)
       return complain('too-many-files', `the record names more than ${MAX_FILES} raw-material files`);
+    if (this.#chain.length > MAX_CHAIN)
+      return complain(
+        'chain-too-long',
+        `raw materials contain raw materials more than ${MAX_CHAIN} levels deep`,
+        'write the composition of this one out',
+      );
+    this.#opened++;
     this.#chain.push(file);
     const material = this.#load(file, from, path);
     this.#chain.pop();
     this.#read.set(file, material);
     return material;
+  }
+
+  /** A warning about a line. */
+  warn(finding: Diagnostic): void {
+    this.#findings.push({ ...finding, severity: 'warning' });
   }
 
   /** Follows every `use:` of a formula as parsed, so that problems in files show beside those of the record. */
@@ -71,18 +87,17 @@ export class Materials {
   #load(file: string, from: Places, path: Path): RawMaterial | null {
     const at = from.at(path);
     const parsed = readRecordFile(file, 'raw-material', this.#env, at);
-    if (!parsed.ok) {
-      // The file is missing: show the line that names it.
-      for (const finding of parsed.diagnostics)
-        this.#findings.push(finding.at === at ? { ...finding, excerpt: from.excerpt(at) } : finding);
-      return null;
-    }
-    const { value, places } = parsed.value;
-    const checked = rawMaterialSchema.safeParse(value);
     const before = this.#findings.length;
+    // Where the file is missing, the line that names it is shown.
+    for (const finding of parsed.diagnostics)
+      this.#findings.push(finding.at === at ? { ...finding, excerpt: from.excerpt(at) } : finding);
+    if (!parsed.ok) return null;
+    const { value, places, warnings } = parsed.value;
+    this.#findings.push(...warnings);
+    const checked = rawMaterialSchema.safeParse(value);
     if (!checked.success) this.#findings.push(...findingsOf(checked.error.issues, value, places));
     this.follow((value as { formula?: unknown }).formula, places, ['formula']);
-    if (!checked.success || this.#findings.length > before) return null;
+    if (!checked.success || hasErrors(this.#findings.slice(before))) return null;
     return rawMaterial(checked.data, places, [], this);
   }
 }

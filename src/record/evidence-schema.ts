@@ -1,6 +1,6 @@
 import { findClass, hazardClasses } from '../notation/classes.ts';
 import type { Hazard } from '../notation/hazard.ts';
-import { parseHazard } from '../notation/parse-hazard.ts';
+import { understandHazard } from '../notation/understand-hazard.ts';
 import { misreads, type Reading, reads } from '../quantity/reading.ts';
 import { nearest } from '../report/nearest.ts';
 import { across } from './_cross.ts';
@@ -9,13 +9,13 @@ import * as z from './_zod.ts';
 import type { BridgingPrinciple } from './product-record.ts';
 
 /** Classes that are listed together with their milder half, by that name. */
-const listedTogether: Readonly<Record<string, string>> = {
-  'Skin Corr./Irrit.': 'Skin Corr.',
-  'Eye Dam./Irrit.': 'Eye Dam.',
-};
+const listedTogether: ReadonlyMap<string, string> = new Map([
+  ['Skin Corr./Irrit.', 'Skin Corr.'],
+  ['Eye Dam./Irrit.', 'Eye Dam.'],
+]);
 
 function readClass(text: string): Reading<string> {
-  const name = listedTogether[text.trim()] ?? text.trim();
+  const name = listedTogether.get(text.trim()) ?? text.trim();
   if (findClass(name)) return reads(name);
   if (/^hnoc$|not otherwise classified/i.test(name))
     return misreads(
@@ -39,9 +39,11 @@ export interface ResultInput {
 
 function readResult(text: string): Reading<ResultInput> {
   if (/^not[ -]classified$/i.test(text.trim())) return reads({ hazard: null });
-  const hazard = parseHazard(text);
-  if (!hazard.ok) return { ...hazard, hint: hazard.hint ?? 'write a hazard, or `not classified`' };
-  return reads({ hazard: hazard.value });
+  const read = understandHazard(text);
+  if (!read.ok) return read;
+  const [hazard, ...more] = read.value.hazards;
+  if (more.length > 0) return misreads(`\`${text}\` names several results`, 'give each an entry of its own');
+  return reads({ hazard: hazard! });
 }
 
 const principles = [

@@ -10,6 +10,10 @@ export interface RecordEnv {
   statFile(path: string): FileStat;
   /** May throw; the reason then becomes a finding. */
   readFile(path: string): Uint8Array;
+  /** The path with every link resolved, also where nothing stands there; absent where there are no links. */
+  realPath?(path: string): string;
+  /** Folders besides that of the record from which it may take makers and raw materials. */
+  readonly allow?: readonly string[];
 }
 
 /** No files at all: for records whose maker and raw materials are written inline. */

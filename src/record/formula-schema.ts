@@ -1,13 +1,16 @@
-import type { Exact } from '../quantity/exact.ts';
 import type { Measure } from '../quantity/measure.ts';
-import { amount, batchLeaf, densityLeaf, percent } from './_amounts.ts';
+import { amount, batchLeaf, densityLeaf } from './_amounts.ts';
 import { readCas } from './_cas.ts';
 import { across, type Partly } from './_cross.ts';
+import { dateLeaf } from './_date.ts';
 import { described, either, leaf, line, mapping, recordKind, told } from './_leaf.ts';
+import { type PercentInput, percent } from './_percent.ts';
 import * as z from './_zod.ts';
 import { type GivenInput, givenShape } from './given-schema.ts';
+import type { TradeSecret } from './record-blocks.ts';
+import { tradeSecretSchema } from './trade-secret-schema.ts';
 
-const substanceKeys = ['name', 'cas', ...Object.keys(givenShape)];
+const substanceKeys = ['name', 'cas', 'trade-secret', ...Object.keys(givenShape)];
 
 const wholeLine = (
   value: Partly,
@@ -64,6 +67,7 @@ export const formulaLine = across(
       percent: z.optional(percent),
       amount: z.optional(amount),
       density: z.optional(densityLeaf),
+      'trade-secret': z.optional(tradeSecretSchema),
       ...givenShape,
     },
     'A line of the formula: a substance (name, cas) or a raw material (use), with percent or amount',
@@ -83,13 +87,14 @@ export const formulaSchema: z.ZodMiniType<readonly LineInput[]> = described(
 );
 
 /** A raw material as validated, before files are resolved. */
-export interface RawMaterialInput {
+export interface RawMaterialInput extends GivenInput {
   readonly name: string;
   readonly supplier?: string;
+  readonly sheet?: { readonly revision?: string; readonly date?: string; readonly file?: string };
+  readonly strength?: string;
   readonly density?: Measure;
-  readonly source?: string;
   readonly batch?: Measure;
-  readonly formula: readonly LineInput[];
+  readonly formula?: readonly LineInput[];
 }
 
 /** A formula line as validated. */
@@ -97,22 +102,60 @@ export interface LineInput extends GivenInput {
   readonly name?: string;
   readonly cas?: string;
   readonly use?: string | RawMaterialInput;
-  readonly percent?: readonly Exact[];
+  readonly percent?: PercentInput;
   readonly amount?: Measure | 'balance';
   readonly density?: Measure;
+  readonly 'trade-secret'?: TradeSecret;
 }
 
-/** A raw material: what comes in a drum, with its composition. */
-export const rawMaterialSchema: z.ZodMiniType<RawMaterialInput> = mapping(
-  {
-    labelwright: z.optional(recordKind('raw-material/1')),
-    name: line('sodium hypochlorite solution 12 %', 'Name of the raw material', 200),
-    supplier: z.optional(line('Fictional Chemical Supply', 'Supplier')),
-    density: z.optional(densityLeaf),
-    source: z.optional(line('supplier SDS, revision 3, 2026-02-11', 'Where the composition is from')),
-    batch: z.optional(batchLeaf),
-    formula: formulaSchema,
+const hazardKeys = Object.keys(givenShape).filter(key => key !== 'source');
+
+/** A raw material: what comes in a drum, with its composition, or with the hazards that its supplier's sheet gives the whole. */
+export const rawMaterialSchema: z.ZodMiniType<RawMaterialInput> = across(
+  mapping(
+    {
+      labelwright: z.optional(recordKind('raw-material/1')),
+      name: line('sodium hypochlorite solution 12 %', 'Name of the raw material', 200),
+      supplier: z.optional(line('Fictional Chemical Supply', 'Supplier')),
+      sheet: z.optional(
+        mapping(
+          {
+            revision: z.optional(line('3', "Revision of the supplier's data sheet", 60)),
+            date: z.optional(dateLeaf("Date of the supplier's data sheet, year-month-day")),
+            file: z.optional(line('hypochlorite-12.pdf', "The supplier's data sheet, kept beside this file")),
+          },
+          "The supplier's data sheet",
+        ),
+      ),
+      strength: z.optional(line('12.5 % available chlorine', 'Strength as delivered', 200)),
+      density: z.optional(densityLeaf),
+      batch: z.optional(batchLeaf),
+      formula: z.optional(formulaSchema),
+      ...givenShape,
+    },
+    'A raw material with its composition, or with its hazards as a whole',
+    'a path of a raw-material record',
+  ),
+  (value, complain) => {
+    const given = hazardKeys.filter(key => value[key] !== undefined);
+    if (value.formula === undefined && given.length === 0)
+      complain(
+        ['formula'],
+        'the raw material has neither a composition (`formula`) nor hazards of its own (`hazards`)',
+        "give one of them from section 2 or 3 of the supplier's sheet; `hazards: []` with a `source` where the sheet says that it is not classified",
+      );
+    if (value.formula !== undefined)
+      for (const key of given)
+        complain(
+          [key],
+          `\`${key}\` stands beside \`formula\``,
+          'the hazards of a raw material follow from its composition: keep one of the two',
+        );
+    if (Array.isArray(value.hazards) && value.hazards.length === 0 && value.source === undefined)
+      complain(
+        ['hazards'],
+        '`hazards: []` says that the raw material is known to have no hazards, but not from where',
+        'add `source: …`',
+      );
   },
-  'A raw material with its composition',
-  'a path of a raw-material record',
-);
+) as unknown as z.ZodMiniType<RawMaterialInput>;

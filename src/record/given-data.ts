@@ -13,6 +13,12 @@ export interface PeroxideData {
   readonly molarMass: Exact;
 }
 
+/** A hazard that was not written in the notation, and how it was read. */
+export interface ReadAs {
+  readonly written: string;
+  readonly read: readonly string[];
+}
+
 /** What the record itself says of a constituent, read from its notation. */
 export interface GivenData {
   /** Present: replaces the whole harmonised entry. An empty list with a source means known and not classified. */
@@ -27,4 +33,6 @@ export interface GivenData {
   /** True where the record says that the ingredient counts below the cut-off for relevant ingredients. */
   readonly relevant: boolean;
   readonly source: string | null;
+  /** Hazards that the record words in another way than the notation. */
+  readonly readAs?: readonly ReadAs[];
 }

@@ -1,15 +1,18 @@
 import type { Hazard } from '../notation/hazard.ts';
 import type { SpecificLimit } from '../notation/limit.ts';
+import { openQuestion } from '../notation/open-question.ts';
 import { type AteKey, ateUnits, parseAteValue } from '../notation/parse-ate.ts';
-import { parseHazard } from '../notation/parse-hazard.ts';
 import { parseLimit } from '../notation/parse-limit.ts';
+import { printHazard } from '../notation/print-hazard.ts';
+import { understandHazard } from '../notation/understand-hazard.ts';
 import type { Exact } from '../quantity/exact.ts';
-import { type Measure, readMeasure } from '../quantity/measure.ts';
+import type { Measure } from '../quantity/measure.ts';
 import { readNumber } from '../quantity/number.ts';
 import { misreads, type Reading, reads } from '../quantity/reading.ts';
+import { molarMassLeaf } from './_amounts.ts';
 import { leaf, line, list, mapping, oneOf, truth } from './_leaf.ts';
 import * as z from './_zod.ts';
-import type { Endpoint } from './given-data.ts';
+import type { Endpoint, ReadAs } from './given-data.ts';
 
 const endpoints = ['acute-oral', 'acute-dermal', 'acute-inhalation', 'aquatic'] as const;
 
@@ -58,34 +61,39 @@ const groups = leaf(
   'Peroxygen groups (-O-O-) in a molecule',
 );
 
-const molarMass = leaf(
-  text => {
-    const mass = readMeasure(text, 'molarMass');
-    if (mass.ok && mass.value.base.value <= 0)
-      return misreads(`\`${text}\` is not a molar mass`, 'give a molar mass above 0');
-    return mass;
-  },
-  'a number with its unit',
-  '242.23 g/mol',
-  'Molar mass',
-);
+/** Hazards that one text names, with what was written where it is not in the notation. */
+export interface HazardsInput {
+  readonly hazards: readonly Hazard[];
+  readonly readAs: ReadAs | null;
+}
 
-/** Acute toxicity is of a route; without one nothing could be calculated from it. */
-function readHazard(text: string): Reading<Hazard> {
-  const hazard = parseHazard(text);
-  if (!hazard.ok || hazard.value.hazardClass !== 'Acute Tox.' || hazard.value.route) return hazard;
-  const { code } = hazard.value;
-  return misreads(
-    `\`${text.trim()}\` does not say by which route`,
-    `write \`${code} (oral)\`, \`(dermal)\` or \`(inhalation)\`, or its H-code`,
-  );
+function readHazards(text: string): Reading<HazardsInput> {
+  if (/^\s*(?:not (?:a )?(?:classified|hazardous|dangerous)\b|none\s*$)/i.test(text))
+    return misreads(
+      `\`${text.trim()}\` is not a hazard`,
+      'write `hazards: []` with the `source` that says so',
+    );
+  const read = understandHazard(text);
+  if (!read.ok) return read;
+  const { hazards, reworded } = read.value;
+  for (const hazard of hazards) {
+    const question = openQuestion(hazard);
+    if (question) return misreads(question.message, question.hint);
+  }
+  const readAs = reworded ? { written: text.trim(), read: hazards.map(printHazard) } : null;
+  return reads({ hazards, readAs });
 }
 
 /** Keys of a formula line with which the record speaks of the hazards of a constituent. */
 export const givenShape = {
   hazards: z.optional(
     list(
-      leaf(readHazard, 'a hazard', 'Skin Irrit. 2', 'A hazard in the notation of CLP Annex VI'),
+      leaf(
+        readHazards,
+        'a hazard',
+        'Skin Irrit. 2',
+        'A hazard in the notation of CLP Annex VI, or as the data sheet prints it',
+      ),
       '[Skin Irrit. 2, Flam. Liq. 3]',
       'Hazards of the constituent; replaces the entry in the hazard data. An empty list with a source: known, not classified',
     ),
@@ -112,7 +120,7 @@ export const givenShape = {
   'm-factors': z.optional(mapping({ acute: mFactor('acute'), chronic: mFactor('chronic') }, 'M-factors')),
   peroxide: z.optional(
     mapping(
-      { groups, 'molar-mass': molarMass },
+      { groups, 'molar-mass': molarMassLeaf },
       'For an organic peroxide: what its available oxygen is calculated from',
     ),
   ),
@@ -128,7 +136,7 @@ export const givenShape = {
 
 /** Those keys as validated. */
 export interface GivenInput {
-  readonly hazards?: readonly Hazard[];
+  readonly hazards?: readonly HazardsInput[];
   readonly limits?: readonly SpecificLimit[];
   readonly ate?: { readonly [K in AteKey]?: Exact };
   readonly 'm-factors'?: { readonly acute?: number; readonly chronic?: number };

@@ -1,88 +1,97 @@
 import { normalize } from 'node:path';
-import { type Diagnostic, fail, type Outcome, succeed } from '../report/diagnostic.ts';
+import { type Diagnostic, fail, hasErrors, type Outcome, succeed } from '../report/diagnostic.ts';
 import { makerOf, productRecord } from './_assemble.ts';
+import { includedFile } from './_inclusion.ts';
 import { findingsOf } from './_issues.ts';
 import { Materials } from './_materials.ts';
-import { readRecordFile, resolvePath, wrongKind } from './_read-file.ts';
+import { ofKind, readRecordFile } from './_read-file.ts';
 import type { RecordEnv } from './files.ts';
 import { type MakerInput, makerSchema } from './maker-schema.ts';
-import { inOrder, Places } from './places.ts';
+import { inOrder, type Places } from './places.ts';
+import { keepsAll, plainValue } from './plain-value.ts';
 import type { Maker, ProductRecord } from './product-record.ts';
 import { productSchema } from './product-schema.ts';
-import { isTooDeep, type Parsed, parseYaml, tooDeep } from './yaml.ts';
+import { type Parsed, parseYaml } from './yaml.ts';
 
 /**
- * Reads a product record with the maker and raw materials that it names.
- * @returns the record in fixed units, or every problem of the files in order of place.
+ * Reads a product record with the maker and raw materials that it names. These lie in the folder tree of the record,
+ * or in a folder that `env` allows.
+ * @returns the record in fixed units with warnings, or every problem of the files in order of place.
  */
-export function loadRecord(path: string, env: RecordEnv): Outcome<ProductRecord> {
-  const parsed = readRecordFile(path, 'product', env);
-  return parsed.ok ? product(parsed.value, env) : fail(...inOrder(parsed.diagnostics));
-}
+export const loadRecord = (path: string, env: RecordEnv): Outcome<ProductRecord> =>
+  product(readRecordFile(path, 'product', env), env);
 
 /** As `loadRecord`, from text that is already at hand; `file` is where relative paths start and what findings name. */
 export function parseRecordText(text: string, file: string, env: RecordEnv): Outcome<ProductRecord> {
   const parsed = parseYaml({ file, text: text.replace(/^\ufeff/, '') });
-  if (!parsed.ok) return fail(...inOrder(parsed.diagnostics));
-  const wrong = wrongKind(parsed.value.value, 'product', parsed.value.places);
-  return wrong ? fail(wrong) : product(parsed.value, env);
+  return product(parsed.ok ? ofKind(parsed.value, 'product') : parsed, env);
+}
+
+/**
+ * As `parseRecordText`, for text that is JSON: in most cases the faster reader of the machine is enough, and where it
+ * would lose something, or something is wrong, the text is read again with places.
+ */
+export function parseRecordJson(text: string, file: string, env: RecordEnv): Outcome<ProductRecord> {
+  const bare = text.replace(/^\ufeff/, '');
+  try {
+    const value: unknown = JSON.parse(bare);
+    if (keepsAll(bare, value)) {
+      const read = parseRecordValue(value, env, file);
+      if (read.ok && read.diagnostics.length === 0) return read;
+    }
+  } catch {
+    // The reader below says what is wrong, and where.
+  }
+  return parseRecordText(bare, file, env);
 }
 
 /** As `loadRecord`, from a value parsed from JSON: findings carry a path, no line. */
 export function parseRecordValue(value: unknown, env: RecordEnv, file = 'record'): Outcome<ProductRecord> {
-  if (isTooDeep(value)) return fail(tooDeep(file));
-  const places = new Places(file, null);
-  const wrong = wrongKind(value, 'product', places);
-  return wrong ? fail(wrong) : product({ value, raw: value, places }, env);
+  const plain = plainValue(value, file);
+  return product(plain.ok ? ofKind(plain.value, 'product') : plain, env);
 }
 
-function product({ value, raw, places }: Parsed, env: RecordEnv): Outcome<ProductRecord> {
-  const findings: Diagnostic[] = [];
-  const materials = new Materials(env, findings, normalize(places.file));
+function product(parsed: Outcome<Parsed>, env: RecordEnv): Outcome<ProductRecord> {
+  if (!parsed.ok) return fail(...inOrder(parsed.diagnostics));
+  const { value, raw, places, warnings } = parsed.value;
+  const findings: Diagnostic[] = [...parsed.diagnostics, ...warnings];
+  const root = normalize(places.file);
+  const materials = new Materials(env, findings, root);
   const checked = productSchema.safeParse(value);
   if (!checked.success) findings.push(...findingsOf(checked.error.issues, value, places));
   const { maker: named, formula } = value as { maker?: unknown; formula?: unknown };
   materials.follow(formula, places, ['formula']);
-  const maker = typeof named === 'string' ? makerFile(named, places, env, findings) : null;
-  if (!checked.success || findings.length > 0) return fail(...inOrder(findings));
+  const maker = typeof named === 'string' ? makerFile(named, places, env, root, findings) : null;
+  if (!checked.success || hasErrors(findings)) return fail(...inOrder(findings));
   const { data } = checked;
-  return succeed(
-    productRecord(
-      data,
-      raw,
-      maker ?? (data.maker === undefined ? null : makerOf(data.maker as MakerInput)),
-      places,
-      materials,
-    ),
-  );
+  const written = typeof data.maker === 'object' ? makerOf(data.maker as MakerInput, places.file) : null;
+  const record = productRecord(data, raw, maker ?? written, places, materials);
+  // A line whose raw material could not be had is missing in the record.
+  return hasErrors(findings) ? fail(...inOrder(findings)) : succeed(record, inOrder(findings));
 }
 
-function makerFile(named: string, places: Places, env: RecordEnv, findings: Diagnostic[]): Maker | null {
-  const at = places.at(['maker']);
-  const file = resolvePath(named, places.file);
+function makerFile(
+  named: string,
+  places: Places,
+  env: RecordEnv,
+  root: string,
+  findings: Diagnostic[],
+): Maker | null {
   if (named.trim() === '') return null;
-  if (file === null) {
-    findings.push(
-      places.finding(
-        ['maker'],
-        'not-relative',
-        `\`${named}\` is not a relative path`,
-        'name the file as seen from this one, such as maker.yaml',
-      ),
-    );
+  const at = places.at(['maker']);
+  const file = includedFile(named, places, ['maker'], env, root);
+  if (typeof file !== 'string') {
+    findings.push(file);
     return null;
   }
   const parsed = readRecordFile(file, 'maker', env, at);
-  if (!parsed.ok) {
-    findings.push(
-      ...parsed.diagnostics.map(found =>
-        found.at === at ? { ...found, excerpt: places.excerpt(at) } : found,
-      ),
-    );
-    return null;
-  }
+  findings.push(
+    ...parsed.diagnostics.map(found => (found.at === at ? { ...found, excerpt: places.excerpt(at) } : found)),
+  );
+  if (!parsed.ok) return null;
+  findings.push(...parsed.value.warnings);
   const checked = makerSchema.safeParse(parsed.value.value);
-  if (checked.success) return makerOf(checked.data);
+  if (checked.success) return makerOf(checked.data, file);
   findings.push(...findingsOf(checked.error.issues, parsed.value.value, parsed.value.places));
   return null;
 }

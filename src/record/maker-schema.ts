@@ -1,5 +1,6 @@
 import { converted, either, line, list, mapping, recordKind } from './_leaf.ts';
 import * as z from './_zod.ts';
+import { brandSchema } from './brand-schema.ts';
 
 const telephone = (example: string, description: string) => line(example, description, 60);
 
@@ -33,6 +34,7 @@ export const makerSchema = mapping(
       'a group with `telephone` and `hours`',
     ),
     email: z.optional(line('sds@kerbstone.example', 'Electronic mail', 200)),
+    brand: z.optional(brandSchema),
     website: z.optional(line('kerbstone.example', 'Website', 200)),
   },
   'The maker of the product',

@@ -2,8 +2,9 @@ import { readGtin } from '../quantity/check-digit.ts';
 import { readMeasure } from '../quantity/measure.ts';
 import { readNumber } from '../quantity/number.ts';
 import { misreads, reads } from '../quantity/reading.ts';
-import { leaf, mapping, millimetres, oneOf, truth } from './_leaf.ts';
+import { leaf, line, mapping, millimetres, oneOf, truth } from './_leaf.ts';
 import * as z from './_zod.ts';
+import { dilutionSchema } from './dilution-schema.ts';
 
 /** A name that may become part of a file name. */
 export const fileNamePart = (what: string, example: string, description: string) =>
@@ -36,19 +37,20 @@ const positiveMass = leaf(
   'Weight of the empty case',
 );
 
-const count = leaf(
-  text => {
-    const number = readNumber(text);
-    if (!number.ok) return number;
-    const { value } = number.value;
-    return Number.isInteger(value) && value >= 1 && value <= 100_000
-      ? reads(value)
-      : misreads(`\`${text}\` is not a count`, 'write a whole number from 1');
-  },
-  'a whole number',
-  '20',
-  'Packs in a case',
-);
+const wholeNumber = (example: string, description: string) =>
+  leaf(
+    text => {
+      const number = readNumber(text);
+      if (!number.ok) return number;
+      const { value } = number.value;
+      return Number.isInteger(value) && value >= 1 && value <= 100_000
+        ? reads(value)
+        : misreads(`\`${text}\` is not a count`, 'write a whole number from 1');
+    },
+    'a whole number',
+    example,
+    description,
+  );
 
 const cornerRadius = leaf(
   text => {
@@ -88,6 +90,25 @@ export const packSchema = mapping(
             millimetres('150 mm', 'Height of the straight part that takes a label'),
           ),
           'child-resistant': z.optional(truth('Whether the closure is child-resistant')),
+          width: z.optional(millimetres('90 mm', 'Width of a container with flat sides')),
+          depth: z.optional(millimetres('60 mm', 'Depth of a container with flat sides')),
+          height: z.optional(millimetres('240 mm', 'Height of the whole container')),
+          capacity: z.optional(
+            leaf(
+              text => {
+                const capacity = readMeasure(text, 'volume');
+                return capacity.ok && capacity.value.base.value <= 0
+                  ? misreads(`\`${text}\` is not a capacity`)
+                  : capacity;
+              },
+              'a volume',
+              '1 L',
+              'Capacity, where it is not that of the contents',
+            ),
+          ),
+          material: z.optional(line('HDPE', 'What it is made of', 100)),
+          closure: z.optional(line('trigger sprayer', 'Closure', 100)),
+          'tactile-warning': z.optional(truth('Whether it carries a tactile warning of danger')),
         },
         'The container',
       ),
@@ -109,6 +130,8 @@ export const packSchema = mapping(
           'max-diameter': millimetres('250 mm', 'Largest outer diameter that the labeler takes'),
           gap: millimetres('3 mm', 'Gap between labels'),
           'liner-and-face': millimetres('0.15 mm', 'Thickness of liner and face together'),
+          across: z.optional(wholeNumber('1', 'Labels side by side')),
+          labels: z.optional(wholeNumber('1500', 'Labels on a roll, as ordered')),
           unwind: leaf(
             text =>
               /^[1-8]$/.test(text.trim())
@@ -132,8 +155,21 @@ export const packSchema = mapping(
       ),
     ),
     case: z.optional(
-      mapping({ count, gtin: gtin('GTIN of the case'), tare: z.optional(positiveMass) }, 'The shipping case'),
+      mapping(
+        {
+          count: wholeNumber('20', 'Packs in a case'),
+          gtin: gtin('GTIN of the case'),
+          tare: z.optional(positiveMass),
+          length: z.optional(millimetres('400 mm', 'Outer length')),
+          width: z.optional(millimetres('300 mm', 'Outer width')),
+          height: z.optional(millimetres('260 mm', 'Outer height')),
+          'per-layer': z.optional(wholeNumber('8', 'Cases in a layer of a pallet')),
+          layers: z.optional(wholeNumber('4', 'Layers on a pallet')),
+        },
+        'The shipping case',
+      ),
     ),
+    dilution: z.optional(dilutionSchema),
   },
   'A pack in which the product is sold',
 );

@@ -1,9 +1,22 @@
 import type { Hazard } from '../notation/hazard.ts';
+import type { Bound } from '../quantity/bound.ts';
 import type { Exact } from '../quantity/exact.ts';
-import type { Millimetres } from '../quantity/length.ts';
 import type { Position } from '../report/diagnostic.ts';
 import type { GivenData } from './given-data.ts';
+import type { Pack } from './pack.ts';
+import type {
+  Artwork,
+  Brand,
+  Reaction,
+  Review,
+  SheetIngredient,
+  SoldTo,
+  StatementSettings,
+  TradeSecret,
+} from './record-blocks.ts';
 import type { SheetKey } from './sheet-keys.ts';
+
+export type { Pack, Quantity } from './pack.ts';
 
 export type PhysicalForm = 'liquid' | 'solid' | 'gas' | 'aerosol';
 
@@ -14,6 +27,13 @@ export interface Measured<T> {
   readonly written: string;
   readonly method: string | null;
   readonly source: string | null;
+  /**
+   * Set where the record gives a side of a limit alone, such as `> 93 C`. The value is then the worse end of what is
+   * possible: the limit itself, or the least that any liquid can have.
+   */
+  readonly bound?: Bound;
+  /** Revision or day of the formula that was measured. */
+  readonly measuredOn?: string | null;
 }
 
 /** Flash point: a temperature, or none where a test found none. */
@@ -39,7 +59,15 @@ export interface Properties {
 export type Amount =
   | { readonly kind: 'mass'; readonly grams: Exact; readonly written: string }
   | { readonly kind: 'volume'; readonly millilitres: Exact; readonly written: string }
-  | { readonly kind: 'percent'; readonly low: Exact; readonly high: Exact; readonly written: string }
+  | {
+      readonly kind: 'percent';
+      readonly low: Exact;
+      readonly high: Exact;
+      readonly written: string;
+      /** The range comes near its end without reaching it: `< 10`. */
+      readonly lowOpen?: boolean;
+      readonly highOpen?: boolean;
+    }
   | { readonly kind: 'balance' };
 
 interface LineBase {
@@ -59,6 +87,9 @@ export interface SubstanceLine extends LineBase {
   readonly name: string;
   readonly cas: string | null;
   readonly given: GivenData;
+  readonly tradeSecret: TradeSecret | null;
+  /** The line is a raw material of which its supplier gives the hazards and not the composition. */
+  readonly undisclosed: boolean;
 }
 
 /** A raw material with a composition of its own. */
@@ -79,10 +110,18 @@ export interface RawMaterial {
   readonly file: string;
   readonly name: string;
   readonly supplier: string | null;
+  /** The supplier's data sheet: revision, date (year-month-day) and file, as far as they are given. */
+  readonly sheet: {
+    readonly revision: string | null;
+    readonly date: string | null;
+    readonly file: string | null;
+  } | null;
+  readonly strength: string | null;
   /** g/mL */
   readonly density: Exact | null;
   readonly source: string | null;
   readonly batch: BatchSize | null;
+  /** One line of the material's own name where the supplier gives its hazards and no composition. */
   readonly formula: readonly FormulaLine[];
 }
 
@@ -94,6 +133,7 @@ export interface Maker {
   readonly emergency: { readonly telephone: string; readonly hours: string };
   readonly email: string | null;
   readonly website: string | null;
+  readonly brand?: Brand | null;
 }
 
 /** By which rule a result is taken over from a similar tested mixture. */
@@ -130,51 +170,13 @@ export interface Choice {
   readonly at: Position;
 }
 
-export interface Quantity {
-  readonly value: Exact;
-  /** `mL`, `L`, `fl oz`, `gal`, `g`, `kg`, `oz`, `lb`, `mm` … as written. */
-  readonly unit: string;
-  readonly written: string;
-}
-
-/** One pack in which the product is sold. */
-export interface Pack {
-  readonly id: string;
-  readonly contents: Quantity;
-  /** GTIN with a right check digit, as written. */
-  readonly gtin: string | null;
-  readonly container: {
-    readonly shape: 'cylinder' | 'rectangular' | 'other';
-    readonly diameter: Millimetres | null;
-    readonly labelPanelHeight: Millimetres | null;
-    readonly childResistant: boolean | null;
-  } | null;
-  readonly label: {
-    readonly width: Millimetres;
-    readonly height: Millimetres;
-    readonly cornerRadius: Millimetres;
-  } | null;
-  readonly roll: {
-    readonly core: Millimetres;
-    readonly maxDiameter: Millimetres;
-    readonly gap: Millimetres;
-    readonly linerAndFace: Millimetres;
-    readonly unwind: string;
-  } | null;
-  readonly case: {
-    readonly count: number;
-    readonly gtin: string | null;
-    readonly tareKilograms: Exact | null;
-  } | null;
-  /** Space on the label that the coder prints lot and date into. */
-  readonly lotWindow: { readonly width: Millimetres; readonly height: Millimetres } | null;
-  readonly at: Position;
-}
-
 /** The maker's own words for the label; never rewritten. */
 export interface Copy {
   readonly tagline: string | null;
   readonly directions: readonly string[];
+  readonly origin?: string | null;
+  readonly note?: string | null;
+  readonly artwork?: Artwork | null;
 }
 
 /**
@@ -207,6 +209,13 @@ export interface ProductRecord {
   readonly packs: readonly Pack[];
   readonly copy: Copy;
   readonly sheet: SheetTexts;
+  /** What was searched for and not found, by the key of the record: by whom and where. */
+  readonly sheetSearched: SheetTexts;
+  readonly sheetIngredients: readonly SheetIngredient[];
+  readonly soldTo: SoldTo | null;
+  readonly statements: StatementSettings | null;
+  readonly reacts: readonly Reaction[];
+  readonly reviews: readonly Review[];
   readonly revision: string | null;
   /** Year-month-day. */
   readonly revised: string | null;

@@ -1,27 +1,19 @@
-import { misreads, reads } from '../quantity/reading.ts';
 import { batchLeaf } from './_amounts.ts';
 import { across } from './_cross.ts';
-import { either, leaf, line, list, mapping, oneOf, prose, recordKind } from './_leaf.ts';
+import { dateLeaf } from './_date.ts';
+import { either, line, list, mapping, oneOf, prose, recordKind } from './_leaf.ts';
 import * as z from './_zod.ts';
+import { artworkSchema } from './brand-schema.ts';
 import { choicesSchema, evidenceSchema } from './evidence-schema.ts';
 import { formulaSchema } from './formula-schema.ts';
 import { makerSchema } from './maker-schema.ts';
 import { fileNamePart, packSchema } from './pack-schema.ts';
 import { propertiesSchema } from './properties-schema.ts';
+import { reactsSchema } from './reacts-schema.ts';
+import { reviewSchema } from './review-schema.ts';
 import { sheetSchema } from './sheet-schema.ts';
-
-const date = leaf(
-  text => {
-    const match = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text.trim());
-    const day = match && new Date(`${text.trim()}T00:00:00Z`);
-    if (!match || !day || Number.isNaN(day.valueOf()) || day.getUTCDate() !== Number(match[3]))
-      return misreads(`\`${text}\` is not a date`, 'write year-month-day, such as 2026-11-25');
-    return reads(text.trim());
-  },
-  'a date',
-  '2026-11-25',
-  'Date of the revision, year-month-day',
-);
+import { soldToSchema } from './sold-to-schema.ts';
+import { statementsSchema } from './statements-schema.ts';
 
 /** A product record. */
 export const productSchema = across(
@@ -67,6 +59,9 @@ export const productSchema = across(
       properties: z.optional(propertiesSchema),
       formula: formulaSchema,
       batch: z.optional(batchLeaf),
+      reacts: z.optional(reactsSchema),
+      'sold-to': z.optional(soldToSchema),
+      statements: z.optional(statementsSchema),
       evidence: z.optional(evidenceSchema),
       choices: z.optional(choicesSchema),
       packs: z.optional(
@@ -83,12 +78,16 @@ export const productSchema = across(
                 'Directions for use',
               ),
             ),
+            origin: z.optional(line('Made in USA', 'Where it is made', 200)),
+            note: z.optional(prose('…', 'A line of the maker that stands apart')),
+            artwork: z.optional(artworkSchema),
           },
           "The maker's own words for the label; screened, never rewritten",
         ),
       ),
       revision: z.optional(line('3', 'Revision of the record', 60)),
-      revised: z.optional(date),
+      revised: z.optional(dateLeaf('Date of the revision, year-month-day')),
+      review: z.optional(reviewSchema),
       sds: z.optional(sheetSchema),
     },
     'A product record',
@@ -97,8 +96,23 @@ export const productSchema = across(
   ({ packs }, complain) => {
     if (!Array.isArray(packs)) return;
     const seen = new Map<unknown, number>();
-    packs.forEach((pack: { id?: unknown } | null, index) => {
+    const numbers = new Map<string, string>();
+    packs.forEach((pack: { id?: unknown; gtin?: unknown; case?: { gtin?: unknown } } | null, index) => {
       const id = pack?.id;
+      for (const [number, what, path] of [
+        [pack?.gtin, 'pack', ['gtin']],
+        [pack?.case?.gtin, 'case', ['case', 'gtin']],
+      ] as const) {
+        if (typeof number !== 'string') continue;
+        const before = numbers.get(number.padStart(14, '0'));
+        if (before !== undefined)
+          complain(
+            ['packs', index, ...path],
+            `GTIN \`${number}\` is also that of ${before}`,
+            'each pack and each case has a number of its own',
+          );
+        else numbers.set(number.padStart(14, '0'), `the ${what} ${what === 'case' ? 'of ' : ''}\`${id}\``);
+      }
       if (typeof id !== 'string') return;
       if (seen.has(id))
         complain(['packs', index, 'id'], `two packs are called \`${id}\``, 'give each pack an id of its own');

@@ -1,4 +1,6 @@
-import { readMeasure } from '../quantity/measure.ts';
+import { type Bound, splitBound } from '../quantity/bound.ts';
+import { Exact, zero } from '../quantity/exact.ts';
+import { type Measure, readMeasure } from '../quantity/measure.ts';
 import { readNumber } from '../quantity/number.ts';
 import { misreads, type Reading, reads } from '../quantity/reading.ts';
 import { densityLeaf } from './_amounts.ts';
@@ -17,28 +19,61 @@ function readTemperature(text: string) {
   return measure;
 }
 
+const lowestTemperature = Exact.decimal(absoluteZero);
+
 /** A flash point and its text. */
 export interface FlashPointInput {
   readonly flashPoint: FlashPoint;
   readonly written: string;
+  readonly bound?: Bound;
+}
+
+/** A measure, or the side of it on which the value lies. */
+export interface BoundedMeasure {
+  /** The end of what is possible that is the worse. */
+  readonly base: Exact;
+  readonly written: string;
+  readonly bound?: Bound;
+}
+
+/**
+ * A measure that may be a bound, where low values are the worse: the value taken is the least that is possible.
+ * @param least what no value is below.
+ */
+function readBounded(
+  text: string,
+  read: (text: string) => Reading<Measure>,
+  least: Exact,
+): Reading<BoundedMeasure> {
+  const split = splitBound(text);
+  const measure = read(split?.rest ?? text);
+  if (!measure.ok) return measure;
+  const { base } = measure.value;
+  const written = text.trim();
+  if (!split) return reads({ base, written });
+  const bound: Bound = { sign: split.sign, limit: base };
+  return reads({ base: split.sign.startsWith('<') ? least : base, written, bound });
+}
+
+function readViscosity(text: string) {
+  const measure = readMeasure(text, 'viscosity');
+  return measure.ok && measure.value.base.value < 0 ? misreads(`\`${text}\` is not a viscosity`) : measure;
 }
 
 function readFlashPoint(text: string): Reading<FlashPointInput> {
   const written = text.trim();
   if (/^none$/i.test(written)) return reads({ flashPoint: { kind: 'none' }, written });
   const match = /^(.*?)\s*(?:\(?\s*(closed|open)(?:[ -]cup)?\s*\)?)?$/i.exec(written)!;
-  const temperature = readTemperature(match[1]!);
-  if (!temperature.ok) {
-    const open = /^\s*[<>≤≥]/.test(written);
-    return {
-      ...temperature,
-      hint: open
-        ? 'give the temperature measured, or `none` where the test found no flash'
-        : (temperature.hint ?? 'write for example `46 C (closed cup)`, or `none`'),
-    };
-  }
+  const temperature = readBounded(match[1]!, readTemperature, lowestTemperature);
+  if (!temperature.ok)
+    return { ...temperature, hint: temperature.hint ?? 'write for example `46 C (closed cup)`, or `none`' };
   const cup = (match[2]?.toLowerCase() ?? null) as 'closed' | 'open' | null;
-  return reads({ flashPoint: { kind: 'temperature', celsius: temperature.value.base, cup }, written });
+  const { base, bound } = temperature.value;
+  return reads({
+    flashPoint: { kind: 'temperature', celsius: base, cup },
+    written,
+    ...(bound && { bound }),
+  });
 }
 
 function readPH(text: string) {
@@ -84,17 +119,19 @@ export const propertiesSchema = mapping(
       ),
     ),
     'initial-boiling-point': z.optional(
-      measured(leaf(readTemperature, 'a temperature', '100 C', 'Initial boiling point in C or F')),
+      measured(
+        leaf(
+          text => readBounded(text, readTemperature, lowestTemperature),
+          'a temperature',
+          '100 C',
+          'Initial boiling point in C or F',
+        ),
+      ),
     ),
     'kinematic-viscosity-40C': z.optional(
       measured(
         leaf(
-          text => {
-            const measure = readMeasure(text, 'viscosity');
-            return measure.ok && measure.value.base.value < 0
-              ? misreads(`\`${text}\` is not a viscosity`)
-              : measure;
-          },
+          text => readBounded(text, readViscosity, zero),
           'a number with its unit',
           '1.1 mm2/s',
           'Kinematic viscosity at 40 C in mm2/s (cSt)',

@@ -13,6 +13,7 @@ import {
   type YAMLSeq,
 } from 'yaml';
 import { type Diagnostic, fail, type Outcome, succeed } from '../report/diagnostic.ts';
+import { cutByComma, cutByComment, type Swallowed } from './_swallowed.ts';
 import { type Path, Places, pathText } from './places.ts';
 import type { Source } from './source.ts';
 import { yamlFinding } from './yaml-errors.ts';
@@ -24,13 +25,18 @@ export interface Parsed {
   /** The same with numbers as numbers. */
   readonly raw: unknown;
   readonly places: Places;
+  /** Places where the text may say less than was meant. */
+  readonly warnings: readonly Diagnostic[];
 }
 
 /** No record has a use for more levels than this. */
 export const MAX_DEPTH = 64;
 
-/** Parses YAML 1.2 (and so JSON). Aliases, several documents and repeated keys are findings. */
-export function parseYaml(source: Source): Outcome<Parsed> {
+/**
+ * Parses YAML 1.2 (and so JSON). Aliases, several documents and repeated keys are findings.
+ * @param kind of record that is expected, for the advice on an empty file.
+ */
+export function parseYaml(source: Source, kind = 'product'): Outcome<Parsed> {
   const tokens = tokensOf(source.text);
   if (!tokens) return fail(tooDeep(source.file));
   const places = new Places(source.file, source.text);
@@ -59,12 +65,13 @@ export function parseYaml(source: Source): Outcome<Parsed> {
       code: 'empty-file',
       severity: 'error',
       message: 'the file is empty',
-      hint: 'begin with `labelwright: product/1`',
+      hint: `begin with \`labelwright: ${kind}/1\``,
       at: { file: source.file, line: 1, column: 1 },
     });
-  const walk = new Walk(places);
+  const walk = new Walk(places, source.text);
   const { value, raw } = walk.node(contents, []);
-  return walk.findings.length > 0 ? fail(...walk.findings) : succeed({ value, raw, places });
+  const { findings, warnings } = walk;
+  return findings.length > 0 ? fail(...findings) : succeed({ value, raw, places, warnings });
 }
 
 /**
@@ -83,14 +90,6 @@ function tokensOf(text: string): CST.Token[] | null {
   return tokens;
 }
 
-/** Whether a value that came without text is nested deeper than a record may be. */
-export function isTooDeep(value: unknown, depth = 0): boolean {
-  if (typeof value !== 'object' || value === null) return false;
-  if (depth > MAX_DEPTH) return true;
-  for (const inner of Object.values(value)) if (isTooDeep(inner, depth + 1)) return true;
-  return false;
-}
-
 export const tooDeep = (file: string): Diagnostic => ({
   code: 'nested-too-deep',
   severity: 'error',
@@ -106,10 +105,20 @@ interface Walked {
 
 class Walk {
   readonly findings: Diagnostic[] = [];
+  readonly warnings: Diagnostic[] = [];
   readonly #places: Places;
+  readonly #text: string;
 
-  constructor(places: Places) {
+  constructor(places: Places, text: string) {
     this.#places = places;
+    this.#text = text;
+  }
+
+  #warn(swallowed: Swallowed | null, path: Path): void {
+    if (!swallowed) return;
+    const { offset, message, hint } = swallowed;
+    const found = this.#places.findingAt(offset, 'text-cut', message, hint);
+    this.warnings.push({ ...found, severity: 'warning', path: pathText(path) });
   }
 
   node(node: Node | null, path: Path): Walked {
@@ -130,7 +139,10 @@ class Walk {
       this.findings.push({ ...at, path: pathText(path) });
       return { value: null, raw: null };
     }
-    if (isScalar(node)) return scalar(node);
+    if (isScalar(node)) {
+      this.#warn(cutByComment(node, this.#text), path);
+      return scalar(node);
+    }
     return { value: null, raw: null };
   }
 
@@ -181,6 +193,7 @@ class Walk {
       const here = [...path, index];
       const node = item as Node | null;
       this.#places.set(here, null, node?.range?.[0] ?? list.range?.[0] ?? 0);
+      if (list.flow && index > 0) this.#warn(cutByComma(list.items[index - 1], node, path), here);
       return this.node(node, here);
     });
     return { value: items.map(({ value }) => value), raw: items.map(({ raw }) => raw) };

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { run } from '../../src/cli/commands/gtin.ts';
+import { nodeFiles } from '../../src/cli/files.ts';
 import type { Io } from '../../src/cli/io.ts';
 
 const call = async (args: string[], input = '') => {
@@ -10,6 +11,7 @@ const call = async (args: string[], input = '') => {
     lines: () => {
       throw new Error('the whole input is read at once');
     },
+    files: nodeFiles,
     today: '2026-11-25',
     out: (text: string) => {
       out += text;

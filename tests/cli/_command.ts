@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { afterAll } from 'vitest';
 import type { Command } from '../../src/cli/command.ts';
+import { nodeFiles } from '../../src/cli/files.ts';
 import type { Io } from '../../src/cli/io.ts';
 import { runCommand } from '../../src/cli/run-command.ts';
 
@@ -50,6 +51,7 @@ export async function inProcess(run: Run, args: readonly string[], input = ''): 
     err: text => {
       err += text;
     },
+    files: nodeFiles,
     today: TODAY,
   };
   const command: Command = { name: '', does: '', place: 0, options: {}, examples: [], run };

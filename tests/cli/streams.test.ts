@@ -5,6 +5,7 @@ import { text } from 'node:stream/consumers';
 import { pathToFileURL } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { run as classify } from '../../src/cli/commands/classify.ts';
+import { nodeFiles } from '../../src/cli/files.ts';
 import type { Io } from '../../src/cli/io.ts';
 import { LONGEST_LINE, readLines } from '../../src/cli/read-lines.ts';
 import { inProcess, labelwright, main, TODAY, workshop } from './_command.ts';
@@ -29,6 +30,7 @@ const memory = (text = ''): Io => ({
   lines: async function* () {},
   out: () => {},
   err: () => {},
+  files: nodeFiles,
   today: TODAY,
 });
 

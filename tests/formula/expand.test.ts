@@ -337,3 +337,14 @@ describe('one constituent from two lines', () => {
     });
   });
 });
+
+describe('a line that comes to nothing', () => {
+  it('is told', () => {
+    const outcome = expand([
+      { name: 'sodium carbonate', cas: '497-19-8', percent: 0 },
+      { name: 'water', amount: 'balance' },
+    ]);
+    expect(outcome.diagnostics).toMatchObject([{ code: 'nothing-of-it', severity: 'warning' }]);
+    expect(outcome.ok).toBe(true);
+  });
+});

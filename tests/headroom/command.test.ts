@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { run } from '../../src/cli/commands/headroom.ts';
+import { nodeFiles } from '../../src/cli/files.ts';
 
 const record = join(import.meta.dirname, '../fixtures/good/patio-cleaner.yaml');
 const out = mkdtempSync(join(tmpdir(), 'headroom-'));
@@ -19,6 +20,7 @@ async function called(...args: string[]): Promise<{ status: number; out: string;
     err: (text: string) => {
       said.err += text;
     },
+    files: nodeFiles,
     today: '2026-11-25',
   };
   return { status: await run(args, io), ...said };

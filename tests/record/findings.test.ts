@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
-import { nodeFiles } from '../../src/cli/files.ts';
+import { filesAllowing } from '../../src/cli/files.ts';
 import { loadRecord, parseRecordValue } from '../../src/record/load.ts';
 import { renderText } from '../../src/report/render.ts';
 import { changed, env, files, load, product, told } from './_example.ts';
@@ -38,7 +38,18 @@ describe('every slip is told with its place and its mend', () => {
       /^21:14 bad-value: .*`1,5` has a decimal comma -> write `1.5`/,
     ],
     ['decimal comma with unit', '1.09 g/mL', '"1,09 g/mL"', /^11:12 bad-value: .* -> write `1.09 g\/mL`/],
-    ['range in a text', 'percent: 1.5', 'percent: 1-2', /^21:14 bad-value: .* -> write a range as \[1, 2\]/],
+    [
+      'range without upper end',
+      'percent: 1.5',
+      'percent: "> 5"',
+      /^21:14 bad-value: .*no upper end -> ask for/,
+    ],
+    [
+      'range text upside down',
+      'percent: 1.5',
+      'percent: 2-1',
+      /^21:14 bad-value: .*higher end -> write the low/,
+    ],
     [
       'range upside down',
       'percent: 1.5',
@@ -67,10 +78,10 @@ describe('every slip is told with its place and its mend', () => {
       'amount: the rest',
       /^38:13 bad-value: .*not an amount -> .*`balance`/,
     ],
-    ['CAS digit', '1310-73-2', '1310-73-1', /^20:10 bad-value: .*1310-73-1.* -> .*end in 2: 1310-73-2/],
+    ['CAS digit', '1310-73-2', '1310-73-1', /^20:10 check-digit: .*1310-73-1.* -> .*end in 2: 1310-73-2/],
     ['CAS form', '1310-73-2', '1310732', /^20:10 bad-value: .*not a CAS number/],
-    ['GTIN digit', '0614141000418', '0614141000417', /^44:11 bad-value: .* -> .*end in 8: "0614141000418"/],
-    ['case GTIN digit', '10614141000415', '10614141000414', /^48:29 bad-value: .* -> .*end in 5/],
+    ['GTIN digit', '0614141000418', '0614141000417', /^44:11 check-digit: .* -> .*end in 8: "0614141000418"/],
+    ['case GTIN digit', '10614141000415', '10614141000414', /^48:29 check-digit: .* -> .*end in 5/],
     ['hazard', 'Skin Irrit. 2,', 'Skin Irit. 2,', /^25:29 bad-value: .*Skin Irit. 2.*Skin Irrit. 2/],
     ['limit', 'C >= 1"', 'C => 1"', /^26:14 bad-value: /],
     ['ATE without unit', '4400 mg/kg', '4400', /^27:17 bad-value: .*no unit/],
@@ -81,10 +92,10 @@ describe('every slip is told with its place and its mend', () => {
     ['below absolute zero', '100 C', '-300 C', /^13:26 bad-value: .*absolute zero/],
     ['density in the wrong unit', '1.09 g/mL', '1090 g/mL', /^11:12 bad-value: .* -> check the unit/],
     [
-      'flash point above',
+      'flash point above nothing',
       'flash-point: none',
-      'flash-point: "> 93 C"',
-      /^12:16 bad-value: .* -> give the temperature measured, or `none`/,
+      'flash-point: "> warm"',
+      /^12:16 bad-value: .* -> write a number and a unit/,
     ],
     ['pH', 'pH: 12.6', 'pH: 126', /^10:7 bad-value: .*not a pH/],
     [
@@ -251,7 +262,7 @@ describe('every slip is told with its place and its mend', () => {
       'cleaner.yaml:21 bad-value',
       'cleaner.yaml:33 bad-value',
       'drums/hypochlorite-12.yaml:1 missing-key',
-      'drums/hypochlorite-12.yaml:1 missing-key',
+      'drums/hypochlorite-12.yaml:1 bad-value',
       'maker.yaml:5 missing-key',
       'maker.yaml:5 unknown-key',
     ]);
@@ -261,6 +272,8 @@ describe('every slip is told with its place and its mend', () => {
     const pack = product.slice(product.indexOf('  - id:'), product.indexOf('copy:'));
     expect(told(load(changed(['copy:', `${pack}copy:`])))).toEqual([
       '49:9 bad-value: `id`: two packs are called `bottle-946` -> give each pack an id of its own',
+      '51:11 bad-value: GTIN `0614141000418` is also that of the pack `bottle-946` -> each pack and each case has a number of its own',
+      '55:29 bad-value: GTIN `10614141000415` is also that of the case of `bottle-946` -> each pack and each case has a number of its own',
     ]);
   });
 
@@ -272,7 +285,10 @@ describe('every slip is told with its place and its mend', () => {
   });
 
   it('reads as the text beside the fixture', () => {
-    const { diagnostics } = loadRecord('tests/fixtures/bad/patio-cleaner.yaml', nodeFiles);
+    const { diagnostics } = loadRecord(
+      'tests/fixtures/bad/patio-cleaner.yaml',
+      filesAllowing(['tests/fixtures']),
+    );
     expect(renderText(diagnostics)).toBe(readFileSync('tests/fixtures/bad/patio-cleaner.txt', 'utf8'));
   });
   it('reads as one clear block', () => {

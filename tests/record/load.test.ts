@@ -4,7 +4,7 @@ import { nodeFiles } from '../../src/cli/files.ts';
 import { loadRecord, parseRecordText, parseRecordValue } from '../../src/record/load.ts';
 import type { ProductRecord } from '../../src/record/product-record.ts';
 import type { Outcome } from '../../src/report/diagnostic.ts';
-import { changed, env, files, load, product } from './_example.ts';
+import { changed, env, files, load, product, told } from './_example.ts';
 
 const good = (outcome: Outcome<ProductRecord>): ProductRecord => {
   if (!outcome.ok) throw new Error(outcome.diagnostics.map(({ message }) => message).join('\n'));
@@ -163,5 +163,56 @@ describe('loadRecord', () => {
   it('drops a byte order mark and takes Windows line ends', () => {
     const marked = new TextEncoder().encode(`\ufeff${product.replaceAll('\n', '\r\n')}`);
     expect(withoutPlaces(good(load(marked)))).toEqual(withoutPlaces(good(load(product))));
+  });
+});
+
+describe('hazards on the way in', () => {
+  const given = (...hazards: string[]) =>
+    load(
+      changed([
+        'hazards: [Flam. Liq. 3, Skin Irrit. 2',
+        `hazards: [${hazards.map(each => JSON.stringify(each)).join(', ')}, Skin Irrit. 2`,
+      ]),
+    );
+  const line = (outcome: ReturnType<typeof given>) => {
+    if (!outcome.ok) throw new Error(told(outcome).join('\n'));
+    const found = outcome.value.formula[2];
+    if (found?.kind !== 'substance') throw new Error('not the line');
+    return found.given;
+  };
+
+  it('are one notation inside, and say what was read another way', () => {
+    const { hazards, readAs } = line(
+      given('Serious eye damage (Category 1)', 'Acute toxicity (oral, dermal), Category 4'),
+    );
+    expect(hazards?.map(({ code, route }) => [code, route]).slice(0, 3)).toEqual([
+      ['Eye Dam. 1', null],
+      ['Acute Tox. 4', 'oral'],
+      ['Acute Tox. 4', 'dermal'],
+    ]);
+    expect(readAs).toEqual([
+      { written: 'Serious eye damage (Category 1)', read: ['Eye Dam. 1'] },
+      {
+        written: 'Acute toxicity (oral, dermal), Category 4',
+        read: ['Acute Tox. 4 (oral)', 'Acute Tox. 4 (dermal)'],
+      },
+    ]);
+    expect(line(given('Eye Dam. 1')).readAs).toBeUndefined();
+  });
+
+  // What no rule of the law takes up as written: CLP Annex VI Table 1.1 has no such codes but for entries to be completed.
+  it.each([
+    ['Carc. 1', /1A or 1B/],
+    ['Muta. 1', /1A or 1B/],
+    ['Repr. 1', /1A or 1B/],
+    ['Expl. 1', /Expl\. 1\.1/],
+    ['STOT SE 3', /respiratory irritation/],
+    ['Acute Tox. 4', /\(oral\)/],
+    ['H314', /Skin Corr\. 1A/],
+    ['not classified', /hazards: \[\]/],
+  ])('%s is a question', (hazard, answers) => {
+    const outcome = given(hazard);
+    expect(outcome.ok).toBe(false);
+    expect(told(outcome)[0]).toMatch(answers);
   });
 });

@@ -7,7 +7,7 @@ import { parseArguments } from '../arguments.ts';
 import type { Command } from '../command.ts';
 import { exit, type Io } from '../io.ts';
 import { open } from '../open.ts';
-import { asOf, json, records } from '../options.ts';
+import { allow, asOf, json, records } from '../options.ts';
 import { report } from '../report.ts';
 
 /** The command as data. */
@@ -19,7 +19,7 @@ export const command: Command = {
     'Writes nothing. All that is wrong is said at once, with file, line, column and what would be right.',
   ],
   argument: records,
-  options: { json, 'as-of': asOf },
+  options: { json, 'as-of': asOf, allow },
   examples: [
     { call: 'check product.yaml', does: 'what the record makes of the formula, or what is wrong with it' },
   ],

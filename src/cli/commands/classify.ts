@@ -10,9 +10,8 @@ import { parseArguments, UsageError } from '../arguments.ts';
 import { briefJson, briefText } from '../brief.ts';
 import { classifyLines } from '../classify-lines.ts';
 import type { Command } from '../command.ts';
-import { nodeFiles } from '../files.ts';
 import { exit, type Io } from '../io.ts';
-import { asOf, basis, json, records } from '../options.ts';
+import { allow, asOf, basis, json, records } from '../options.ts';
 import { findingsJson, report } from '../report.ts';
 
 /** The command as data. */
@@ -31,6 +30,7 @@ export const command: Command = {
     brief: { kind: 'flag', does: 'leaves the reasons out' },
     json,
     'as-of': asOf,
+    allow,
   },
   examples: [
     { call: 'classify product.yaml', does: 'the work sheet: what the mixture is, and why' },
@@ -65,7 +65,7 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
 async function asTexts(paths: readonly string[], reference: Reference, brief: boolean, io: Io) {
   let status: number = exit.done;
   for (const path of paths) {
-    const opened = openProduct(path, nodeFiles, reference.basis);
+    const opened = openProduct(path, io.files, reference.basis);
     report(opened.diagnostics, io);
     if (!opened.ok) {
       status = exit.badInput;
@@ -81,7 +81,7 @@ async function asTexts(paths: readonly string[], reference: Reference, brief: bo
 async function asDocuments(paths: readonly string[], reference: Reference, brief: boolean, io: Io) {
   let status: number = exit.done;
   const documents = paths.map(path => {
-    const opened = openProduct(path, nodeFiles, reference.basis);
+    const opened = openProduct(path, io.files, reference.basis);
     report(opened.diagnostics, io);
     if (!opened.ok) {
       status = exit.badInput;

@@ -17,7 +17,7 @@ import { parseArguments } from '../arguments.ts';
 import type { Command } from '../command.ts';
 import { exit, type Io } from '../io.ts';
 import { open } from '../open.ts';
-import { asOf, basis, json, record as oneRecord, out } from '../options.ts';
+import { allow, asOf, basis, json, record as oneRecord, out } from '../options.ts';
 import { report } from '../report.ts';
 import { writeFiles } from '../write-files.ts';
 
@@ -38,6 +38,7 @@ export const command: Command = {
     out,
     json,
     'as-of': asOf,
+    allow,
   },
   examples: [
     {

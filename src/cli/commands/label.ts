@@ -5,7 +5,7 @@ import { choosePack } from '../choose-pack.ts';
 import type { Command } from '../command.ts';
 import { openClassified, outputFolder } from '../draft.ts';
 import { exit, type Io } from '../io.ts';
-import { asOf, json, out, record } from '../options.ts';
+import { allow, asOf, json, out, record } from '../options.ts';
 import { report } from '../report.ts';
 import { writeOutput } from '../write-files.ts';
 
@@ -27,6 +27,7 @@ export const command: Command = {
     out,
     json,
     'as-of': asOf,
+    allow,
   },
   examples: [
     { call: 'label product.yaml --pack bottle-946', does: 'the label of one pack' },

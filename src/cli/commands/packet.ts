@@ -6,7 +6,7 @@ import { parseArguments } from '../arguments.ts';
 import type { Command } from '../command.ts';
 import { openClassified, outputFolder } from '../draft.ts';
 import { exit, type Io } from '../io.ts';
-import { asOf, json, out, record } from '../options.ts';
+import { allow, asOf, json, out, record } from '../options.ts';
 import { report } from '../report.ts';
 import { writeOutput } from '../write-files.ts';
 
@@ -17,7 +17,7 @@ export const command: Command = {
   place: 100,
   about: ['A packet with a part that cannot be made is refused whole.'],
   argument: record,
-  options: { out, json, 'as-of': asOf },
+  options: { out, json, 'as-of': asOf, allow },
   examples: [
     { call: 'packet product.yaml', does: 'label, data sheet, classification and work sheet in out/<code>/' },
   ],

@@ -7,7 +7,7 @@ import { parseArguments } from '../arguments.ts';
 import type { Command } from '../command.ts';
 import { openClassified, outputFolder } from '../draft.ts';
 import { exit, type Io } from '../io.ts';
-import { asOf, basis, json, out, record } from '../options.ts';
+import { allow, asOf, basis, json, out, record } from '../options.ts';
 import { report } from '../report.ts';
 import { writeOutput } from '../write-files.ts';
 
@@ -26,6 +26,7 @@ export const command: Command = {
     out,
     json,
     'as-of': asOf,
+    allow,
   },
   examples: [{ call: 'sds product.yaml --paper a4', does: 'the sheet on A4' }],
   run,

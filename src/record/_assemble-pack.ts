@@ -1,0 +1,63 @@
+import { inUnit } from '../quantity/measure.ts';
+import type { Path, Places } from './places.ts';
+import type { Pack } from './product-record.ts';
+import type { ProductInput } from './product-schema.ts';
+
+/** A pack in fixed units. */
+export function packOf(pack: NonNullable<ProductInput['packs']>[number], places: Places, path: Path): Pack {
+  const { container, label, roll } = pack;
+  return {
+    id: pack.id,
+    contents: { value: pack.contents.number, unit: pack.contents.unit, written: pack.contents.written },
+    gtin: pack.gtin ?? null,
+    container: container
+      ? {
+          shape: container.shape,
+          diameter: container.diameter ?? null,
+          labelPanelHeight: container['label-panel-height'] ?? null,
+          childResistant: container['child-resistant'] ?? null,
+          width: container.width ?? null,
+          depth: container.depth ?? null,
+          height: container.height ?? null,
+          capacityMillilitres: container.capacity?.base ?? null,
+          material: container.material ?? null,
+          closure: container.closure ?? null,
+          tactileWarning: container['tactile-warning'] ?? null,
+        }
+      : null,
+    label: label
+      ? { width: label.width, height: label.height, cornerRadius: label['corner-radius'] ?? 0 }
+      : null,
+    roll: roll
+      ? {
+          core: roll.core,
+          maxDiameter: roll['max-diameter'],
+          gap: roll.gap,
+          linerAndFace: roll['liner-and-face'],
+          unwind: roll.unwind,
+          across: roll.across ?? null,
+          labels: roll.labels ?? null,
+        }
+      : null,
+    case: pack.case
+      ? {
+          count: pack.case.count,
+          gtin: pack.case.gtin ?? null,
+          tareKilograms: pack.case.tare ? inUnit(pack.case.tare.base, 'mass', 'kg') : null,
+          length: pack.case.length ?? null,
+          width: pack.case.width ?? null,
+          height: pack.case.height ?? null,
+          perLayer: pack.case['per-layer'] ?? null,
+          layers: pack.case.layers ?? null,
+        }
+      : null,
+    dilutions: (pack.dilution ?? []).map(({ with: diluent, ratio, use }, index) => ({
+      with: diluent ?? 'water',
+      ...ratio,
+      use: use ?? null,
+      at: places.at([...path, 'dilution', index]),
+    })),
+    lotWindow: pack['lot-window'] ?? null,
+    at: places.at(path),
+  };
+}

@@ -1,0 +1,71 @@
+import { readMeasure } from '../quantity/measure.ts';
+import { misreads, type Reading, reads } from '../quantity/reading.ts';
+import { leaf, line, list, mapping, millimetres, oneOf } from './_leaf.ts';
+import * as z from './_zod.ts';
+import type { BrandColor } from './record-blocks.ts';
+
+function readColor(text: string): Reading<BrandColor> {
+  const written = text.trim();
+  const hex = /^#([0-9a-f]{2})([0-9a-f]{2})([0-9a-f]{2})$/i.exec(written);
+  if (hex) {
+    const [red, green, blue] = hex.slice(1).map(pair => Number.parseInt(pair, 16));
+    return reads({ kind: 'rgb', parts: [red!, green!, blue!], written });
+  }
+  const parts = /^cmyk\s*\(?\s*([\d.]+)[\s,]+([\d.]+)[\s,]+([\d.]+)[\s,]+([\d.]+)\s*\)?$/i.exec(written);
+  if (parts) {
+    const [cyan, magenta, yellow, black] = parts.slice(1).map(Number);
+    if ([cyan!, magenta!, yellow!, black!].every(part => part >= 0 && part <= 100))
+      return reads({ kind: 'cmyk', parts: [cyan!, magenta!, yellow!, black!], written });
+  }
+  return misreads(
+    `\`${text}\` is not a color`,
+    'write cmyk(80, 20, 60, 10) in percent, as your printer names it, or "#0a5c36" in quotes',
+  );
+}
+
+/** The maker's look. */
+export const brandSchema = mapping(
+  {
+    color: z.optional(leaf(readColor, 'a color', 'cmyk(80, 20, 60, 10)', 'Color of the brand band')),
+    logo: z.optional(line('artwork/logo.svg', 'Path of the logo, relative to this file: SVG, PDF or PNG')),
+  },
+  "The maker's look: color and logo",
+);
+
+const place = (example: string, description: string) =>
+  leaf(
+    text => {
+      const length = text.trim() === '0' ? readMeasure('0 mm', 'length') : readMeasure(text, 'length');
+      if (!length.ok) return length;
+      const { value } = length.value.base;
+      return value < 0 ? misreads(`\`${text}\` is outside of the label`) : reads(value);
+    },
+    'a length with its unit',
+    example,
+    description,
+  );
+
+/** Artwork under the label, with the areas that are printed on. */
+export const artworkSchema = mapping(
+  {
+    file: line('artwork/front.pdf', 'Path of the artwork, relative to this file: PDF, PNG or SVG'),
+    areas: list(
+      mapping(
+        {
+          holds: oneOf(
+            ['regulated', 'identity', 'directions', 'bar-code', 'net-contents', 'lot'],
+            'What is printed there',
+          ),
+          left: place('4 mm', 'Distance from the left edge of the trim'),
+          bottom: place('4 mm', 'Distance from the lower edge of the trim'),
+          width: millimetres('60 mm', 'Width'),
+          height: millimetres('80 mm', 'Height'),
+        },
+        'An area of the artwork that stays free',
+      ),
+      '[{holds: regulated, left: 4 mm, bottom: 4 mm, width: 60 mm, height: 80 mm}]',
+      'Areas that the label prints on',
+    ).check(z.minLength(1)),
+  },
+  'Artwork of the maker under declared areas',
+);

@@ -1,0 +1,61 @@
+import type { Exact } from '../quantity/exact.ts';
+import type { Millimetres } from '../quantity/length.ts';
+import type { Position } from '../report/diagnostic.ts';
+import type { Dilution } from './record-blocks.ts';
+
+export interface Quantity {
+  readonly value: Exact;
+  /** `mL`, `L`, `fl oz`, `gal`, `g`, `kg`, `oz`, `lb`, `mm` … as written. */
+  readonly unit: string;
+  readonly written: string;
+}
+
+/** One pack in which the product is sold. */
+export interface Pack {
+  readonly id: string;
+  readonly contents: Quantity;
+  /** GTIN with a right check digit, as written. */
+  readonly gtin: string | null;
+  readonly container: {
+    readonly shape: 'cylinder' | 'rectangular' | 'other';
+    readonly diameter: Millimetres | null;
+    readonly labelPanelHeight: Millimetres | null;
+    readonly childResistant: boolean | null;
+    readonly width?: Millimetres | null;
+    readonly depth?: Millimetres | null;
+    readonly height?: Millimetres | null;
+    readonly capacityMillilitres?: Exact | null;
+    readonly material?: string | null;
+    readonly closure?: string | null;
+    readonly tactileWarning?: boolean | null;
+  } | null;
+  readonly label: {
+    readonly width: Millimetres;
+    readonly height: Millimetres;
+    readonly cornerRadius: Millimetres;
+  } | null;
+  readonly roll: {
+    readonly core: Millimetres;
+    readonly maxDiameter: Millimetres;
+    readonly gap: Millimetres;
+    readonly linerAndFace: Millimetres;
+    readonly unwind: string;
+    readonly across?: number | null;
+    readonly labels?: number | null;
+  } | null;
+  readonly case: {
+    readonly count: number;
+    readonly gtin: string | null;
+    readonly tareKilograms: Exact | null;
+    readonly length?: Millimetres | null;
+    readonly width?: Millimetres | null;
+    readonly height?: Millimetres | null;
+    readonly perLayer?: number | null;
+    readonly layers?: number | null;
+  } | null;
+  /** Use solutions that the user makes of it. */
+  readonly dilutions?: readonly Dilution[];
+  /** Space on the label that the coder prints lot and date into. */
+  readonly lotWindow: { readonly width: Millimetres; readonly height: Millimetres } | null;
+  readonly at: Position;
+}

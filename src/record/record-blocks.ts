@@ -1,0 +1,154 @@
+import type { Exact } from '../quantity/exact.ts';
+import type { Millimetres } from '../quantity/length.ts';
+import type { Position } from '../report/diagnostic.ts';
+import type { GivenData } from './given-data.ts';
+
+/** Who buys the product, and where: decides which labels are due. */
+export interface SoldTo {
+  readonly users: readonly ('workplace' | 'consumers')[];
+  readonly markets: readonly ('us' | 'eu')[];
+}
+
+/** Facts on which statements depend; null where the record does not say. */
+export interface StatementConditions {
+  /** Gives off vapours that can form a hazardous atmosphere. */
+  readonly volatile: boolean | null;
+  /** Inhalable dusts or mists may occur in use. */
+  readonly inhalable: boolean | null;
+  /** Applied by spraying. */
+  readonly sprayed: boolean | null;
+  /** A specific treatment that the label names. */
+  readonly specificTreatment: string | null;
+  /** Explosives of Division 1.4: compatibility group S in transport packaging. */
+  readonly compatibilityGroupS: boolean | null;
+}
+
+/** What the record says of hazard, precautionary and supplemental statements; codes as `P370+P378`. */
+export interface StatementSettings {
+  /** Words for the fields of a statement; a single field without a name is `*`. */
+  readonly words: Readonly<Record<string, Readonly<Record<string, readonly string[]>>>>;
+  readonly conditions: StatementConditions;
+  /** Alternatives of a statement that apply: `P260: [mist, spray]`. */
+  readonly choose: Readonly<Record<string, readonly string[]>>;
+  /** Statements that stay where their number is limited. */
+  readonly keep: readonly string[];
+  /** Statements left out, with the reason (29 CFR 1910.1200 App. C, C.2.4.9). */
+  readonly omit: readonly { readonly code: string; readonly reason: string; readonly at: Position }[];
+  /** Statements that the maker adds. */
+  readonly add: readonly string[];
+}
+
+/** What is claimed as a trade secret for a line (29 CFR 1910.1200(i)). */
+export interface TradeSecret {
+  readonly identity: boolean;
+  readonly percent: boolean;
+  /** What the sheet prints in place of a withheld name; null where the record gives nothing. */
+  readonly shownAs: string | null;
+}
+
+/** A constituent of the formula that a reaction uses up. */
+export interface Reactant {
+  /** CAS number or name of a constituent. */
+  readonly of: string;
+  readonly moles: Exact;
+  /** g/mol */
+  readonly molarMass: Exact;
+}
+
+/** What a reaction leaves; water counts. */
+export interface ReactionProduct {
+  readonly name: string;
+  readonly cas: string | null;
+  readonly moles: Exact;
+  /** g/mol */
+  readonly molarMass: Exact;
+  readonly given: GivenData;
+}
+
+/** A reaction that runs to its end in the batch: what remains is classified. */
+export interface Reaction {
+  readonly consumes: readonly Reactant[];
+  readonly forms: readonly ReactionProduct[];
+  readonly source: string | null;
+  readonly at: Position;
+  /** `reacts[0]` */
+  readonly path: string;
+}
+
+/** A use solution: parts of the pack's content in parts of the diluent, by volume. */
+export interface Dilution {
+  readonly with: string;
+  readonly product: Exact;
+  readonly diluent: Exact;
+  /** `1:16` */
+  readonly written: string;
+  /** What this solution is for. */
+  readonly use: string | null;
+  readonly at: Position;
+}
+
+/** A color for printing: process parts in percent, or red, green and blue of 0 to 255. */
+export type BrandColor =
+  | {
+      readonly kind: 'cmyk';
+      readonly parts: readonly [number, number, number, number];
+      readonly written: string;
+    }
+  | { readonly kind: 'rgb'; readonly parts: readonly [number, number, number]; readonly written: string };
+
+/** The maker's look. */
+export interface Brand {
+  readonly color: BrandColor | null;
+  /** Path of the logo, as seen from where the record lies. */
+  readonly logo: string | null;
+}
+
+/** Artwork of the maker under the label, with the areas that the label may print on. */
+export interface Artwork {
+  /** Path, as seen from where the record lies. */
+  readonly file: string;
+  readonly areas: readonly {
+    readonly holds: 'regulated' | 'identity' | 'directions' | 'bar-code' | 'net-contents' | 'lot';
+    /** From the lower left corner of the trim. */
+    readonly left: Millimetres;
+    readonly bottom: Millimetres;
+    readonly width: Millimetres;
+    readonly height: Millimetres;
+  }[];
+}
+
+/** A qualified person's review, as `sign` writes it. */
+export interface Review {
+  readonly by: string;
+  readonly qualification: string | null;
+  /** Year-month-day. */
+  readonly date: string;
+  /** What was reviewed: `classification`, `label bottle-946`, `sheet`. */
+  readonly of: readonly string[];
+  /** Fingerprint of the inputs that were reviewed. */
+  readonly fingerprint: string;
+  readonly note: string | null;
+}
+
+/** What the data sheet needs of one ingredient and calculation cannot know. */
+export interface SheetIngredient {
+  /** CAS number or name of a constituent. */
+  readonly of: string;
+  readonly limits: readonly {
+    readonly list: string;
+    readonly value: string;
+    /** Year-month-day or year; null where not given. */
+    readonly date: string | null;
+  }[];
+  readonly synonyms: readonly string[];
+  readonly impurities: string | null;
+  readonly toxicity: string | null;
+  readonly ecotoxicity: string | null;
+  readonly persistence: string | null;
+  readonly bioaccumulation: string | null;
+  readonly mobility: string | null;
+  readonly source: string | null;
+  /** Listed in section 3 although it is below its cut-off. */
+  readonly list: boolean;
+  readonly at: Position;
+}
