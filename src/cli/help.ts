@@ -71,9 +71,14 @@ export function overview(commands: readonly ListedCommand[]): string {
 export function commandTable(commands: readonly Command[]): string {
   const cell = (text: string) => text.replaceAll('|', '\\|');
   const shown = new Set(['json', 'as-of', 'out']);
-  const rows = commands.map(command => {
+  const rows = commands.map((command): readonly [string, string] => {
     const options = Object.fromEntries(Object.entries(command.options).filter(([name]) => !shown.has(name)));
-    return `| \`${cell(usageLine({ ...command, options }))}\` | ${cell(command.does)} |`;
+    return [`\`${cell(usageLine({ ...command, options }))}\``, cell(command.does)];
   });
-  return ['| command | does |', '| --- | --- |', ...rows].join('\n');
+  // Padded, as the formatter of the tree wants it.
+  const table = [['command', 'does'] as const, ...rows];
+  const widths = [0, 1].map(at => Math.max(...table.map(row => row[at]!.length)));
+  const line = (row: readonly string[], fill = ' ') =>
+    `| ${row.map((text, at) => text.padEnd(widths[at]!, fill)).join(' | ')} |`;
+  return [line(table[0]!), line(['', ''], '-'), ...rows.map(row => line(row))].join('\n');
 }
