@@ -1,4 +1,4 @@
-const WIDTH = 150;
+const WIDTH = 300;
 
 /** JSON with what fits on one line on one line, so that a dump is short and a change shows as few lines. */
 export function json(value: unknown, indent = ''): string {
