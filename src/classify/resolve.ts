@@ -56,7 +56,7 @@ export function resolve(constituent: Constituent, index: number, lookup: Harmoni
       source: { kind: 'none', named: given.source ?? null },
     }),
     entry: null,
-    warnings: [{ id: 'no-data', constituent: index, cites: [] }],
+    warnings: [{ id: 'no-data', constituent: index, cas, cites: [] }],
   };
 }
 

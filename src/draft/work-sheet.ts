@@ -1,8 +1,7 @@
 import type { Classification, OtherClass, Replaced } from '../classify/classification.ts';
 import type { Because } from '../classify/facts/because.ts';
-import { namedIn } from '../classify/facts/figure.ts';
+import { namedIn, unitOf } from '../classify/facts/figure.ts';
 import type { LabelElements } from '../labelling/label-elements.ts';
-import { ateUnits } from '../notation/parse-ate.ts';
 import { printHazard } from '../notation/print-hazard.ts';
 import { show } from '../quantity/print.ts';
 import type { ProductRecord } from '../record/product-record.ts';
@@ -135,7 +134,7 @@ function blocksOf(sheet: WorkSheet): Block[] {
       words.cites(other.because.cites),
     ]),
     notApplicable: foldNotApplicable(otherClasses, words, telling),
-    ateMix: ate.map(([key, value]) => [key, `${show(value)} ${ateUnits[key as keyof typeof ateUnits]}`]),
+    ateMix: ate.map(([key, value]) => [key, `${show(value)} ${unitOf[key as keyof typeof unitOf]}`]),
     unknownToxicity: unknown.map(([route, percent]) => [route, show(percent)]),
     omitted: elements.omitted.map(({ what, why, cite }) => [what, why, cite]),
     readings: readings.map(reading => [reading.id, words.taken(reading), reading.cite]),

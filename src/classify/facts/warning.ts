@@ -12,7 +12,7 @@ export type Warning = WarningFacts & { readonly cites: readonly Provision[] };
 export type WarningId = Warning['id'];
 
 type WarningFacts =
-  | { readonly id: 'no-data'; readonly constituent: number }
+  | { readonly id: 'no-data'; readonly constituent: number; readonly cas: string | null }
   | {
       readonly id: 'milder-than-harmonised';
       readonly constituent: number;

@@ -17,7 +17,7 @@ import { gasOf } from './sums.ts';
 export function warning(found: Warning, tell: Telling): string {
   switch (found.id) {
     case 'no-data':
-      return `${tell.names(found.constituent)}: no hazards in the record and no harmonised entry; every endpoint without a value is unknown`;
+      return `${tell.names(found.constituent)}${found.cas ? ` (CAS ${found.cas})` : ''}: no hazards in the record and no harmonised entry; every endpoint without a value is unknown`;
     case 'milder-than-harmonised': {
       const codes = found.hazards.map(({ code, route }) => (route ? `${code} (${route})` : code));
       return `${tell.names(found.constituent)}: the record is milder than the harmonised entry ${found.index} (${found.act}) for ${codes.join(', ')}`;

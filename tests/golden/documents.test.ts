@@ -1,0 +1,112 @@
+import { createHash } from 'node:crypto';
+import { afterAll, beforeAll, describe, it } from 'vitest';
+import { labelDocument } from '../../src/document/label.ts';
+import { sheetDocument } from '../../src/document/sheet.ts';
+import { loadTemplate } from '../../src/document/template.ts';
+import { makePacket } from '../../src/draft/packet.ts';
+import { layoutLabel } from '../../src/layout/label/layout-label.ts';
+import { layoutSheet } from '../../src/layout/sheet/layout-sheet.ts';
+import { loadPressProfile } from '../../src/layout/stock.ts';
+import { completeRecord } from '../../src/record/complete.ts';
+import { openExposure } from '../../src/reference/exposure/open-exposure.ts';
+import { packagePath, readPackageFile } from '../../src/reference/package-files.ts';
+import { renderText } from '../../src/report/render.ts';
+import { loadFonts } from '../../src/text/font-library.ts';
+import type { FontLibrary } from '../../src/text/glyph-run.ts';
+import { en } from '../../src/words/en/index.ts';
+import { compare, nothingElseIn } from './_compare.ts';
+import { summary, tagTree, textRuns } from './_frames.ts';
+import { htmlText } from './_html-text.ts';
+import { json } from './_json.ts';
+import { pdfTagTree } from './_pdf-tags.ts';
+import { AS_OF, classified, demos, must, nameOf } from './_products.ts';
+
+// Golden dumps of this program's own output: no outside source, they show what a change changes.
+
+const date = `${AS_OF}T00:00:00Z`;
+let fonts: FontLibrary;
+beforeAll(async () => {
+  fonts = await loadFonts();
+});
+
+describe.each(demos)('%s', path => {
+  const name = nameOf(path);
+
+  it('label', async () => {
+    const { record, elements } = await classified(path, 'us-hcs');
+    const templates = packagePath('templates');
+    const profile = must(await loadPressProfile(templates));
+    const template = await loadTemplate(templates, 'labels/us-workplace.hbs');
+    for (const pack of record.packs) {
+      const input = { record: must(completeRecord(record)), pack, elements, draft: true, date };
+      const laidOut = await layoutLabel(labelDocument(input, template), fonts, { die: pack.label!, profile });
+      const { frames, root } = must(laidOut);
+      const parts = [
+        ...frames.flatMap(frame => [textRuns(frame), '', summary(frame), '']),
+        tagTree(root, frames),
+        '',
+        renderText(laidOut.diagnostics),
+      ];
+      compare(`label/${name}.txt`, parts.join('\n').trimEnd());
+    }
+  });
+
+  it('sheet on its pages', async () => {
+    const product = await classified(path, 'us-hcs');
+    const model = sheetDocument(
+      {
+        ...product,
+        record: must(completeRecord(product.record)),
+        words: en,
+        exposure: openExposure(
+          readPackageFile('hazard-data', 'exposure', 'osha-pel.tsv'),
+          readPackageFile('hazard-data', 'exposure', 'carcinogen-lists.tsv'),
+        ),
+        thresholds: product.reference.basis,
+        date,
+        revision: product.record.revision,
+        draft: true,
+      },
+      await loadTemplate(packagePath('templates'), 'sheets/us-hcs.hbs'),
+    );
+    const pages = (['letter', 'a4'] as const).flatMap(paper =>
+      layoutSheet(model, fonts, { paper }).frames.flatMap((frame, at) => {
+        const runs = textRuns(frame);
+        // The text stands in the dump of the tags; of all its places a digest is enough.
+        const digest = createHash('sha256').update(runs).digest('hex').slice(0, 16);
+        return [
+          `${paper}, page ${at + 1}: ${runs.split('\n')[0]}`,
+          `text runs: ${digest}`,
+          summary(frame),
+          '',
+        ];
+      }),
+    );
+    compare(`sheet/${name}.pages.txt`, pages.join('\n').trimEnd());
+    const { frames, root } = layoutSheet(model, fonts, { paper: 'letter' });
+    compare(`sheet/${name}.tags.txt`, tagTree(root, frames));
+  });
+
+  it('packet', async () => {
+    const packet = await makePacket(await classified(path, 'us-hcs'), AS_OF, fonts, en);
+    const file = (wanted: string) => packet.files.find(({ name: each }) => each === wanted)!.bytes;
+    compare(`sheet/${name}.text.txt`, htmlText(file('sds.html') as string));
+    compare(`sheet/${name}.json`, json(JSON.parse(file('sds.json') as string)));
+    compare(`sheet/${name}.pdf-tags.txt`, await pdfTagTree(file('sds.pdf') as Uint8Array));
+    const label = packet.files.find(({ name: each }) => each.startsWith('label-'))!;
+    compare(`label/${name}.pdf-tags.txt`, await pdfTagTree(label.bytes as Uint8Array));
+    const index = [htmlText(file('index.html') as string), '', 'Review', ...packet.review];
+    compare(`packet/${name}.txt`, index.join('\n'));
+  });
+});
+
+afterAll(() => {
+  const named = (folder: string, ends: readonly string[]) =>
+    nothingElseIn(
+      folder,
+      demos.flatMap(path => ends.map(end => `${folder}/${nameOf(path)}.${end}`)),
+    );
+  named('label', ['txt', 'pdf-tags.txt']);
+  named('sheet', ['pages.txt', 'tags.txt', 'text.txt', 'json', 'pdf-tags.txt']);
+  named('packet', ['txt']);
+});
