@@ -1,7 +1,9 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parse } from 'csv-parse/sync';
-import { carcinogenColumns, joinCells, limitColumns } from '../reference/exposure/columns.ts';
+import { carcinogenColumns, limitColumns } from '../reference/exposure/columns.ts';
+import { joinCells } from '../reference/lists/cells.ts';
+import { casNumbers, compiledTable } from './_compiled-table.ts';
 
 type Row = Readonly<Record<string, string>>;
 
@@ -24,7 +26,7 @@ export function compileLimits(csv: string, standardsRead: readonly string[]): st
       }),
     ),
   );
-  return table(limitColumns, lines);
+  return compiledTable(limitColumns, lines);
 }
 
 /** Text of carcinogen-lists.tsv, of the same form. */
@@ -44,35 +46,21 @@ export function compileCarcinogens(csv: string): string {
       }),
     ),
   );
-  return table(carcinogenColumns, lines);
+  return compiledTable(carcinogenColumns, lines);
 }
 
-/** Rows without a CAS number are kept out: nothing could find them. */
-const casNumbers = (cell: string): string[] =>
-  cell
-    .split(';')
-    .map(part => part.trim())
-    .filter(part => part !== '');
-
-const casKey = (line: string): string => line.slice(0, line.indexOf('\t'));
-
-/** Sorted by CAS number; rows of one number keep the order of their source. */
-function table(columns: readonly string[], lines: readonly string[]): string {
-  const sorted = lines
-    .map((line, at) => ({ line, at, key: casKey(line) }))
-    .sort((a, b) => (a.key < b.key ? -1 : a.key > b.key ? 1 : a.at - b.at));
-  return `${[columns.join('\t'), ...sorted.map(({ line }) => line)].join('\n')}\n`;
-}
-
-/** Writes osha-pel.tsv and carcinogen-lists.tsv beside their sources in `folder`. */
-export function generateExposure(folder: string): void {
-  const read = (name: string) => readFileSync(join(folder, name), 'utf8');
-  const source = JSON.parse(read('osha-pel.source.json')) as {
+/** Writes exposure/osha-pel.tsv and exposure/carcinogen-lists.tsv from sources/, both in `data`. */
+export function generateExposure(data: string): void {
+  const read = (...name: string[]) => readFileSync(join(data, ...name), 'utf8');
+  const source = JSON.parse(read('exposure', 'osha-pel.source.json')) as {
     standardsRead: { sections: readonly string[] };
   };
   writeFileSync(
-    join(folder, 'osha-pel.tsv'),
-    compileLimits(read('osha-pel.csv'), source.standardsRead.sections),
+    join(data, 'exposure', 'osha-pel.tsv'),
+    compileLimits(read('sources', 'osha-pel.csv'), source.standardsRead.sections),
   );
-  writeFileSync(join(folder, 'carcinogen-lists.tsv'), compileCarcinogens(read('carcinogen-lists.csv')));
+  writeFileSync(
+    join(data, 'exposure', 'carcinogen-lists.tsv'),
+    compileCarcinogens(read('sources', 'carcinogen-lists.csv')),
+  );
 }

@@ -5,10 +5,12 @@ import { generateExposure } from './exposure.ts';
 import { generateHarmonised } from './harmonised.ts';
 import { readingsTable } from './readings.ts';
 import { generateRecordSchema } from './record-schema.ts';
+import { generateRegulatory } from './regulatory.ts';
 
 // Everything that is made from something else in the tree; tests check that each file is current.
 generateRecordSchema(packageRoot());
 generateHarmonised(packagePath('hazard-data', 'substances'));
-generateExposure(packagePath('hazard-data', 'exposure'));
+generateExposure(packagePath('hazard-data'));
+generateRegulatory(packagePath('hazard-data'));
 generateAllocations(packagePath('hazard-data'));
 writeFileSync(packagePath('hazard-data', 'READINGS.md'), readingsTable());

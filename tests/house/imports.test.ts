@@ -27,6 +27,7 @@ const all = [
   'report',
   'text',
   'version.ts',
+  'words',
 ];
 
 /**
@@ -51,9 +52,11 @@ const may: Readonly<Record<string, readonly [readonly string[], readonly string[
   barcode: [['quantity', 'report'], []],
   // Section 3 of the sheet states percents: it takes the formula and prints numbers.
   document: [
-    ['labelling', 'notation', 'quantity', 'report'],
+    ['labelling', 'notation', 'quantity', 'report', 'words'],
     ['classify', 'formula', 'record', 'reference'],
   ],
+  // English of results: facts become text, nothing is worked out.
+  words: [['quantity', 'report'], ['reference']],
   // `document/template.ts` gives the text of a node; the symbol of a pictogram is named by labelling.
   layout: [['document', 'text', 'barcode', 'quantity', 'report'], ['labelling']],
   pdf: [

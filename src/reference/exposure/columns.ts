@@ -1,5 +1,6 @@
 /** Columns of osha-pel.tsv, in order. */
 export const limitColumns = [
+  /** Empty where the table prints none. */
   'cas',
   /** As the table prints it, with the fraction or form that the limit is for. */
   'name',
@@ -20,6 +21,7 @@ export const limitColumns = [
 
 /** Columns of carcinogen-lists.tsv, in order. */
 export const carcinogenColumns = [
+  /** Empty where no list gives one. */
   'cas',
   /** As the list names it; may be narrower than the substance. */
   'name',
@@ -35,20 +37,3 @@ export const carcinogenColumns = [
 
 export type LimitCells = Readonly<Record<(typeof limitColumns)[number], string>>;
 export type CarcinogenCells = Readonly<Record<(typeof carcinogenColumns)[number], string>>;
-
-/** A row as one line without its line end. */
-export const joinCells = <C extends string>(
-  columns: readonly C[],
-  cells: Readonly<Record<C, string>>,
-): string => columns.map(column => cells[column]).join('\t');
-
-/** A line as a row. */
-export function splitCells<C extends string>(
-  columns: readonly C[],
-  line: string,
-): Readonly<Record<C, string>> {
-  const cells = line.split('\t');
-  return Object.fromEntries(columns.map((column, at) => [column, cells[at] ?? ''])) as Readonly<
-    Record<C, string>
-  >;
-}

@@ -9,6 +9,7 @@ import { completeRecord } from '../../../src/record/complete.ts';
 import type { RecordEnv } from '../../../src/record/files.ts';
 import { openExposure } from '../../../src/reference/exposure/open-exposure.ts';
 import { loadLabelData } from '../../../src/reference/label-data/load-label-data.ts';
+import { openRegulatory } from '../../../src/reference/regulatory/open-regulatory.ts';
 import type { Outcome } from '../../../src/report/diagnostic.ts';
 
 export const DATE = '2026-11-25T08:30:00Z';
@@ -31,6 +32,10 @@ export const exposure = openExposure(
   readFileSync('hazard-data/exposure/osha-pel.tsv'),
   readFileSync('hazard-data/exposure/carcinogen-lists.tsv'),
 );
+
+const list = (name: string) => readFileSync(`hazard-data/regulatory/${name}.tsv`);
+
+export const regulatory = openRegulatory(list('cercla'), list('epcra-313'), list('prop65'));
 
 export const sheetTemplate = (): Promise<Template> => loadTemplate('templates', 'sheets/us-hcs.hbs');
 
@@ -68,6 +73,7 @@ async function inputOf({ record, formula }: Product, more: Partial<SheetInput>):
     classification,
     elements: labelElements(classification, labelData, { form: record.form }),
     exposure,
+    regulatory,
     thresholds: reference.basis,
     date: DATE,
     revision: null,

@@ -1,0 +1,81 @@
+import type { ExposureLimit } from '../../reference/exposure/open-exposure.ts';
+import type { Found, LookUp } from '../../reference/lists/look-up.ts';
+import { foundText } from './list-search.ts';
+
+/** Words of the table of limits in section 8. */
+export const limitWords = {
+  columns: ['Ingredient', '8-hour TWA', 'Ceiling, STEL or peak', 'Table or section'],
+  noIngredients: 'No applicable information is available: no ingredient is listed in section 3.',
+  note: 'Z-1, Z-2, Z-3: tables of 29 CFR 1910.1000 (text of 2017). Every ingredient of section 3 was looked up by CAS number, by name and by group: the name decides (Table Z-1, note (c)). A ceiling is exceeded at no time of the working day. Where mg/m³ stands beside ppm it is approximate (note (b)). Limits of state plans were not looked up.',
+  mixture:
+    'Several of these limits are time-weighted averages: for a mixture of air contaminants the sum of C/L over them, each concentration divided by its limit, may not exceed 1 (29 CFR 1910.1000(d)(2)).',
+} as const;
+
+const NONE = 'None found in Tables Z-1, Z-2, Z-3 or the standards of 29 CFR 1910 subpart Z';
+const MEMORY = 'not compared with the text of the section; to be confirmed';
+const NOTHING = '–';
+
+/** One row of the table. */
+export type LimitRow = readonly [ingredient: string, average: string, shortTerm: string, place: string];
+
+const cubic = (text: string): string => text.replaceAll('mg/m3', 'mg/m³');
+
+const hasFigures = ({ twa, ceiling, peak }: ExposureLimit): boolean =>
+  [twa.ppm, twa.milligramsPerCubicMetre, ceiling, peak].some(part => part !== null);
+
+/** Without the rows that only point to another row that is there. */
+function substantial(found: readonly Found<ExposureLimit>[]): readonly Found<ExposureLimit>[] {
+  const figures = found.filter(({ row }) => hasFigures(row));
+  return figures.length > 0 ? figures : found;
+}
+
+function average({ twa, ceiling, peak, skin, notes }: ExposureLimit): string {
+  const figures = [
+    twa.ppm && `${twa.ppm} ppm`,
+    twa.milligramsPerCubicMetre && `${twa.milligramsPerCubicMetre} mg/m³`,
+  ].filter(Boolean);
+  const other = ceiling === null && peak === null ? (notes ?? 'none') : NOTHING;
+  const text = figures.length > 0 ? figures.join('; ') : cubic(other);
+  return skin ? `${text} (skin)` : text;
+}
+
+/** Notes of the source that are a short-term limit. */
+const SHORT_TERM = /^(?:STEL|excursion)/u;
+/** Remarks of the source on where a row is from, which say nothing of the limit. */
+const ON_THE_ROW = /^(?:STEL|excursion|see |CAS |no CAS|Z37|printed as)/u;
+
+function shortTerm({ ceiling, peak, notes }: ExposureLimit): string {
+  const parts = [
+    ceiling && `ceiling ${cubic(ceiling)}`,
+    peak && `peak ${cubic(peak)}`,
+    notes && SHORT_TERM.test(notes) ? cubic(notes) : null,
+  ].filter(Boolean);
+  return parts.length > 0 ? parts.join('; ') : NOTHING;
+}
+
+function place(found: Found<ExposureLimit>): string {
+  const { row } = found;
+  const remarks = (hasFigures(row) ? row.notes : null)?.split('; ').filter(part => !ON_THE_ROW.test(part));
+  return [row.table, ...(remarks ?? []).map(cubic), foundText(found), row.compared ? '' : MEMORY]
+    .filter(part => part !== '')
+    .join('; ');
+}
+
+/** The rows of an ingredient; where nothing is found, what was sought. */
+export function limitRows(name: string, { found, sought }: LookUp<ExposureLimit>): readonly LimitRow[] {
+  if (found.length === 0) {
+    const keys = [sought.cas ? `CAS ${sought.cas}` : 'no CAS number', 'name', 'groups'];
+    return [[name, NONE, NOTHING, `looked up: ${keys.join(', ')}`]];
+  }
+  return substantial(found).map(each => {
+    const printed = each.row.name;
+    const title = printed.toLowerCase() === name.toLowerCase() ? name : `${name} [${printed}]`;
+    return [title, average(each.row), shortTerm(each.row), place(each)];
+  });
+}
+
+/** How many ingredients have a time-weighted average, so that the formula for mixtures concerns them. */
+export const averaged = (lookUps: readonly LookUp<ExposureLimit>[]): number =>
+  lookUps.filter(({ found }) =>
+    found.some(({ row }) => row.twa.ppm !== null || row.twa.milligramsPerCubicMetre !== null),
+  ).length;
