@@ -1,6 +1,6 @@
 import { type Condition, type Group, groups } from '../groups/groups.ts';
 import { type Membership, membershipOf, type Sought } from '../groups/members.ts';
-import { entryKeys, soughtKey } from './names.ts';
+import { entryKeys, soughtKeys } from './names.ts';
 
 /** The compiled lists that can be searched. */
 export type ListId = 'osha-pel' | 'carcinogens' | 'cercla' | 'epcra-313' | 'prop65';
@@ -53,14 +53,16 @@ export function searchIn<R extends Listed>(list: ListId, rows: readonly R[]): (s
   const byCas = indexed(rows, ({ cas }) => (cas === null ? [] : [cas]));
   const byName = indexed(rows, ({ name }) => entryKeys(name));
   return sought => {
-    const found = new Map<R, Found<R>>();
-    const setAside = new Map<R, SetAside<R>>();
+    const found = new Map<string, Found<R>>();
+    const setAside = new Map<string, SetAside<R>>();
     const add = (row: R, more: Omit<Found<R>, 'row'>) => {
-      if (!found.has(row)) found.set(row, { row, ...more });
+      const key = entryOf(row);
+      if (!found.has(key)) found.set(key, { row, ...more });
     };
     const plain = { group: null, membership: 'member', condition: null } as const;
     for (const row of (sought.cas !== null && byCas.get(sought.cas)) || []) add(row, { by: 'cas', ...plain });
-    for (const row of byName.get(soughtKey(sought.name)) ?? []) add(row, { by: 'name', ...plain });
+    for (const key of soughtKeys(sought.name))
+      for (const row of byName.get(key) ?? []) add(row, { by: 'name', ...plain });
     const memberships = groups.flatMap(group => {
       const membership = membershipOf(group, sought);
       return membership === null ? [] : [{ group, membership }];
@@ -70,16 +72,18 @@ export function searchIn<R extends Listed>(list: ListId, rows: readonly R[]): (s
         for (const row of rows.filter(
           row => row.name === link.name && (link.table === undefined || row.table === link.table),
         )) {
-          if (link.setAside) setAside.set(row, { row, reason: link.setAside });
+          const entry = entryOf(row);
+          if (link.setAside) setAside.set(entry, { row, reason: link.setAside });
           const { id, title } = group;
           const condition = link.condition ?? null;
-          const before = found.get(row);
+          const before = found.get(entry);
           if (before === undefined) add(row, { by: 'group', group: { id, title }, membership, condition });
-          else if (before.condition === null && condition !== null) found.set(row, { ...before, condition });
+          else if (before.condition === null && condition !== null)
+            found.set(entry, { ...before, condition });
           else if (before.membership === 'possible' && membership === 'member')
-            found.set(row, { ...before, group: { id, title }, membership });
+            found.set(entry, { ...before, group: { id, title }, membership });
         }
-    for (const row of setAside.keys()) found.delete(row);
+    for (const entry of setAside.keys()) found.delete(entry);
     if ([...found.values()].every(({ membership }) => membership === 'possible'))
       for (const { id, title, rows: links } of otherwise(list, sought))
         for (const row of rows.filter(row =>
@@ -99,6 +103,9 @@ export function searchIn<R extends Listed>(list: ListId, rows: readonly R[]): (s
   };
 }
 
+/** An entry that prints several numbers is one entry. */
+const entryOf = (row: Listed): string => JSON.stringify({ ...row, cas: null });
+
 /** Groups for what a list does not name otherwise, such as dusts not otherwise regulated. */
 const otherwise = (list: ListId, { form }: Sought): readonly Group[] =>
   groups.filter(
@@ -107,7 +114,7 @@ const otherwise = (list: ListId, { form }: Sought): readonly Group[] =>
 
 /** Whether an entry set aside has the number or the name of what is sought, so that a reader could expect it. */
 const concerns = ({ cas, name }: Listed, sought: Sought): boolean =>
-  (cas !== null && cas === sought.cas) || entryKeys(name).includes(soughtKey(sought.name));
+  (cas !== null && cas === sought.cas) || soughtKeys(sought.name).some(key => entryKeys(name).includes(key));
 
 function indexed<R>(
   rows: readonly R[],

@@ -28,8 +28,9 @@ const ADDED =
 /** Key under which two spellings of a name meet: letters, digits, commas and primes alone. */
 export const nameKey = (name: string): string => spelled(name).replace(/[^\p{L}\p{N},'+]/gu, '');
 
-/** Key of a name as a record writes it. */
-export const soughtKey = (name: string): string => nameKey(spelled(name).trim().replace(ADDED, ''));
+/** Keys of a name as a record writes it: whole, and without what a record adds. */
+export const soughtKeys = (name: string): readonly string[] =>
+  [...new Set([nameKey(name), nameKey(spelled(name).trim().replace(ADDED, ''))])].filter(key => key !== '');
 
 /** Brackets that make an entry one for compounds, so that the name before them is not what is listed. */
 const COMPOUNDS = /\b(?:compounds?|salts?|oxides?)\b/u;

@@ -1,0 +1,82 @@
+import { readFileSync } from 'node:fs';
+import { parse } from 'csv-parse/sync';
+import { describe, expect, it } from 'vitest';
+import { groups } from '../../../src/reference/groups/groups.ts';
+import { membershipOf } from '../../../src/reference/groups/members.ts';
+import { spelled } from '../../../src/reference/lists/names.ts';
+
+const source = (name: string) =>
+  parse(readFileSync(`hazard-data/sources/${name}.csv`), { columns: true }) as Record<string, string>[];
+
+const entries = {
+  'osha-pel': source('osha-pel'),
+  carcinogens: source('carcinogen-lists'),
+  'epcra-313': source('epa-lists').filter(row => row.epcra_313 === 'Y'),
+  prop65: source('prop65'),
+};
+
+describe('groups', () => {
+  it('have ids of their own, a definition and a source', () => {
+    expect(new Set(groups.map(({ id }) => id)).size).toBe(groups.length);
+    expect(groups.length).toBeGreaterThan(40);
+    for (const { definition, source } of groups) {
+      expect(definition).not.toBe('');
+      expect(source).toMatch(/29 CFR|40 CFR|list|words|notes/u);
+    }
+  });
+
+  it.each(groups.map(group => [group.id, group] as const))(
+    '%s leads to entries that the sources have',
+    (_, { rows }) => {
+      expect(rows.length).toBeGreaterThan(0);
+      for (const { list, name, table } of rows)
+        expect(
+          entries[list].some(entry => entry.name === name && (table === undefined || entry.table === table)),
+          `${list} ${name}`,
+        ).toBe(true);
+    },
+  );
+
+  it.each(groups.map(group => [group.id, group] as const))(
+    '%s has patterns in the spelling that names are put into',
+    (_, { members }) => {
+      const patterns = [...members.names, ...(members.not ?? []), ...(members.possible?.names ?? [])];
+      for (const pattern of patterns) {
+        expect(() => new RegExp(pattern, 'u')).not.toThrow();
+        expect(pattern.replace(/\\[A-Z]/gu, '')).toBe(pattern.replace(/\\[A-Z]/gu, '').toLowerCase());
+      }
+    },
+  );
+
+  it('take every compound of a metal that Table Z-1 and the carcinogen lists group, by the name of the harmonised list', () => {
+    // CLP Annex VI has a row of its own for each of these salts; its names are not those of the groups.
+    const [, ...lines] = readFileSync('hazard-data/substances/harmonised.tsv', 'utf8').split('\n');
+    const salts = lines
+      .map(line => line.split('\t'))
+      .filter(cells => /^(\d+-\d\d-\d)$/u.test(cells[0] ?? ''));
+    expect(salts.length).toBeGreaterThan(1000);
+    const chromates = groups.find(({ id }) => id === 'chromium-vi')!;
+    for (const name of [
+      'sodium chromate',
+      'potassium dichromate',
+      'strontium chromate',
+      'chromium (VI) trioxide',
+    ])
+      expect(membershipOf(chromates, { name, cas: null }), name).toBe('member');
+  });
+
+  it('tell what may belong from what does', () => {
+    const of = (id: string, name: string, cas: string | null = null) =>
+      membershipOf(groups.find(group => group.id === id)!, { name, cas });
+    expect(of('glycol-ethers', '2-butoxyethanol', '111-76-2')).toBe('member');
+    expect(of('glycol-ethers', 'Diethylene glycol monobutyl ether')).toBe('member');
+    expect(of('glycol-ethers', 'glycol ether')).toBe('possible');
+    // R = alkyl C7 or less: 2-ethylhexyl has eight carbon atoms; propylene glycol ethers are outside.
+    expect(of('glycol-ethers', 'ethylene glycol 2-ethylhexyl ether', '1559-35-9')).toBeNull();
+    expect(of('glycol-ethers', 'dipropylene glycol methyl ether', '34590-94-8')).toBeNull();
+    // Listed by itself in 40 CFR 372.65(a).
+    expect(of('glycol-ethers', '2-methoxyethanol', '109-86-4')).toBeNull();
+    expect(of('petroleum-naphtha', 'Hydrotreated light distillate', '64742-47-8')).toBe('possible');
+    expect(spelled('Aluminium sulphate')).toBe('aluminum sulfate');
+  });
+});
