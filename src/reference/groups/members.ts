@@ -21,6 +21,12 @@ interface Patterns {
   readonly possible: readonly RegExp[];
 }
 
+/** A name without descriptions in square brackets and without what it excepts. */
+const named = (name: string): string =>
+  spelled(name)
+    .replace(/\[[^\]]*\]/gu, ' ')
+    .replace(/\bwith the exception of .*$/u, '');
+
 const compiled = new WeakMap<Group, Patterns>();
 
 const patternsOf = (group: Group): Patterns => {
@@ -42,7 +48,7 @@ export function membershipOf(group: Group, { name, cas, groups }: Sought): Membe
     if (members.cas.includes(cas)) return 'member';
     if (members.possible?.cas.includes(cas)) return 'possible';
   }
-  const text = spelled(name);
+  const text = named(name);
   const patterns = patternsOf(group);
   if (patterns.not.some(pattern => pattern.test(text))) return null;
   if (patterns.names.some(pattern => pattern.test(text))) return 'member';

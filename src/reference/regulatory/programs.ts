@@ -3,7 +3,7 @@ import { Exact } from '../../quantity/exact.ts';
 import { compareSum } from '../../quantity/sum.ts';
 
 /** A programme whose list is not held, so that nothing was sought in it. */
-export type NotHeld = 'epcra-302' | 'caa-112r' | 'tsca-inventory';
+export type NotHeld = 'epcra-302' | 'caa-112r' | 'tsca-inventory' | 'other-states' | 'rules-of-use';
 
 export const notHeld = programs.notHeld as readonly {
   readonly id: NotHeld;

@@ -13,16 +13,13 @@ const CONDITIONS: Readonly<Record<Condition, string>> = {
 
 export const conditionText = (condition: Condition): string => CONDITIONS[condition];
 
-/** How an entry was reached where its name alone does not show it; empty where it does. */
-export function foundText<R extends Listed>(found: Found<R>): string {
-  const parts = [
-    found.group &&
-      `as ${found.membership === 'possible' ? 'a possible member' : 'a member'} of: ${found.group.title}`,
-    found.membership === 'possible' ? 'to be judged by the reviewer' : null,
-    found.condition && conditionText(found.condition),
-  ].filter(Boolean);
-  return parts.join('; ');
-}
-
-/** Names of a list in one line. */
-export const joined = (names: readonly string[]): string => names.join('; ');
+/** What limits an entry or leaves it to judgement; empty where nothing does. */
+export const foundText = <R extends Listed>({ group, membership, condition }: Found<R>): string =>
+  [
+    group && membership === 'possible'
+      ? `a possible member of the group: ${group.title}; to be judged by the reviewer`
+      : null,
+    condition && conditionText(condition),
+  ]
+    .filter(part => part !== null)
+    .join('; ');

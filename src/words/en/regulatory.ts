@@ -42,11 +42,13 @@ const listedAs = (share: Share, name: string): string | null =>
 
 const NOT_HELD: Readonly<Record<NotHeld, string>> = {
   'epcra-302':
-    'EPCRA section 302, extremely hazardous substances (40 CFR 355, Appendices A and B): not yet looked up; this tool holds no copy of the list.',
+    'EPCRA section 302, extremely hazardous substances (40 CFR 355, Appendices A and B): no copy of the list is held.',
   'caa-112r':
-    'Clean Air Act section 112(r), accidental release prevention (40 CFR 68.130): not yet looked up; this tool holds no copy of the list.',
+    'Clean Air Act section 112(r), accidental release prevention (40 CFR 68.130): no copy of the list is held.',
   'tsca-inventory':
-    'TSCA Inventory (40 CFR part 710): not yet looked up; the maker confirms that every ingredient is on it or exempt.',
+    'TSCA Inventory (40 CFR part 710): the maker confirms that every ingredient is on it or exempt; no copy of the inventory is held.',
+  'other-states': 'Lists of other states.',
+  'rules-of-use': 'Rules for the use of the product, for example EPA pesticide or CPSC consumer rules.',
 };
 
 const TOXICITY: Readonly<Record<StateListing['toxicity'][number], string>> = {
@@ -71,6 +73,11 @@ function reportableText({ share, found, productPounds }: Reportable): string {
   return `${identity(share)}: reportable quantity ${number(row.pounds)} lb${reach}${more}`;
 }
 
+const BASES = {
+  programme: 'from data of the agency, the text was not read; to be confirmed',
+  memory: 'its definition is from memory; to be confirmed',
+} as const;
+
 /** Conditions that the notes of the source tell in words of their own. */
 const TOLD: readonly Condition[] = ['acid-aerosol', 'aqueous-ammonia', 'manufacture-only'];
 
@@ -87,10 +94,10 @@ function toxicText({ row, members, condition, carcinogen, deMinimis }: Toxic): s
   const possible = members.some(({ found }) => found.membership === 'possible');
   const more = brackets(
     !row.category && members.length === 1 ? listedAs(members[0]!.share, row.name) : null,
-    condition && !(row.notes && TOLD.includes(condition)) ? conditionText(condition) : null,
-    row.notes,
+    condition && !(row.notes && !row.category && TOLD.includes(condition)) ? conditionText(condition) : null,
+    row.category ? null : row.notes,
     possible ? 'membership to be judged by the reviewer' : null,
-    row.basis === 'text' ? null : 'the text of the entry was not read; to be confirmed',
+    row.basis === 'text' ? null : BASES[row.basis],
   );
   return `${what}: ${standing}${more}`;
 }

@@ -178,7 +178,7 @@ describe('the compiled tables', () => {
     expect(epa.filter(row => row.caa_112r_tq_lb !== '' && !row.basis!.includes('112r:K'))).toEqual([]);
     for (const name of ['cercla', 'epcra-313'])
       expect(text(`regulatory/${name}.tsv`)).not.toMatch(/\b302: |112\(r\)/u);
-    expect(facts([]).notHeld).toEqual(['epcra-302', 'caa-112r', 'tsca-inventory']);
+    expect(facts([]).notHeld).toEqual(expect.arrayContaining(['epcra-302', 'caa-112r', 'tsca-inventory']));
   });
 
   it('give back every row of the sources by number, else by name', () => {
