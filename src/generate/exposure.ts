@@ -7,6 +7,20 @@ import { casNumbers, compiledTable } from './_compiled-table.ts';
 
 type Row = Readonly<Record<string, string>>;
 
+/** What each part of the notes of osha-pel.csv is about, by how it begins. */
+const ABOUT = {
+  'short-term': /^(?:STEL|excursion)/u,
+  see: /^see /u,
+  provenance: /^(?:CAS |no CAS|Z37|printed as)/u,
+  notes: /^/u,
+} as const;
+
+const partsOf = ({ notes }: Row, about: keyof typeof ABOUT): string =>
+  notes!
+    .split('; ')
+    .filter(part => Object.entries(ABOUT).find(([, begins]) => begins.test(part))?.[0] === about)
+    .join('; ');
+
 /** Text of osha-pel.tsv: the names of the columns, then a line for each CAS number of each row. */
 export function compileLimits(csv: string, standardsRead: readonly string[]): string {
   const rows = parse(csv, { columns: true }) as Row[];
@@ -18,10 +32,13 @@ export function compileLimits(csv: string, standardsRead: readonly string[]): st
         'twa-ppm': row.twa_ppm!,
         'twa-mg-m3': row.twa_mg_m3!,
         ceiling: row.ceiling!,
+        'short-term': partsOf(row, 'short-term'),
         peak: row.peak!,
         skin: row.skin!,
         table: row.table!,
-        notes: row.notes!,
+        see: partsOf(row, 'see'),
+        notes: partsOf(row, 'notes'),
+        provenance: partsOf(row, 'provenance'),
         basis: row.table!.startsWith('Z-') || standardsRead.includes(row.table!) ? 'text' : 'memory',
       }),
     ),

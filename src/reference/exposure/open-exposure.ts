@@ -12,11 +12,15 @@ export interface ExposureLimit extends Listed {
   readonly twa: { readonly ppm: string | null; readonly milligramsPerCubicMetre: string | null };
   /** A value that no part of the working day may exceed (29 CFR 1910.1000(a)(1)). */
   readonly ceiling: string | null;
+  /** Short-term or excursion limit of a standard of its own, as `STEL 5 ppm over 15 min`. */
+  readonly shortTerm: string | null;
   readonly peak: string | null;
   /** The table marks absorption through the skin. */
   readonly skin: boolean;
   /** `Z-1`, `Z-2`, `Z-3` or the section of a substance-specific standard, as `1910.1048`. */
   readonly table: string;
+  /** Where the entry sends its reader, as `see 1910.1028`. */
+  readonly see: string | null;
   readonly notes: string | null;
   /** Whether the row was compared with the text of the regulation. */
   readonly compared: boolean;
@@ -48,9 +52,11 @@ const readLimit = (cells: LimitCells): ExposureLimit => ({
   name: cells.name,
   twa: { ppm: given(cells['twa-ppm']), milligramsPerCubicMetre: given(cells['twa-mg-m3']) },
   ceiling: given(cells.ceiling),
+  shortTerm: given(cells['short-term']),
   peak: given(cells.peak),
   skin: cells.skin !== '',
   table: cells.table,
+  see: given(cells.see),
   notes: given(cells.notes),
   compared: cells.basis === 'text',
 });

@@ -20,8 +20,8 @@ export type LimitRow = readonly [ingredient: string, average: string, shortTerm:
 
 const cubic = (text: string): string => text.replaceAll('mg/m3', 'mg/m³');
 
-const hasFigures = ({ twa, ceiling, peak }: ExposureLimit): boolean =>
-  [twa.ppm, twa.milligramsPerCubicMetre, ceiling, peak].some(part => part !== null);
+const hasFigures = ({ twa, ceiling, shortTerm, peak }: ExposureLimit): boolean =>
+  [twa.ppm, twa.milligramsPerCubicMetre, ceiling, shortTerm, peak].some(part => part !== null);
 
 /** Without the rows that only point to another row that is there. */
 function substantial(found: readonly Found<ExposureLimit>[]): readonly Found<ExposureLimit>[] {
@@ -29,34 +29,30 @@ function substantial(found: readonly Found<ExposureLimit>[]): readonly Found<Exp
   return figures.length > 0 ? figures : found;
 }
 
-function average({ twa, ceiling, peak, skin, notes }: ExposureLimit): string {
+function average({ twa, ceiling, peak, skin, see, notes }: ExposureLimit): string {
   const figures = [
     twa.ppm && `${twa.ppm} ppm`,
     twa.milligramsPerCubicMetre && `${twa.milligramsPerCubicMetre} mg/m³`,
   ].filter(Boolean);
-  const other = ceiling === null && peak === null ? (notes ?? 'none') : NOTHING;
+  const other = ceiling === null && peak === null ? (notes ?? see ?? NOTHING) : NOTHING;
   const text = figures.length > 0 ? figures.join('; ') : cubic(other);
   return skin ? `${text} (skin)` : text;
 }
 
-/** Notes of the source that are a short-term limit. */
-const SHORT_TERM = /^(?:STEL|excursion)/u;
-/** Remarks of the source on where a row is from, which say nothing of the limit. */
-const ON_THE_ROW = /^(?:STEL|excursion|see |CAS |no CAS|Z37|printed as)/u;
-
-function shortTerm({ ceiling, peak, notes }: ExposureLimit): string {
+function shortTerm(limit: ExposureLimit): string {
   const parts = [
-    ceiling && `ceiling ${cubic(ceiling)}`,
-    peak && `peak ${cubic(peak)}`,
-    notes && SHORT_TERM.test(notes) ? cubic(notes) : null,
+    limit.ceiling && `ceiling ${cubic(limit.ceiling)}`,
+    limit.shortTerm && cubic(limit.shortTerm),
+    limit.peak && `peak ${cubic(limit.peak)}`,
   ].filter(Boolean);
   return parts.length > 0 ? parts.join('; ') : NOTHING;
 }
 
 function place(found: Found<ExposureLimit>): string {
   const { row } = found;
-  const remarks = (hasFigures(row) ? row.notes : null)?.split('; ').filter(part => !ON_THE_ROW.test(part));
-  return [row.table, ...(remarks ?? []).map(cubic), foundText(found), row.compared ? '' : MEMORY]
+  const averaged = row.twa.ppm !== null || row.twa.milligramsPerCubicMetre !== null;
+  const notes = row.notes !== null && (averaged || row.ceiling !== null) ? cubic(row.notes) : '';
+  return [row.table, notes, foundText(found), row.compared ? '' : MEMORY]
     .filter(part => part !== '')
     .join('; ');
 }

@@ -55,12 +55,12 @@ describe('OSHA permissible exposure limits', () => {
     expect(limitsOf('50-00-0').at(-1)).toMatchObject({
       table: '1910.1048',
       twa: { ppm: '0.75' },
-      notes: 'STEL 2 ppm over 15 min',
+      shortTerm: 'STEL 2 ppm over 15 min',
       compared: true,
     });
     expect(limitsOf('71-43-2').find(limit => limit.table === '1910.1028')).toMatchObject({
       twa: { ppm: '1' },
-      notes: 'STEL 5 ppm over 15 min',
+      shortTerm: 'STEL 5 ppm over 15 min',
     });
     // 29 CFR 1910.1017 was not read.
     expect(limitsOf('75-01-4').some(limit => !limit.compared)).toBe(true);
