@@ -47,23 +47,24 @@ const BASES: Readonly<Record<string, string>> = { R: 'text', P: 'programme', K: 
 
 /**
  * Text of epcra-313.tsv: the rows of epa-lists.csv that 40 CFR 372.65 lists.
- * @param read CAS numbers that the source has from programme data and that were read in the text since.
+ * @param read CAS numbers and codes of categories that the source does not have from the text and that were read in it since.
  */
 export function compileToxicChemicals(csv: string, read: readonly string[]): string {
   const lines = rowsOf(csv)
     .filter(row => row.epcra_313 === 'Y')
     .map(row => {
       const notes = notesOf(row, '313');
+      const category = /^category (N\d+)/u.exec(notes)?.[1] ?? '';
       return joinCells(toxicChemicalColumns, {
         cas: row.cas_no!,
         name: row.name!,
-        category: /^category (N\d+)/u.exec(notes)?.[1] ?? '',
+        category,
         'special-concern': notes.includes(SPECIAL) ? 'x' : '',
         notes: notes
           .split('; ')
           .filter(part => part !== SPECIAL && !/^category(?: N\d+)?$/u.test(part))
           .join('; '),
-        basis: read.includes(row.cas_no!) ? 'text' : BASES[basisOf(row, '313')]!,
+        basis: read.includes(row.cas_no || category) ? 'text' : BASES[basisOf(row, '313')]!,
       });
     });
   return compiledTable(toxicChemicalColumns, lines);
@@ -93,9 +94,12 @@ export function generateRegulatory(data: string): void {
   const write = (name: string, text: string) => writeFileSync(join(data, 'regulatory', name), text);
   const epa = read('sources', 'epa-lists.csv');
   const source = JSON.parse(read('regulatory', 'epcra-313.source.json')) as {
-    readSince: { cas: readonly string[] };
+    readSince: { cas: readonly string[]; categories: readonly string[] };
   };
   write('cercla.tsv', compileCercla(epa));
-  write('epcra-313.tsv', compileToxicChemicals(epa, source.readSince.cas));
+  write(
+    'epcra-313.tsv',
+    compileToxicChemicals(epa, [...source.readSince.cas, ...source.readSince.categories]),
+  );
   write('prop65.tsv', compileProp65(read('sources', 'prop65.csv')));
 }

@@ -1,5 +1,6 @@
 import acids from '../../../hazard-data/groups/acids.json' with { type: 'json' };
 import beverages from '../../../hazard-data/groups/beverages.json' with { type: 'json' };
+import common from '../../../hazard-data/groups/common.json' with { type: 'json' };
 import dusts from '../../../hazard-data/groups/dusts.json' with { type: 'json' };
 import metals from '../../../hazard-data/groups/metals.json' with { type: 'json' };
 import oils from '../../../hazard-data/groups/oils.json' with { type: 'json' };
@@ -18,7 +19,7 @@ export type Condition =
 
 /** An entry of a list that a group leads to. */
 export interface GroupRow {
-  readonly list: 'osha-pel' | 'carcinogens' | 'epcra-313' | 'prop65';
+  readonly list: 'osha-pel' | 'carcinogens' | 'cercla' | 'epcra-313' | 'prop65';
   readonly name: string;
   readonly table?: string;
   readonly condition?: Condition;
@@ -52,6 +53,6 @@ export interface Group {
 }
 
 /** Every group, in the order of the files. */
-export const groups: readonly Group[] = [metals, solvents, oils, dusts, acids, beverages].flatMap(
+export const groups: readonly Group[] = [metals, solvents, oils, dusts, acids, common, beverages].flatMap(
   file => file.groups as readonly Group[],
 );

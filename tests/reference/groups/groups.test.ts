@@ -11,6 +11,7 @@ const source = (name: string) =>
 const entries = {
   'osha-pel': source('osha-pel'),
   carcinogens: source('carcinogen-lists'),
+  cercla: source('epa-lists').filter(row => row.cercla_rq_lb !== ''),
   'epcra-313': source('epa-lists').filter(row => row.epcra_313 === 'Y'),
   prop65: source('prop65'),
 };

@@ -41,6 +41,16 @@ describe('CERCLA', () => {
     expect(Math.round(found!.productPounds!)).toBe(pounds);
   });
 
+  it('takes hydrates, solutions and names of the trade for the substance (40 CFR 116.4)', () => {
+    const of = (name: string, cas: string | null) =>
+      facts([share(name, cas, 10)]).reportable.map(({ found }) => found.row.name);
+    expect(of('copper sulfate pentahydrate', '7758-99-8')).toEqual(['Cupric sulfate']);
+    expect(of('muriatic acid', null)).toEqual(['Hydrochloric acid']);
+    expect(of('Household ammonia', null)).toEqual(['Ammonium hydroxide']);
+    expect(of('Caustic soda, 50 %', null)).toEqual(['Sodium hydroxide']);
+    expect(of('lyocell', null)).toEqual([]);
+  });
+
   it('holds the quantity in the pounds it gives, and none in a product without the substance', () => {
     fc.assert(
       fc.property(
@@ -103,7 +113,7 @@ describe('EPCRA section 313', () => {
     ]).toxic;
     expect(entries).toHaveLength(1);
     expect(entries[0]).toMatchObject({
-      row: { category: 'N230', basis: 'memory' },
+      row: { category: 'N230', basis: 'text' },
       deMinimis: { below: false },
     });
     expect(entries[0]!.members).toHaveLength(2);
@@ -161,12 +171,17 @@ describe('Proposition 65', () => {
 
 describe('the compiled tables', () => {
   const text = (name: string) => bytes(name).toString();
-  const source = JSON.parse(text('regulatory/epcra-313.source.json')) as { readSince: { cas: string[] } };
+  const source = JSON.parse(text('regulatory/epcra-313.source.json')) as {
+    readSince: { cas: string[]; categories: string[] };
+  };
 
   it('are current', () => {
     expect(text('regulatory/cercla.tsv')).toBe(compileCercla(text('sources/epa-lists.csv')));
     expect(text('regulatory/epcra-313.tsv')).toBe(
-      compileToxicChemicals(text('sources/epa-lists.csv'), source.readSince.cas),
+      compileToxicChemicals(text('sources/epa-lists.csv'), [
+        ...source.readSince.cas,
+        ...source.readSince.categories,
+      ]),
     );
     expect(text('regulatory/prop65.tsv')).toBe(compileProp65(text('sources/prop65.csv')));
   });
