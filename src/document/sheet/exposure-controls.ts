@@ -47,13 +47,18 @@ function namedEquipment(key: SheetKey, statements: readonly string[]): readonly 
   return named.length > 0 ? [fill(words.named, { kinds: capitalized(named.join(words.and)) })] : [];
 }
 
-/** OSHA limits of every ingredient that section 3 lists (Table D.1, 8 (a)). */
+/** OSHA limits of every ingredient that section 3 lists (Table D.1, 8 (a)), and of others that the tables name. */
 function limitTable(input: SheetInput): ItemBody {
   const { form } = input.record;
   const sought = ingredients(input)
-    .filter(({ listed }) => listed)
-    .map(({ classified: { name, cas } }) => ({ name, limits: input.exposure.limits({ name, cas, form }) }));
-  const rows = sought.flatMap(({ name, limits }) => limitRows(name, limits));
+    .filter(({ classified }) => !classified.water)
+    .map(({ classified: { name, cas }, listed }) => ({
+      name,
+      listed,
+      limits: input.exposure.limits({ name, cas, form }),
+    }))
+    .filter(({ listed, limits }) => listed || limits.found.some(({ by }) => by !== 'otherwise'));
+  const rows = sought.flatMap(({ name, listed, limits }) => limitRows(name, limits, listed));
   const several = averaged(sought.map(({ limits }) => limits)) > 1;
   const notes = several ? [limitWords.note, limitWords.mixture] : [limitWords.note];
   return firstBody(

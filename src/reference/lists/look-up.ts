@@ -17,7 +17,8 @@ export interface Listed {
 /** An entry that a constituent leads to, and how. */
 export interface Found<R extends Listed> {
   readonly row: R;
-  readonly by: 'cas' | 'name' | 'group';
+  /** `otherwise`: nothing else of the list is certain, and the group holds what it does not name. */
+  readonly by: 'cas' | 'name' | 'group' | 'otherwise';
   /** The group that leads to the entry; null where number or name does. */
   readonly group: Pick<Group, 'id' | 'title'> | null;
   /** `possible` where whether the constituent belongs to the group is to be judged. */
@@ -89,7 +90,7 @@ export function searchIn<R extends Listed>(list: ListId, rows: readonly R[]): (s
         for (const row of rows.filter(row =>
           links.some(link => link.list === list && link.name === row.name && link.table === row.table),
         ))
-          add(row, { by: 'group', group: { id, title }, membership: 'member', condition: null });
+          add(row, { by: 'otherwise', group: { id, title }, membership: 'member', condition: null });
     return {
       list,
       found: [...found.values()],

@@ -70,6 +70,24 @@ describe('section 8', () => {
     expect(row!['Table or section']).toBe('looked up: CAS 77-92-9, name, groups');
   });
 
+  it('shows an ingredient that section 3 does not list where a table names it, and no other', async () => {
+    // Table Z-1: dipropylene glycol methyl ether 100 ppm, 600 mg/m3, skin.
+    const ether = {
+      name: 'dipropylene glycol methyl ether',
+      cas: '34590-94-8',
+      percent: 5,
+      hazards: [],
+      source: 'test',
+    };
+    const glycol = { name: 'propylene glycol', cas: '57-55-6', percent: 5, hazards: [], source: 'test' };
+    const rows = (await sheetOf([ether, glycol, irritant('d-limonene', '5989-27-5')]))(8, PEL).table!;
+    expect(rows.find(({ Ingredient }) => Ingredient!.startsWith('dipropylene'))).toMatchObject({
+      Ingredient: 'dipropylene glycol methyl ether (not listed in section 3)',
+      '8-hour TWA': '100 ppm; 600 mg/m³ (skin)',
+    });
+    expect(rows).toHaveLength(2);
+  });
+
   it('adds the formula for mixtures where two limits are averages (1910.1000(d)(2))', async () => {
     const one = [irritant('acetone', '67-64-1')];
     const two = [...one, irritant('toluene', '108-88-3')];
