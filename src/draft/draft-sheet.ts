@@ -8,6 +8,7 @@ import { preflight } from '../preflight/preflight.ts';
 import { completeRecord } from '../record/complete.ts';
 import { openExposure } from '../reference/exposure/open-exposure.ts';
 import { packagePath, readPackageFile } from '../reference/package-files.ts';
+import { openRegulatory } from '../reference/regulatory/open-regulatory.ts';
 import { type Diagnostic, fail, hasErrors, type Outcome, succeed } from '../report/diagnostic.ts';
 import type { FontLibrary } from '../text/glyph-run.ts';
 import { MissingGlyphError } from '../text/missing-glyph.ts';
@@ -51,6 +52,11 @@ export async function draftSheet(
     exposure: openExposure(
       readPackageFile('hazard-data', 'exposure', 'osha-pel.tsv'),
       readPackageFile('hazard-data', 'exposure', 'carcinogen-lists.tsv'),
+    ),
+    regulatory: openRegulatory(
+      readPackageFile('hazard-data', 'regulatory', 'cercla.tsv'),
+      readPackageFile('hazard-data', 'regulatory', 'epcra-313.tsv'),
+      readPackageFile('hazard-data', 'regulatory', 'prop65.tsv'),
     ),
     thresholds: reference.basis,
     date: `${date}T00:00:00Z`,
