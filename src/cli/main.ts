@@ -1,6 +1,6 @@
+import { OutputError } from '../store/output-error.ts';
 import { HelpRequest, UsageError } from './arguments.ts';
 import { exit, type Io } from './io.ts';
-import { OutputError } from './write-files.ts';
 
 type Run = (args: readonly string[], io: Io) => Promise<number>;
 

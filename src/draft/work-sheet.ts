@@ -188,7 +188,5 @@ export function workSheetMarkdown(
       ...rows.map(row => `| ${row.map(cell).join(' | ')} |`),
     ].join('\n'),
   );
-  const review =
-    '\n## Review\n\n| | |\n|---|---|\n| Reviewed by | |\n| Qualification | |\n| Date | |\n| Changes asked for | |\n';
-  return `# Work sheet: ${title}\n\n${note}\n\n${blocks.join('\n\n')}\n${review}`;
+  return `# Work sheet: ${title}\n\n${note}\n\n${blocks.join('\n\n')}\n`;
 }

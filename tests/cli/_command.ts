@@ -5,6 +5,7 @@ import { join, resolve } from 'node:path';
 import { afterAll } from 'vitest';
 import { UsageError } from '../../src/cli/arguments.ts';
 import type { Io } from '../../src/cli/io.ts';
+import { OutputError } from '../../src/store/output-error.ts';
 
 /** The built command, as `npm run build` leaves it. */
 export const main: string = resolve('out/dist/cli/main.js');
@@ -54,7 +55,7 @@ export async function inProcess(run: Run, args: readonly string[], input = ''): 
   try {
     return { status: await run(args, io), out, err };
   } catch (error) {
-    if (!(error instanceof UsageError)) throw error;
+    if (!(error instanceof UsageError || error instanceof OutputError)) throw error;
     return { status: 2, out, err: `${err}${error.message}\n` };
   }
 }

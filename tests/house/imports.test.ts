@@ -14,6 +14,7 @@ const all = [
   'classify',
   'document',
   'draft',
+  'environment',
   'formula',
   'headroom',
   'labelling',
@@ -21,12 +22,15 @@ const all = [
   'notation',
   'pdf',
   'preflight',
+  'provenance',
   'quantity',
   'record',
   'reference',
   'report',
+  'store',
   'text',
   'version.ts',
+  'words',
 ];
 
 /**
@@ -35,6 +39,14 @@ const all = [
  */
 const may: Readonly<Record<string, readonly [readonly string[], readonly string[]]>> = {
   report: [[], []],
+  // What a document was made from, and who may read it: a mark that every writer of documents sets.
+  provenance: [[], []],
+  // What the machine lends, as arguments.
+  environment: [[], []],
+  // Output folders: knows files and hashes, and nothing of what stands in them.
+  store: [['environment', 'provenance'], []],
+  // English of results: facts become text, nothing is worked out.
+  words: [[], ['store']],
   quantity: [['report'], []],
   // CLP Annex VI notation, shared by those who read records and those who read the table.
   notation: [['quantity', 'report'], []],
@@ -51,13 +63,13 @@ const may: Readonly<Record<string, readonly [readonly string[], readonly string[
   barcode: [['quantity', 'report'], []],
   // Section 3 of the sheet states percents: it takes the formula and prints numbers.
   document: [
-    ['labelling', 'notation', 'quantity', 'report'],
+    ['labelling', 'notation', 'provenance', 'quantity', 'report'],
     ['classify', 'formula', 'record', 'reference'],
   ],
   // `document/template.ts` gives the text of a node; the symbol of a pictogram is named by labelling.
   layout: [['document', 'text', 'barcode', 'quantity', 'report'], ['labelling']],
   pdf: [
-    ['quantity', 'report'],
+    ['provenance', 'quantity', 'report'],
     ['layout', 'text'],
   ],
   // Reads bytes alone and never sees the writer.
@@ -68,7 +80,7 @@ const may: Readonly<Record<string, readonly [readonly string[], readonly string[
     ['formula', 'record'],
   ],
   // One product from record to packet: joins the stages, and adds none.
-  draft: [all.filter(name => !['draft', 'headroom'].includes(name)), []],
+  draft: [all.filter(name => !['draft', 'environment', 'headroom', 'store', 'words'].includes(name)), []],
   cli: [all, []],
   // Measures parts by themselves, with the files of this computer.
   bench: [[...all, 'cli'], []],
@@ -140,7 +152,8 @@ describe('libraries', () => {
     'bwip-js': /^src\/barcode\/symbols\.ts/,
     handlebars: /^src\/document\/template\.ts/,
     yaml: /^src\/record\//,
-    'zod/mini': /^src\/(record|generate)\/|^src\/layout\/stock\.ts/,
+    'zod/mini': /^src\/(record|generate)\/|^src\/(layout\/stock|store\/manifest)\.ts/,
+    'proper-lockfile': /^src\/environment\/node\.ts/,
     'zod/locales': /^src\/layout\/stock\.ts/,
     'fraction.js': /^src\/(quantity|formula|classify|headroom)\//,
     'fastest-levenshtein': /^src\/(report|notation)\//,

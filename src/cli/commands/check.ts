@@ -2,14 +2,17 @@ import { type Resolved, resolve } from '../../classify/resolve.ts';
 import type { Product } from '../../draft/open-product.ts';
 import { openReference } from '../../draft/open-reference.ts';
 import { show } from '../../quantity/sum.ts';
-import { renderText } from '../../report/render.ts';
+import type { Diagnostic } from '../../report/diagnostic.ts';
+import { renderJson, renderText } from '../../report/render.ts';
 import { type CommandUsage, parseArguments } from '../arguments.ts';
+import { outputFolder, report } from '../draft.ts';
 import { exit, type Io } from '../io.ts';
 import { open } from '../open.ts';
+import { examineOutputs } from '../outputs.ts';
 
 const usage: CommandUsage = {
-  usage: 'check RECORD… [--json] [--as-of YYYY-MM-DD]',
-  options: { json: 'flag', 'as-of': 'date' },
+  usage: 'check RECORD… [--outputs [--out DIR]] [--json] [--as-of YYYY-MM-DD]',
+  options: { outputs: 'flag', out: 'text', json: 'flag', 'as-of': 'date' },
   positional: [1, Number.POSITIVE_INFINITY],
 };
 
@@ -32,8 +35,13 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
     const resolved = product.formula.constituents.map(constituent =>
       resolve(constituent, reference.value.lookup),
     );
-    if (parsed.flag('json')) documents.push(asJson(product, resolved));
-    else io.out(asText(product, resolved));
+    const folder = outputFolder(product.record.code, parsed.text('out'));
+    const against = parsed.flag('outputs') ? examineOutputs(product, folder) : null;
+    if (against && against.length > 0) status = Math.max(status, exit.notMet);
+    report(against ?? [], io);
+    if (parsed.flag('json'))
+      documents.push({ ...asJson(product, resolved), ...(against && outputsJson(folder, against)) });
+    else io.out(asText(product, resolved) + (against ? outputsText(folder, against) : ''));
   }
   if (parsed.flag('json') && documents.length > 0)
     io.out(`${JSON.stringify({ schema: 'labelwright/check/1', products: documents }, null, 2)}\n`);
@@ -61,6 +69,15 @@ function asText({ record, formula }: Product, resolved: readonly Resolved[]): st
     '',
   ].join('\n');
 }
+
+const outputsText = (folder: string, against: readonly Diagnostic[]): string =>
+  against.length === 0
+    ? `  ${folder}: the files belong together and to the record as it is now\n`
+    : `  ${folder}: not a packet of the record as it is now\n`;
+
+const outputsJson = (folder: string, against: readonly Diagnostic[]) => ({
+  outputs: { folder, current: against.length === 0, findings: renderJson(against) },
+});
 
 const asJson = ({ record, formula }: Product, resolved: readonly Resolved[]) => ({
   product: { name: record.name, code: record.code },

@@ -1,4 +1,5 @@
-import { join } from 'node:path';
+import { copyComment } from '../../document/copy-meta.ts';
+import { copyMark } from '../../draft/inputs-of.ts';
 import type { Product } from '../../draft/open-product.ts';
 import { harmonisedTable, openReference } from '../../draft/open-reference.ts';
 import { findConstituent } from '../../headroom/find-constituent.ts';
@@ -12,16 +13,18 @@ import { type BasisId, basisIds } from '../../reference/basis.ts';
 import { loadLabelData } from '../../reference/label-data/load-label-data.ts';
 import { renderText } from '../../report/render.ts';
 import { type CommandUsage, parseArguments } from '../arguments.ts';
+import { store } from '../deliver.ts';
+import { outputFolder, report } from '../draft.ts';
 import { exit, type Io } from '../io.ts';
 import { open } from '../open.ts';
-import { writeFiles } from '../write-files.ts';
 
 const usage: CommandUsage = {
-  usage: `headroom RECORD --of CAS-OR-NAME [--basis ${basisIds.join('|')}] [--others water|scaled] [--out DIR] [--json] [--as-of YYYY-MM-DD]`,
+  usage: `headroom RECORD --of CAS-OR-NAME [--basis ${basisIds.join('|')}] [--others water|scaled] [--replace] [--out DIR] [--json] [--as-of YYYY-MM-DD]`,
   options: {
     of: 'text',
     basis: basisIds,
     others: ['water', 'scaled'],
+    replace: 'flag',
     out: 'text',
     json: 'flag',
     'as-of': 'date',
@@ -62,15 +65,24 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
     return exit.badInput;
   }
   const { of } = result.value;
-  const chart = {
-    name: `headroom-${fileName(of.cas ?? of.name)}.svg`,
-    bytes: new TextEncoder().encode(stripChart(result.value, record.name)),
-  };
-  const paths = writeFiles(parsed.text('out') ?? join('out', record.code), [chart]);
+  const mark = copyMark({ ...product, reference: reference.value }, 'review');
+  const stored = await store(product, {
+    folder: outputFolder(record.code, parsed.text('out')),
+    asOf,
+    files: [
+      {
+        name: `headroom-${fileName(of.cas ?? of.name)}.svg`,
+        kind: 'review',
+        bytes: `${stripChart(result.value, record.name).trimEnd()}\n${copyComment(mark)}\n`,
+      },
+    ],
+    replace: parsed.flag('replace'),
+  });
+  report(stored.findings, io);
   if (parsed.flag('json')) io.out(`${JSON.stringify(headroomJson(result.value, record), null, 2)}\n`);
   else io.out(headroomText(result.value));
-  io.err(`${paths.join('\n')}\n`);
-  return exit.done;
+  if (stored.status === exit.done) io.err(`${stored.written.join('\n')}\n`);
+  return stored.status;
 }
 
 /** Water where there is some to give way, else all others in proportion. */

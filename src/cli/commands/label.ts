@@ -2,18 +2,19 @@ import { draftLabel, type LabelAudience } from '../../draft/draft-label.ts';
 import { loadFonts } from '../../text/font-library.ts';
 import { type CommandUsage, parseArguments } from '../arguments.ts';
 import { choosePack } from '../choose-pack.ts';
+import { printWritten, store } from '../deliver.ts';
 import { openClassified, outputFolder, report } from '../draft.ts';
 import { exit, type Io } from '../io.ts';
-import { writeOutput } from '../write-files.ts';
 
 const audiences: readonly LabelAudience[] = ['us-workplace'];
 
 const usage: CommandUsage = {
-  usage: `label RECORD [--pack ID] [--for ${audiences.join('|')}] [--only precautions] [--out DIR] [--json] [--as-of YYYY-MM-DD]`,
+  usage: `label RECORD [--pack ID] [--for ${audiences.join('|')}] [--only precautions] [--replace] [--out DIR] [--json] [--as-of YYYY-MM-DD]`,
   options: {
     pack: 'text',
     for: audiences,
     only: ['precautions'],
+    replace: 'flag',
     out: 'text',
     json: 'flag',
     'as-of': 'date',
@@ -34,6 +35,13 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
   report(label.diagnostics, io);
   if (!label.ok) return exit.notMet;
   const name = `label-${pack.id}${only ? `-${only}` : ''}.pdf`;
-  const files = [{ name, bytes: label.value }];
-  return writeOutput(outputFolder(product.record.code, parsed.text('out')), files, parsed.flag('json'), io);
+  const { findings, status, written } = await store(product, {
+    folder: outputFolder(product.record.code, parsed.text('out')),
+    asOf: date,
+    files: [{ name, kind: 'distribution', bytes: label.value }],
+    replace: parsed.flag('replace'),
+  });
+  report(findings, io);
+  if (status === exit.done) printWritten(written, parsed.flag('json'), io);
+  return status;
 }

@@ -3,16 +3,23 @@ import type { PaperName } from '../../layout/sheet/layout-sheet.ts';
 import type { BasisId } from '../../reference/basis.ts';
 import { loadFonts } from '../../text/font-library.ts';
 import { type CommandUsage, parseArguments } from '../arguments.ts';
+import { printWritten, store } from '../deliver.ts';
 import { openClassified, outputFolder, report } from '../draft.ts';
 import { exit, type Io } from '../io.ts';
-import { writeOutput } from '../write-files.ts';
 
 /** Bases for which there is a template of the data sheet. */
 const sheetBases: readonly BasisId[] = ['us-hcs'];
 
 const usage: CommandUsage = {
-  usage: `sds RECORD [--basis ${sheetBases.join('|')}] [--paper letter|a4] [--out DIR] [--json] [--as-of YYYY-MM-DD]`,
-  options: { basis: sheetBases, paper: ['letter', 'a4'], out: 'text', json: 'flag', 'as-of': 'date' },
+  usage: `sds RECORD [--basis ${sheetBases.join('|')}] [--paper letter|a4] [--replace] [--out DIR] [--json] [--as-of YYYY-MM-DD]`,
+  options: {
+    basis: sheetBases,
+    paper: ['letter', 'a4'],
+    replace: 'flag',
+    out: 'text',
+    json: 'flag',
+    'as-of': 'date',
+  },
   positional: [1, 1],
 };
 
@@ -28,10 +35,17 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
   report(sheet.diagnostics, io);
   if (!sheet.ok) return exit.notMet;
   const { pdf, html, json } = sheet.value;
-  const files = [
-    { name: 'sds.pdf', bytes: pdf },
-    { name: 'sds.html', bytes: html },
-    { name: 'sds.json', bytes: json },
-  ];
-  return writeOutput(outputFolder(product.record.code, parsed.text('out')), files, parsed.flag('json'), io);
+  const { findings, status, written } = await store(product, {
+    folder: outputFolder(product.record.code, parsed.text('out')),
+    asOf: date,
+    files: [
+      { name: 'sds.pdf', kind: 'distribution', bytes: pdf },
+      { name: 'sds.html', kind: 'distribution', bytes: html },
+      { name: 'sds.json', kind: 'distribution', bytes: json },
+    ],
+    replace: parsed.flag('replace'),
+  });
+  report(findings, io);
+  if (status === exit.done) printWritten(written, parsed.flag('json'), io);
+  return status;
 }
