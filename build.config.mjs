@@ -2,6 +2,7 @@
 import { execFileSync } from 'node:child_process';
 import { chmodSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { build } from 'esbuild';
+import { definedEdition } from './build/edition.mjs';
 
 /** What each row of an allocation table rests on is for readers of the data; no rule reads it. */
 const leftOut = new Set(['sources', 'disagreements', 'notes']);
@@ -23,7 +24,10 @@ const jsonAsText = {
   },
 };
 
+const define = await definedEdition();
+
 const options = {
+  define,
   outbase: 'src',
   outdir: 'out/dist',
   bundle: true,
@@ -32,7 +36,7 @@ const options = {
   platform: 'node',
   target: 'node20',
   chunkNames: 'chunks/[name]-[hash]',
-  external: ['pdf-lib', 'fontkit', 'bwip-js', 'handlebars', '@expo-google-fonts/*'],
+  external: ['pdf-lib', 'fontkit', 'bwip-js', 'handlebars', 'proper-lockfile', '@expo-google-fonts/*'],
   // The build of yaml for browsers is the one in ES modules: it bundles, and nothing of it needs a browser.
   alias: { yaml: './node_modules/yaml/browser/index.js' },
   plugins: [jsonAsText],
@@ -51,7 +55,7 @@ const program = {
   format: 'cjs',
   supported: { 'dynamic-import': false },
   banner: { js: "const importMetaUrl = require('node:url').pathToFileURL(__filename).href;" },
-  define: { 'import.meta.url': 'importMetaUrl' },
+  define: { ...define, 'import.meta.url': 'importMetaUrl' },
   sourcemap: false,
 };
 

@@ -53,7 +53,7 @@ const may: Readonly<Record<string, readonly [readonly string[], readonly string[
   record: [['notation', 'quantity', 'report'], []],
   formula: [['notation', 'quantity', 'report'], ['record']],
   // The physical form of a record is a word of the figures.
-  reference: [['notation', 'quantity', 'report'], ['record']],
+  reference: [['notation', 'provenance', 'quantity', 'report'], ['record']],
   classify: [
     ['reference', 'notation', 'quantity', 'report'],
     ['record', 'formula'],
