@@ -27,7 +27,7 @@ describe('a writer that is killed at a random moment', () => {
           kill % 2 === 0 ? 'bottle' : 'flask',
         ]);
         await new Promise(resolve => child.stdout!.once('data', resolve));
-        await pause(Math.random() * 60);
+        await pause(Math.random() * 200);
         child.kill('SIGKILL');
         expect(await ended).toMatchObject({ signal: 'SIGKILL', said: '' });
         mkdirSync(folder, { recursive: true });
