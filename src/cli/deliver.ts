@@ -3,6 +3,7 @@ import { inputsOf } from '../draft/inputs-of.ts';
 import type { Product } from '../draft/open-product.ts';
 import { nodeEnvironment } from '../environment/node.ts';
 import type { Diagnostic, Severity } from '../report/diagnostic.ts';
+import { renderJson } from '../report/render.ts';
 import { type Delivered, deliver, type OutputFile } from '../store/deliver.ts';
 import type { OutputFact } from '../store/facts.ts';
 import { markOutOfDate, packetsBelow } from '../store/mark-out-of-date.ts';
@@ -71,25 +72,34 @@ export const finding = (fact: OutputFact, folder: string, severity: Severity): D
   at: { file: folder },
 });
 
-/** Prints where files were written, as text or as JSON. */
-export const printWritten = (written: readonly string[], json: boolean, io: Io) =>
+/** Prints where files were written, as text or as JSON with what was found. */
+export const printWritten = (
+  written: readonly string[],
+  findings: readonly Diagnostic[],
+  json: boolean,
+  io: Io,
+) =>
   io.out(
     json
-      ? `${JSON.stringify({ schema: 'labelwright/files/1', files: written }, null, 2)}\n`
+      ? `${JSON.stringify({ schema: 'labelwright/files/1', files: written, findings: renderJson(findings) }, null, 2)}\n`
       : `${written.join('\n')}\n`,
   );
 
 /**
  * Marks the packets that a refused run leaves behind: in the folder that was named, or in any folder below `out`.
+ * @param now fingerprint of the inputs of that run, where it got so far.
  * @returns findings where a packet could not be marked.
  */
 export async function leaveBehind(
   record: string,
   named: string | null,
   reason: string,
+  now: string | null = null,
 ): Promise<readonly Diagnostic[]> {
   const folders = named === null ? packetsBelow(OUTPUTS, record, nodeEnvironment) : [named];
-  const found = await Promise.all(folders.map(folder => mark(folder, record, reason)));
+  const found = await Promise.all(
+    folders.map(folder => mark(folder, record, `the last run was refused: ${reason}`, now)),
+  );
   return found.flat();
 }
 
@@ -108,9 +118,14 @@ export async function leaveOtherCodes(record: string, folder: string): Promise<r
   return found.flat();
 }
 
-async function mark(folder: string, record: string, reason: string): Promise<readonly Diagnostic[]> {
+async function mark(
+  folder: string,
+  record: string,
+  reason: string,
+  now: string | null = null,
+): Promise<readonly Diagnostic[]> {
   try {
-    await markOutOfDate(folder, record, reason, nodeEnvironment);
+    await markOutOfDate(folder, record, reason, nodeEnvironment, now);
     return [];
   } catch (error) {
     return [notWritten(error, 'the packet left behind could not be marked as out of date', folder)];

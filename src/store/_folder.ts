@@ -1,6 +1,7 @@
 import { dirname, join, relative, resolve } from 'node:path';
 import type { OutputFiles } from '../environment/environment.ts';
 import { sha256 } from '../provenance/inputs.ts';
+import type { OutputFact } from './facts.ts';
 import { MANIFEST, type Manifest, parseManifest } from './manifest.ts';
 
 /** Everything of ours that is not there to stay begins so; the rest of the name is drawn by chance. */
@@ -49,6 +50,13 @@ export function isOfRecord(
   const known = recordOf(files, folder, manifest);
   return known === files.realPath(record) || files.kind(known) === null;
 }
+
+/** That a folder belongs to another record: where that lies, as seen from where the folder is named. */
+export const otherRecord = (folder: string, { inputs, product }: Manifest): OutputFact => ({
+  id: 'other-record',
+  record: join(folder, inputs.record.path),
+  code: product.code,
+});
 
 /** Removes folders that were made for nothing, from the innermost up to the topmost that was made. */
 export function removeEmptyFolders(files: OutputFiles, innermost: string, topmost: string | null): void {

@@ -2,7 +2,7 @@ import { join } from 'node:path';
 import type { Environment } from '../environment/environment.ts';
 import type { CopyKind } from '../provenance/copy-mark.ts';
 import { fingerprintOf, type Inputs, sha256 } from '../provenance/inputs.ts';
-import { hashAt, isOfRecord, recordSeenFrom } from './_folder.ts';
+import { hashAt, isOfRecord, otherRecord, recordSeenFrom } from './_folder.ts';
 import { locked } from './_locked.ts';
 import { build, putManifest, switchIn } from './_switch.ts';
 import type { OutputFact } from './facts.ts';
@@ -56,7 +56,7 @@ export function deliver(delivery: Delivery, env: Environment): Promise<Delivered
   return locked(env, folder, (found, held) => {
     const old = found === 'unreadable' ? null : found;
     if (old && !isOfRecord(env.files, folder, old, delivery.inputs.record.path, delivery.product.code))
-      return refusal({ id: 'other-record', record: old.inputs.record.path, code: old.product.code });
+      return refusal(otherRecord(folder, old));
     const plan = planOf(delivery, old, found === 'unreadable', env);
     if (plan.changed.length > 0 && !delivery.replace) {
       if (old) putManifest(env, folder, { ...old, state: 'out-of-date', reason: reasonOf(plan.changed) });

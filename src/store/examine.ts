@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import type { OutputFiles } from '../environment/environment.ts';
 import { fingerprintOf, type Inputs } from '../provenance/inputs.ts';
-import { hashAt, isOfRecord, readManifest, TEMPORARY } from './_folder.ts';
+import { hashAt, isOfRecord, otherRecord, readManifest, TEMPORARY } from './_folder.ts';
 import type { OutputFact } from './facts.ts';
 import { MANIFEST, type Manifest } from './manifest.ts';
 
@@ -19,8 +19,7 @@ export function examine(
   const manifest = readManifest(files, folder);
   if (manifest === null) return [{ id: 'no-manifest' }];
   if (manifest === 'unreadable') return [{ id: 'manifest-unreadable' }];
-  if (!isOfRecord(files, folder, manifest, file, code))
-    return [{ id: 'other-record', record: manifest.inputs.record.path, code: manifest.product.code }];
+  if (!isOfRecord(files, folder, manifest, file, code)) return [otherRecord(folder, manifest)];
   return [
     ...together(files, folder, manifest),
     ...(manifest.state === 'out-of-date'
@@ -57,9 +56,11 @@ function together(files: OutputFiles, folder: string, manifest: Manifest): Outpu
 /** How the mark stands in XMP, in HTML, in JSON and in Markdown and SVG. */
 const mark = /(?:fingerprint>|fingerprint" content="|"fingerprint": "|fingerprint: )([0-9a-f]{64})/;
 
+const documents = /\.(pdf|html|json|md|svg)$/;
+
 /** Whether a file is a document of ours that was made from other inputs. */
 function isOfOtherInputs(files: OutputFiles, path: string, fingerprint: string): boolean {
-  if (files.kind(path) !== 'file') return false;
+  if (!documents.test(path) || files.kind(path) !== 'file') return false;
   const found = mark.exec(new TextDecoder('latin1').decode(files.read(path) ?? new Uint8Array()));
   return found !== null && found[1] !== fingerprint;
 }

@@ -7,6 +7,7 @@ import { putManifest } from './_switch.ts';
 /**
  * Marks the packet that a refused run leaves behind as out of date. Nothing happens where the folder holds no packet
  * of the record.
+ * @param now fingerprint of the inputs of that run, where it got so far: a packet of the same inputs is not out of date.
  * @returns whether there was a packet to mark.
  * @throws OutputError where the folder cannot be written
  */
@@ -15,10 +16,11 @@ export async function markOutOfDate(
   record: string,
   reason: string,
   env: Environment,
+  now: string | null = null,
 ): Promise<boolean> {
   if (!isPacketOf(folder, record, env)) return false;
   return locked(env, folder, manifest => {
-    if (!manifest || manifest === 'unreadable') return false;
+    if (!manifest || manifest === 'unreadable' || manifest.fingerprint === now) return false;
     putManifest(env, folder, { ...manifest, state: 'out-of-date', reason });
     return true;
   });

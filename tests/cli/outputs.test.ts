@@ -177,7 +177,7 @@ describe('two products with one code', () => {
     for (const args of [['packet'], ['packet', '--replace'], ['sds'], ['label']]) {
       const { status, out, err } = labelwright([args[0]!, 'second.yaml', ...args.slice(1)], { cwd });
       expect({ status, out }).toEqual({ status: 2, out: '' });
-      expect(err).toContain('the folder belongs to another record: ../../patio-cleaner.yaml, code KP-946');
+      expect(err).toContain('the folder belongs to another record: patio-cleaner.yaml, code KP-946');
     }
     expect(readFileSync(join(cwd, 'out/KP-946/manifest.json'), 'utf8')).toBe(before);
     expect(labelwright(['packet', 'second.yaml', '--out', 'step'], { cwd }).status).toBe(0);
@@ -197,7 +197,14 @@ describe('a run that is refused', () => {
       state: 'out-of-date',
       reason: 'the last run was refused: the record cannot be used',
     });
+    // A wrong call says nothing about the packet.
+    put(cwd, 'patio-cleaner.yaml', demoWith());
+    expect(labelwright(['packet', 'patio-cleaner.yaml'], { cwd }).status).toBe(0);
+    expect(labelwright(['packet', 'patio-cleaner.yaml', '--as-of', '2001-01-01'], { cwd }).status).toBe(2);
+    expect(manifestIn(out).state).toBe('current');
     put(cwd, 'patio-cleaner.yaml', demoWith(['maker: maker.yaml\n', '']));
+    expect(labelwright(['label', 'patio-cleaner.yaml'], { cwd }).status).toBe(1);
+    expect(manifestIn(out).reason).toBe('the last run was refused: the label of bottle-946 cannot be made');
     expect(labelwright(['packet', 'patio-cleaner.yaml'], { cwd }).status).toBe(1);
     expect(manifestIn(out).reason).toBe('the last run was refused: the data sheet cannot be made');
     // Another code has another folder; the old one does not pass for current.

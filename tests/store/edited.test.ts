@@ -230,7 +230,9 @@ describe('a folder of another record', () => {
     writeFileSync(other, 'labelwright: product/1\n');
     const before = readFileSync(join(folder, 'manifest.json'), 'utf8');
     const { refused } = await deliver(delivery(folder, other, 'flask', { replace: true }), alone);
-    expect(refused).toEqual([{ id: 'other-record', record: '../../product.yaml', code: 'KP-946' }]);
+    expect(refused).toEqual([
+      { id: 'other-record', record: join(folder, '../../product.yaml'), code: 'KP-946' },
+    ]);
     expect(documentsIn(folder)).toEqual(standing('bottle'));
     expect(readFileSync(join(folder, 'manifest.json'), 'utf8')).toBe(before);
     expect(examined(folder, other, 'bottle').map(({ id }) => id)).toEqual(['other-record']);

@@ -1,8 +1,9 @@
 import { draftLabel, type LabelAudience } from '../../draft/draft-label.ts';
+import { copyMark } from '../../draft/inputs-of.ts';
 import { loadFonts } from '../../text/font-library.ts';
 import { type CommandUsage, parseArguments } from '../arguments.ts';
 import { choosePack } from '../choose-pack.ts';
-import { printWritten, store } from '../deliver.ts';
+import { leaveBehind, printWritten, store } from '../deliver.ts';
 import { openClassified, outputFolder, report } from '../draft.ts';
 import { exit, type Io } from '../io.ts';
 
@@ -26,22 +27,28 @@ const usage: CommandUsage = {
 export async function run(args: readonly string[], io: Io): Promise<number> {
   const parsed = parseArguments(args, usage);
   const date = parsed.text('as-of') ?? io.today;
-  const product = await openClassified(parsed.positional[0]!, 'us-hcs', date, io);
+  const [path, out] = [parsed.positional[0]!, parsed.text('out')];
+  const product = await openClassified(path, 'us-hcs', date, io, out);
   if (!product) return exit.badInput;
   const pack = choosePack(product.record, parsed.text('pack'));
   const audience = (parsed.text('for') ?? 'us-workplace') as LabelAudience;
   const only = parsed.text('only') === 'precautions' ? 'precautions' : undefined;
   const label = await draftLabel(product, { pack, audience, only, date }, await loadFonts());
   report(label.diagnostics, io);
-  if (!label.ok) return exit.notMet;
+  if (!label.ok) {
+    const { fingerprint } = copyMark(product, 'distribution');
+    report(await leaveBehind(path, out, `the label of ${pack.id} cannot be made`, fingerprint), io);
+    return exit.notMet;
+  }
   const name = `label-${pack.id}${only ? `-${only}` : ''}.pdf`;
   const { findings, status, written } = await store(product, {
-    folder: outputFolder(product.record.code, parsed.text('out')),
+    folder: outputFolder(product.record.code, out),
     asOf: date,
     files: [{ name, kind: 'distribution', bytes: label.value }],
     replace: parsed.flag('replace'),
   });
   report(findings, io);
-  if (status === exit.done) printWritten(written, parsed.flag('json'), io);
+  if (status === exit.done)
+    printWritten(written, [...label.diagnostics, ...findings], parsed.flag('json'), io);
   return status;
 }

@@ -22,15 +22,12 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
   const asOf = parsed.text('as-of') ?? io.today;
   const path = parsed.positional[0]!;
   const out = parsed.text('out');
-  const product = await openClassified(path, 'us-hcs', asOf, io);
-  if (!product) {
-    report(await leaveBehind(path, out, 'the last run was refused: the record cannot be used'), io);
-    return exit.badInput;
-  }
+  const product = await openClassified(path, 'us-hcs', asOf, io, out);
+  if (!product) return exit.badInput;
   const packet = await makePacket(product, asOf, await loadFonts());
   report(packet.diagnostics, io);
   if (packet.refused) {
-    report(await leaveBehind(path, out, 'the last run was refused: the data sheet cannot be made'), io);
+    report(await leaveBehind(path, out, 'the data sheet cannot be made'), io);
     return exit.notMet;
   }
   const folder = outputFolder(product.record.code, out);
@@ -46,8 +43,9 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
   });
   report(stored.findings, io);
   if (stored.status !== exit.done) return stored.status;
-  report(await leaveOtherCodes(path, folder), io);
-  report(putReviewForm(product), io);
-  printWritten([...stored.written, join(folder, MANIFEST)], parsed.flag('json'), io);
+  const after = [...(await leaveOtherCodes(path, folder)), ...putReviewForm(product)];
+  report(after, io);
+  const findings = [...packet.diagnostics, ...stored.findings, ...after];
+  printWritten([...stored.written, join(folder, MANIFEST)], findings, parsed.flag('json'), io);
   return missing.length > 0 ? exit.notMet : exit.done;
 }

@@ -1,9 +1,10 @@
 import { draftSheet } from '../../draft/draft-sheet.ts';
+import { copyMark } from '../../draft/inputs-of.ts';
 import type { PaperName } from '../../layout/sheet/layout-sheet.ts';
 import type { BasisId } from '../../reference/basis.ts';
 import { loadFonts } from '../../text/font-library.ts';
 import { type CommandUsage, parseArguments } from '../arguments.ts';
-import { printWritten, store } from '../deliver.ts';
+import { leaveBehind, printWritten, store } from '../deliver.ts';
 import { openClassified, outputFolder, report } from '../draft.ts';
 import { exit, type Io } from '../io.ts';
 
@@ -28,15 +29,20 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
   const parsed = parseArguments(args, usage);
   const date = parsed.text('as-of') ?? io.today;
   const basis = (parsed.text('basis') ?? 'us-hcs') as BasisId;
-  const product = await openClassified(parsed.positional[0]!, basis, date, io);
+  const [path, out] = [parsed.positional[0]!, parsed.text('out')];
+  const product = await openClassified(path, basis, date, io, out);
   if (!product) return exit.badInput;
   const paper = (parsed.text('paper') ?? 'letter') as PaperName;
   const sheet = await draftSheet(product, { date, paper }, await loadFonts());
   report(sheet.diagnostics, io);
-  if (!sheet.ok) return exit.notMet;
+  if (!sheet.ok) {
+    const { fingerprint } = copyMark(product, 'distribution');
+    report(await leaveBehind(path, out, 'the data sheet cannot be made', fingerprint), io);
+    return exit.notMet;
+  }
   const { pdf, html, json } = sheet.value;
   const { findings, status, written } = await store(product, {
-    folder: outputFolder(product.record.code, parsed.text('out')),
+    folder: outputFolder(product.record.code, out),
     asOf: date,
     files: [
       { name: 'sds.pdf', kind: 'distribution', bytes: pdf },
@@ -46,6 +52,7 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
     replace: parsed.flag('replace'),
   });
   report(findings, io);
-  if (status === exit.done) printWritten(written, parsed.flag('json'), io);
+  if (status === exit.done)
+    printWritten(written, [...sheet.diagnostics, ...findings], parsed.flag('json'), io);
   return status;
 }
