@@ -61,7 +61,7 @@ function makeFolder(folder: string): string | null {
 /** The files of this computer, to write. */
 export const nodeOutputFiles: OutputFiles = {
   kind: path => {
-    const found = statSync(path, { throwIfNoEntry: false });
+    const found = absent(null, () => statSync(path));
     if (!found) return null;
     if (found.isDirectory()) return 'folder';
     return found.isFile() ? 'file' : 'other';

@@ -3,6 +3,7 @@ import type { OutputFiles } from '../environment/environment.ts';
 import { sha256 } from '../provenance/inputs.ts';
 import type { OutputFact } from './facts.ts';
 import { MANIFEST, type Manifest, parseManifest } from './manifest.ts';
+import { OutputError } from './output-error.ts';
 
 /** Everything of ours that is not there to stay begins so; the rest of the name is drawn by chance. */
 export const TEMPORARY = '.labelwright-';
@@ -25,6 +26,19 @@ export function readManifest(files: OutputFiles, folder: string): Manifest | 'un
   if (files.kind(path) === 'folder') return 'unreadable';
   const bytes = files.read(path);
   return bytes && (parseManifest(bytes) ?? 'unreadable');
+}
+
+/**
+ * Something that only reads a folder.
+ * @throws OutputError where the folder cannot be read
+ */
+export function reading<T>(folder: string, action: () => T): T {
+  try {
+    return action();
+  } catch (error) {
+    if (typeof (error as NodeJS.ErrnoException).code !== 'string') throw error;
+    throw new OutputError(folder, error, 'read');
+  }
 }
 
 /** The path of a record as seen from a folder, with `/`, links resolved: both can be moved together. */

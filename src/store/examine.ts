@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import type { OutputFiles } from '../environment/environment.ts';
 import { fingerprintOf, type Inputs } from '../provenance/inputs.ts';
-import { hashAt, isOfRecord, otherRecord, readManifest, TEMPORARY } from './_folder.ts';
+import { hashAt, isOfRecord, otherRecord, reading, readManifest, TEMPORARY } from './_folder.ts';
 import type { OutputFact } from './facts.ts';
 import { MANIFEST, type Manifest } from './manifest.ts';
 
@@ -9,8 +9,18 @@ import { MANIFEST, type Manifest } from './manifest.ts';
  * Reads an output folder: do its files belong together, and to the record as it is now? Writes nothing.
  * @param now inputs of the record as they are now, under the law of the date of `madeFor`.
  * @returns what stands against it; empty where all belongs together.
+ * @throws OutputError where the folder cannot be read
  */
 export function examine(
+  files: OutputFiles,
+  folder: string,
+  now: Inputs,
+  { file, code }: { readonly file: string; readonly code: string },
+): OutputFact[] {
+  return reading(folder, () => against(files, folder, now, { file, code }));
+}
+
+function against(
   files: OutputFiles,
   folder: string,
   now: Inputs,
@@ -32,7 +42,7 @@ export function examine(
 
 /** The date (YYYY-MM-DD) for which the files of a folder were made; null where there is no manifest. */
 export function madeFor(files: OutputFiles, folder: string): string | null {
-  const manifest = readManifest(files, folder);
+  const manifest = reading(folder, () => readManifest(files, folder));
   return manifest && manifest !== 'unreadable' ? manifest.asOf : null;
 }
 

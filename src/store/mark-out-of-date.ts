@@ -1,8 +1,9 @@
 import { join } from 'node:path';
 import type { Environment } from '../environment/environment.ts';
-import { readManifest, recordOf } from './_folder.ts';
+import { reading, readManifest, recordOf } from './_folder.ts';
 import { locked } from './_locked.ts';
 import { putManifest } from './_switch.ts';
+import { OutputError } from './output-error.ts';
 
 /**
  * Marks the packet that a refused run leaves behind as out of date. Nothing happens where the folder holds no packet
@@ -26,16 +27,20 @@ export async function markOutOfDate(
   });
 }
 
-/** Whether a folder holds a packet made from a record. */
-export function isPacketOf(folder: string, record: string, { files }: Environment): boolean {
-  const manifest = readManifest(files, folder);
-  if (!manifest || manifest === 'unreadable') return false;
-  return recordOf(files, folder, manifest) === files.realPath(record);
+/** Whether a folder holds a packet made from a record. One that cannot be read is no packet of ours to mark. */
+function isPacketOf(folder: string, record: string, { files }: Environment): boolean {
+  try {
+    const manifest = reading(folder, () => readManifest(files, folder));
+    if (!manifest || manifest === 'unreadable') return false;
+    return recordOf(files, folder, manifest) === files.realPath(record);
+  } catch (error) {
+    if (!(error instanceof OutputError)) throw error;
+    return false;
+  }
 }
 
 /** The folders directly below another that hold a packet made from a record. */
 export const packetsBelow = (folder: string, record: string, env: Environment): string[] =>
-  env.files
-    .list(folder)
+  reading(folder, () => env.files.list(folder))
     .map(name => join(folder, name))
     .filter(path => isPacketOf(path, record, env));

@@ -1,15 +1,21 @@
-/** Why an output folder cannot be written, as a code of the system (`ENOSPC`) or of a lock (`ELOCKED`). */
+/** Why an output folder cannot be written or read, as a code of the system (`ENOSPC`) or of a lock (`ELOCKED`). */
 export class OutputError extends Error {
   readonly folder: string;
   readonly code: string;
 
-  constructor(folder: string, error: unknown) {
+  constructor(folder: string, error: unknown, verb: 'write to' | 'read' = 'write to') {
     const { code = '', message } = error as NodeJS.ErrnoException;
-    super(`cannot write to ${folder}: ${reasons[code] ?? message}`);
+    const reason = (verb === 'read' ? unread[code] : undefined) ?? reasons[code] ?? message;
+    super(`cannot ${verb} ${folder}: ${reason}`);
     this.folder = folder;
     this.code = code;
   }
 }
+
+const unread: Readonly<Record<string, string>> = {
+  EACCES: 'you have no permission to read there',
+  EPERM: 'you have no permission to read there',
+};
 
 const reasons: Readonly<Record<string, string>> = {
   EEXIST: 'a file of that name is in the way; name a folder',

@@ -1,7 +1,9 @@
 import { existsSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { deliver } from '../../src/store/deliver.ts';
 import { examine } from '../../src/store/examine.ts';
+import { packetsBelow } from '../../src/store/mark-out-of-date.ts';
 import { OutputError } from '../../src/store/output-error.ts';
 import {
   alone,
@@ -106,5 +108,23 @@ describe('a run stopped at any change of the disk', () => {
       'the disk is full',
     );
     expect(existsSync(`${root}/out`)).toBe(false);
+  });
+});
+
+describe('a folder that cannot be read', () => {
+  it('is said by a check, and does not stop the marking of others', async () => {
+    const { record, folder, root } = shop();
+    await deliver(delivery(folder, record, 'bottle'), alone);
+    const denied = () => {
+      throw Object.assign(new Error('no'), { code: 'EACCES' });
+    };
+    const blind = { ...alone, files: { ...alone.files, read: denied } };
+    const now = inputsFor(record, 'bottle');
+    expect(() => examine(blind.files, folder, now, { file: record, code: product.code })).toThrow(
+      `cannot read ${folder}: you have no permission to read there`,
+    );
+    expect(packetsBelow(join(root, 'out'), record, blind)).toEqual([]);
+    expect(packetsBelow(join(root, 'out'), record, alone)).toEqual([folder]);
+    expect(packetsBelow(join(root, 'nowhere'), record, alone)).toEqual([]);
   });
 });
