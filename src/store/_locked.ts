@@ -1,5 +1,5 @@
 import { join } from 'node:path';
-import type { Environment, Held } from '../environment/environment.ts';
+import type { Environment, Held, OutputFiles } from '../environment/environment.ts';
 import { LOCK, readManifest, removeEmptyFolders, TEMPORARY } from './_folder.ts';
 import { resume } from './_switch.ts';
 import type { Manifest } from './manifest.ts';
@@ -24,9 +24,14 @@ export async function locked<T>(
     try {
       const found = readManifest(files, folder);
       const manifest = found && found !== 'unreadable' ? resume(env, folder, found) : found;
-      for (const name of files.list(folder).filter(each => each.startsWith(TEMPORARY)))
-        files.remove(join(folder, name));
-      return action(manifest, held);
+      clear(files, folder);
+      try {
+        return action(manifest, held);
+      } catch (error) {
+        // Without the lock, what lies there may be another's.
+        if ((error as NodeJS.ErrnoException).code !== 'ELOCKED') undo(() => clear(files, folder));
+        throw error;
+      }
     } finally {
       await held.release();
     }
@@ -39,11 +44,19 @@ export async function locked<T>(
   }
 }
 
+/** Removes what a run built and did not switch in; what a switch that is decided still needs stays. */
+function clear(files: OutputFiles, folder: string): void {
+  const manifest = readManifest(files, folder);
+  const needed = manifest && manifest !== 'unreadable' ? manifest.switch?.from : undefined;
+  for (const name of files.list(folder))
+    if (name.startsWith(TEMPORARY) && name !== needed) files.remove(join(folder, name));
+}
+
 /** Tidying up after a failure must not hide it. */
 function undo(action: () => void): void {
   try {
     action();
   } catch {
-    // What is left is an empty folder.
+    // The next run tidies again.
   }
 }
