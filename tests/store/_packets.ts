@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { afterAll } from 'vitest';
 import type { Environment, OutputFiles } from '../../src/environment/environment.ts';
 import { nodeEnvironment } from '../../src/environment/node.ts';
-import type { Delivery, OutputFile } from '../../src/store/deliver.ts';
+import type { Delivery, OutputFile } from '../../src/store/delivery.ts';
 import { documentsOf, inputsFor, type Variant } from './_variants.ts';
 
 export const product = { name: 'Kerbstone Patio Cleaner', code: 'KP-946' };

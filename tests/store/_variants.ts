@@ -1,5 +1,5 @@
 import { fingerprintOf, type Inputs, sha256 } from '../../src/provenance/inputs.ts';
-import type { OutputFile } from '../../src/store/deliver.ts';
+import type { OutputFile } from '../../src/store/delivery.ts';
 
 /** Two states of one product: the pack is renamed between them. */
 export type Variant = 'bottle' | 'flask';
