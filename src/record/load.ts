@@ -4,13 +4,14 @@ import { makerOf, productRecord } from './_assemble.ts';
 import { includedFile } from './_inclusion.ts';
 import { findingsOf } from './_issues.ts';
 import { Materials } from './_materials.ts';
-import { ofKind, readRecordFile } from './_read-file.ts';
+import { ofKind, type RecordKind, readRecordFile } from './_read-file.ts';
 import type { RecordEnv } from './files.ts';
 import { type MakerInput, makerSchema } from './maker-schema.ts';
 import { inOrder, type Places } from './places.ts';
 import { keepsAll, plainValue } from './plain-value.ts';
-import type { Maker, ProductRecord } from './product-record.ts';
+import type { Maker, ProductRecord, RawMaterial } from './product-record.ts';
 import { productSchema } from './product-schema.ts';
+import { readSource } from './source.ts';
 import { type Parsed, parseYaml } from './yaml.ts';
 
 /**
@@ -20,6 +21,27 @@ import { type Parsed, parseYaml } from './yaml.ts';
  */
 export const loadRecord = (path: string, env: RecordEnv): Outcome<ProductRecord> =>
   product(readRecordFile(path, 'product', env), env);
+
+/** Reads a raw-material record by itself, as `loadRecord` reads a product. */
+export function loadRawMaterial(path: string, env: RecordEnv): Outcome<RawMaterial> {
+  const findings: Diagnostic[] = [];
+  const materials = new Materials(env, findings, normalize(path));
+  const material = materials.read(path);
+  return material === null || hasErrors(findings)
+    ? fail(...inOrder(findings))
+    : succeed(material, inOrder(findings));
+}
+
+/** What kind of record a file says that it holds; null where it says nothing of the kind or cannot be read. */
+export function kindOfFile(path: string, env: RecordEnv): RecordKind | null {
+  const source = readSource(path, env);
+  const kind = source.ok
+    ? /^\s*(?:\{\s*)?["']?labelwright["']?\s*:\s*["']?(product|raw-material|maker)\//m.exec(
+        source.value.text,
+      )?.[1]
+    : undefined;
+  return (kind as RecordKind | undefined) ?? null;
+}
 
 /** As `loadRecord`, from text that is already at hand; `file` is where relative paths start and what findings name. */
 export function parseRecordText(text: string, file: string, env: RecordEnv): Outcome<ProductRecord> {
