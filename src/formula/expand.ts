@@ -21,6 +21,14 @@ export function expandFormula(record: ProductRecord): Outcome<Formula> {
   const identities = identitiesOf(plan, findings);
   if (hasErrors(findings)) return fail(...findings);
 
+  for (const { at, path } of record.reacts)
+    findings.push({
+      code: 'reaction-not-calculated',
+      severity: 'warning',
+      message: 'the reaction is not calculated yet: what is weighed in is classified as if it did not react',
+      at,
+      path,
+    });
   const corners = cornersOf(ranges).map(corner => percentsAt(plan, corner));
   const full = ranges.length <= MAX_FULL_RANGES;
   const low = full ? extreme(corners, (a, b) => a.lt(b)) : boundsOf(plan, 'low');

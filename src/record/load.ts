@@ -7,7 +7,7 @@ import { Materials } from './_materials.ts';
 import { ofKind, type RecordKind, readRecordFile } from './_read-file.ts';
 import type { RecordEnv } from './files.ts';
 import { type MakerInput, makerSchema } from './maker-schema.ts';
-import { inOrder, type Places } from './places.ts';
+import { inOrder, type Path, type Places } from './places.ts';
 import { keepsAll, plainValue } from './plain-value.ts';
 import type { Maker, ProductRecord, RawMaterial } from './product-record.ts';
 import { productSchema } from './product-schema.ts';
@@ -84,12 +84,29 @@ function product(parsed: Outcome<Parsed>, env: RecordEnv): Outcome<ProductRecord
   const { maker: named, formula } = value as { maker?: unknown; formula?: unknown };
   materials.follow(formula, places, ['formula']);
   const maker = typeof named === 'string' ? makerFile(named, places, env, root, findings) : null;
+  findings.push(...leadingOut(value, places, env, root));
   if (!checked.success || hasErrors(findings)) return fail(...inOrder(findings));
   const { data } = checked;
   const written = typeof data.maker === 'object' ? makerOf(data.maker as MakerInput, places.file) : null;
   const record = productRecord(data, raw, maker ?? written, places, materials);
   // A line whose raw material could not be had is missing in the record.
   return hasErrors(findings) ? fail(...inOrder(findings)) : succeed(record, inOrder(findings));
+}
+
+/** Artwork and logo that a record names, where they lead out of its folder. */
+function leadingOut(value: unknown, places: Places, env: RecordEnv, root: string): Diagnostic[] {
+  const paths: readonly Path[] = [
+    ['copy', 'artwork', 'file'],
+    ['maker', 'brand', 'logo'],
+    ['brand', 'logo'],
+  ];
+  return paths.flatMap(path => {
+    let named = value;
+    for (const key of path) named = (named as Record<string, unknown> | null | undefined)?.[key];
+    if (typeof named !== 'string' || named.trim() === '') return [];
+    const found = includedFile(named, places, path, env, root);
+    return typeof found === 'string' ? [] : [found];
+  });
 }
 
 function makerFile(
@@ -112,6 +129,7 @@ function makerFile(
   );
   if (!parsed.ok) return null;
   findings.push(...parsed.value.warnings);
+  findings.push(...leadingOut(parsed.value.value, parsed.value.places, env, root));
   const checked = makerSchema.safeParse(parsed.value.value);
   if (checked.success) return makerOf(checked.data, file);
   findings.push(...findingsOf(checked.error.issues, parsed.value.value, parsed.value.places));

@@ -168,3 +168,14 @@ describe('check of a folder', () => {
     expect((await inProcess(run, [join(folder, 'empty')])).err).toContain('no product and no raw material');
   });
 });
+
+describe('characters that the typeface lacks', () => {
+  it('are told at their field', async () => {
+    const { err, status } = await check(
+      record('  - {name: water, percent: 100}\n', 'copy: {tagline: Cleans 漢, directions: [Wipe Ω.]}\n'),
+    );
+    expect(err).toMatch(/copy\.tagline: error: the typeface of label and sheet lacks `漢` \(U\+6F22\)/);
+    expect(err).not.toContain('directions');
+    expect(status).toBe(2);
+  });
+});

@@ -142,7 +142,7 @@ const strange: readonly unknown[] = [
   'drums/empty.yaml',
   '../outside.yaml',
   '/etc/passwd',
-  'C:\\x',
+  'c:x',
   'none',
   'H314',
   'Carc. 1',

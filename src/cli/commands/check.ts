@@ -1,4 +1,5 @@
 import { statSync } from 'node:fs';
+import { checkGlyphs, hasRareCharacters } from '../../draft/check-glyphs.ts';
 import { checkedProduct } from '../../draft/checked-product.ts';
 import { openProduct } from '../../draft/open-product.ts';
 import { openReference, type Reference } from '../../draft/open-reference.ts';
@@ -45,7 +46,7 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
     if (diagnostics.length > 0) io.err(renderText(diagnostics));
     if (hasErrors(diagnostics)) found.status = worse(found.status, inputStatus(diagnostics));
   };
-  const one = (path: string, env: RecordEnv): void => {
+  const one = async (path: string, env: RecordEnv): Promise<void> => {
     const opened = openProduct(path, env);
     tell(opened.diagnostics);
     if (!opened.ok) return;
@@ -53,13 +54,17 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
     const notes = checked.doubts.filter(({ severity }) => severity === 'note');
     tell(checked.doubts.filter(doubt => !notes.includes(doubt)));
     found.findings.push(...notes);
+    if (hasRareCharacters(opened.value.record)) {
+      const { loadFonts } = await import('../../text/font-library.ts');
+      tell(checkGlyphs(opened.value.record, await loadFonts()));
+    }
     found.products.push(checkJson(checked));
     if (!json) io.out(checkText(checked, notes));
   };
   for (const path of parsed.positional) {
     if (!statSync(path, { throwIfNoEntry: false })?.isDirectory()) {
       if (uses !== null) throw new UsageError('--uses looks through a folder; name one');
-      one(path, files);
+      await one(path, files);
       continue;
     }
     const shelf = readShelf(path, files);
@@ -72,7 +77,7 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
       continue;
     }
     for (const product of shelf.value.productFiles)
-      one(product, { ...files, allow: [...(files.allow ?? []), path] });
+      await one(product, { ...files, allow: [...(files.allow ?? []), path] });
     const said = new Set(found.findings.map(key));
     tell([...shelf.value.findings, ...shelf.value.conflicts].filter(finding => !said.has(key(finding))));
     found.materials.push(...shelfJson(shelf.value, io.today));

@@ -1,6 +1,6 @@
 import { classificationJson } from '../../draft/classification-json.ts';
 import { classifyProduct } from '../../draft/classified-product.ts';
-import { productOf } from '../../draft/open-product.ts';
+import { productOfJson } from '../../draft/open-product.ts';
 import { openReference, type Reference } from '../../draft/open-reference.ts';
 import { workSheetText } from '../../draft/work-sheet.ts';
 import { type BasisId, basisIds } from '../../reference/basis.ts';
@@ -61,7 +61,7 @@ async function classifyLines(reference: Reference, io: Io): Promise<number> {
     if (line.trim() === '') continue;
     let result: object;
     try {
-      result = resultOf(line, reference);
+      result = resultOf(line, reference, io);
       if ('error' in result) status = Math.max(status, exit.badInput);
     } catch (error) {
       const { message, stack } = error as Error;
@@ -74,14 +74,13 @@ async function classifyLines(reference: Reference, io: Io): Promise<number> {
   return status;
 }
 
-function resultOf(line: string, reference: Reference) {
-  let value: unknown;
+function resultOf(line: string, reference: Reference, io: Io) {
   try {
-    value = JSON.parse(line);
+    JSON.parse(line.replace(/^\ufeff/, ''));
   } catch (error) {
     return { error: { message: `not JSON: ${(error as Error).message}`, path: '' } };
   }
-  const product = productOf(value, nodeFiles, reference.basis);
+  const product = productOfJson(line, io.files ?? nodeFiles, reference.basis);
   if (!product.ok) return lineError(product.diagnostics);
   const { record, classification, elements } = classifyProduct(product.value, reference);
   return classificationJson(record, classification, elements);
