@@ -1,3 +1,4 @@
+import { takeAllow } from './allow.ts';
 import { HelpRequest, UsageError } from './arguments.ts';
 import { exit, type Io } from './io.ts';
 import { OutputError } from './write-files.ts';
@@ -85,19 +86,6 @@ async function main([name, ...args]: readonly string[]): Promise<number> {
   if (allow.length === 0) return run(args, io);
   const { filesAllowing } = await import('./files.ts');
   return run(rest, { ...io, files: filesAllowing(allow) });
-}
-
-/** `--allow DIR`, which every command takes and may be given several times. */
-function takeAllow(args: readonly string[]): { allow: string[]; rest: string[] } {
-  const [allow, rest]: [string[], string[]] = [[], []];
-  for (let i = 0; i < args.length; i++) {
-    const arg = args[i]!;
-    if (arg.startsWith('--allow=')) allow.push(arg.slice('--allow='.length));
-    else if (arg !== '--allow') rest.push(arg);
-    else if (args[i + 1] === undefined) throw new UsageError('--allow needs a folder');
-    else allow.push(args[++i]!);
-  }
-  return { allow, rest };
 }
 
 async function unknownCommand(name: string): Promise<string> {

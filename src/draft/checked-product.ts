@@ -30,6 +30,7 @@ export interface CheckedProduct {
 export function checkedProduct(product: Product, reference: Reference, asOf: string): CheckedProduct {
   const { record, formula } = product;
   const table = harmonisedTable();
+  const weighed = weighOut(record);
   return {
     product,
     resolved: formula.constituents.map(constituent => resolve(constituent, reference.lookup)),
@@ -37,8 +38,13 @@ export function checkedProduct(product: Product, reference: Reference, asOf: str
       (given.readAs ?? []).map(each => ({ name, ...each })),
     ),
     entryNames: entryNames(formula, table, asOf),
-    weighOut: weighOut(record),
-    doubts: [...checkNames(record, table, asOf), ...checkPacks(record), ...soldAsSolution(product)],
+    weighOut: weighed,
+    doubts: [
+      ...checkNames(record, table, asOf),
+      ...checkPacks(record),
+      ...soldAsSolution(product),
+      ...overfull(product, weighed),
+    ],
   };
 }
 
@@ -56,6 +62,26 @@ function soldAsSolution({ record }: Product): readonly Diagnostic[] {
       severity: 'note',
       message: `percentages are taken as those of the substance itself: ${asked.join('; ')}`,
       hint: 'where one is of the solution as bought, make that solution a raw material with its strength, and name it with `use:`',
+      at: { file: record.file },
+      path: 'formula',
+    },
+  ];
+}
+
+/** Parts that have more volume than the batch which they are to make; only where every density is known. */
+function overfull({ record }: Product, weighed: WeighOut | null): readonly Diagnostic[] {
+  const density = record.properties.density?.value.value;
+  if (!weighed || density === undefined || weighed.lines.some(line => line.density === null)) return [];
+  const whole = weighed.grams.value / density;
+  const parts = weighed.lines.reduce((sum, line) => sum + line.lowGrams.value / line.density!.value, 0);
+  if (parts <= whole * shelf.fillTolerance) return [];
+  const percent = Number(((parts / whole) * 100).toPrecision(3));
+  return [
+    {
+      code: 'parts-overfill',
+      severity: 'warning',
+      message: `the parts of the batch have ${percent} % of the volume that it has by its density`,
+      hint: 'compare the density of the product, those of the raw materials and the size of the batch',
       at: { file: record.file },
       path: 'formula',
     },

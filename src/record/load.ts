@@ -59,7 +59,7 @@ export function parseRecordJson(text: string, file: string, env: RecordEnv): Out
     const value: unknown = JSON.parse(bare);
     if (keepsAll(bare, value)) {
       const read = parseRecordValue(value, env, file);
-      if (read.ok && read.diagnostics.length === 0) return read;
+      if (read.ok || typeof value !== 'object' || value === null) return read;
     }
   } catch {
     // The reader below says what is wrong, and where.

@@ -179,3 +179,13 @@ describe('characters that the typeface lacks', () => {
     expect(status).toBe(2);
   });
 });
+
+it('parts that fill more than the batch are told', async () => {
+  const of = (density: string) =>
+    record(
+      '  - {name: syrup, percent: 50, density: 1.0 g/mL}\n  - {name: water, amount: balance}\n',
+      `properties: {density: ${density}}\nbatch: 100 gal\n`,
+    );
+  expect((await check(of('1.0 g/mL'))).err).not.toContain('volume that it has');
+  expect((await check(of('1.2 g/mL'))).err).toMatch(/have 120 % of the volume/);
+});

@@ -17,7 +17,7 @@ import { inputStatus } from '../input-status.ts';
 import { exit, type Io } from '../io.ts';
 
 const usage: CommandUsage = {
-  usage: 'check RECORD-OR-FOLDER… [--uses RAW-MATERIAL] [--json] [--as-of YYYY-MM-DD]',
+  usage: 'check RECORD… [--uses RAW-MATERIAL] [--json] [--as-of YYYY-MM-DD]',
   options: { uses: 'text', json: 'flag', 'as-of': 'date' },
   positional: [1, Number.POSITIVE_INFINITY],
 };

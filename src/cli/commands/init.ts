@@ -54,7 +54,7 @@ const starters = (): OutputFile[] =>
     .map(({ parentPath, name }) =>
       join(parentPath, name).slice(packagePath('templates', 'starter').length + 1),
     )
-    .sort()
+    .sort((a, b) => a.split('/').length - b.split('/').length || (a < b ? -1 : 1))
     .map(name => ({ name, bytes: starter(name) }));
 
 const rawMaterialStarter = (name: string): OutputFile => ({
