@@ -7,36 +7,33 @@ import { identitiesOf } from './_constituents.ts';
 import { boundsOf, cornersOf, MAX_FULL_RANGES, percentsAt } from './_corners.ts';
 import { lineError } from './_findings.ts';
 import { planOf } from './_plan.ts';
+import { react } from './_react.ts';
 import type { Constituent, Formula } from './constituent.ts';
 
 /**
  * Expands a formula to its constituents in percent by weight, by volume where the form is gas. Exact throughout.
  * Weights and volumes are shares of their total, of `batch` where the record gives one, or of what percentages
- * leave. Constituents of one CAS number, or without one of one name, are one.
+ * leave. Constituents of one CAS number, or without one of one name, are one. Where the record names reactions, what is
+ * left of them is the mixture.
  * @returns findings where the lines do not determine 100 % within 0.01, or contradict each other.
  */
 export function expandFormula(record: ProductRecord): Outcome<Formula> {
   const findings: Diagnostic[] = [];
   const { plan, ranges } = planOf(record, basisOf(record.form), findings);
-  const identities = identitiesOf(plan, findings);
+  const weighedIn = identitiesOf(plan, findings);
   if (hasErrors(findings)) return fail(...findings);
 
-  for (const { at, path } of record.reacts)
-    findings.push({
-      code: 'reaction-not-calculated',
-      severity: 'warning',
-      message: 'the reaction is not calculated yet: what is weighed in is classified as if it did not react',
-      at,
-      path,
-    });
-  const corners = cornersOf(ranges).map(corner => percentsAt(plan, corner));
+  const weighed = cornersOf(ranges).map(corner => percentsAt(plan, corner));
+  const { identities, corners, consumed } = react(record, weighedIn, weighed, findings);
+  if (hasErrors(findings)) return fail(...findings);
   const full = ranges.length <= MAX_FULL_RANGES;
-  const low = full ? extreme(corners, (a, b) => a.lt(b)) : boundsOf(plan, 'low');
-  const high = full ? extreme(corners, (a, b) => a.gt(b)) : boundsOf(plan, 'high');
+  const atCorners = full || record.reacts.length > 0;
+  const low = atCorners ? extreme(corners, (a, b) => a.lt(b)) : boundsOf(plan, 'low');
+  const high = atCorners ? extreme(corners, (a, b) => a.gt(b)) : boundsOf(plan, 'high');
 
   const keys = [...identities.keys()].filter(key => high.get(key)!.gt(0));
   for (const [key, { line }] of identities)
-    if (!high.get(key)!.gt(0))
+    if (!high.get(key)!.gt(0) && !consumed.has(key))
       findings.push({
         ...lineError(
           line,

@@ -49,7 +49,11 @@ describe('init', () => {
       /^( +)# (artwork:.*\n)((?: +# {3}.*\n)*)/m,
       (_, indent, head, rest) => `${indent}${head}${rest.replace(/# /g, '')}`,
     );
-    // Its constituents are not in the starter's formula; the block alone is read.
+    // What reacts is not in the starter's formula.
+    open = open.replace(
+      '  - name: water\n',
+      '  - {name: citric acid, cas: 77-92-9, percent: 2}\n  - {name: caustic soda, cas: 1310-73-2, percent: 1}\n  - name: water\n',
+    );
     const { err, status } = await inProcess(check, [put(folder, 'open.yaml', open)]);
     expect(err).not.toMatch(/error/);
     expect(status).toBe(0);
