@@ -301,7 +301,7 @@ describe('init', () => {
     const { status, out, err } = labelwright(['init', 'shop'], { cwd });
     expect({ status, err }).toEqual({ status: 0, err: '' });
     expect(out).toContain('labelwright check shop/product.yaml');
-    expect(filesBelow(join(cwd, 'shop'))).toEqual(['maker.yaml', 'product.yaml']);
+    expect(filesBelow(join(cwd, 'shop'))).toEqual(['drums/surfactant.yaml', 'maker.yaml', 'product.yaml']);
     expect(labelwright(['check', 'shop/product.yaml'], { cwd })).toMatchObject({ status: 0, err: '' });
     const made = labelwright(['packet', 'shop/product.yaml', '--as-of', TODAY], { cwd });
     expect(made.err).not.toMatch(stackTrace);
