@@ -27,6 +27,10 @@ const commands: Readonly<Record<string, { readonly does: string; load(): Promise
     does: 'drafts the safety data sheet as PDF, HTML and JSON',
     load: () => import('./commands/sds.ts'),
   },
+  ship: {
+    does: 'the transport description of a pack and its packing limits',
+    load: () => import('./commands/ship.ts'),
+  },
   gtin: { does: 'checks, completes and converts article numbers', load: () => import('./commands/gtin.ts') },
   packet: {
     does: 'makes everything for one product, with an index page',

@@ -26,7 +26,9 @@ const all = [
   'reference',
   'report',
   'text',
+  'transport',
   'version.ts',
+  'words',
 ];
 
 /**
@@ -49,6 +51,13 @@ const may: Readonly<Record<string, readonly [readonly string[], readonly string[
   labelling: [['reference', 'notation', 'quantity', 'report'], ['classify']],
   text: [['quantity', 'report'], []],
   barcode: [['quantity', 'report'], []],
+  // Beside labelling: classification and record as types, hazard notation and figures as values.
+  transport: [
+    ['reference', 'notation', 'quantity', 'report'],
+    ['classify', 'formula', 'record'],
+  ],
+  // Facts as types, nothing else.
+  words: [[], ['transport']],
   // Section 3 of the sheet states percents: it takes the formula and prints numbers.
   document: [
     ['labelling', 'notation', 'quantity', 'report'],
