@@ -22,10 +22,7 @@ export function shipJson(
     asOf,
     ...outcomeJson(transport, transport.limitedQuantity, transport.marinePollutant),
     because: transport.because.map(workingOf),
-    missing: transport.missing.map(({ id, cite, values }) => ({
-      cite,
-      text: transportNeed({ id, cite, values }),
-    })),
+    missing: transport.missing.map(item => `${transportNeed(item)} [${item.cite}]`),
     alternatives: transport.alternatives.map(({ when, ...alternative }) => ({
       when: when.map(transportCondition).join('; '),
       cite: [...new Set(when.map(({ cite }) => cite))].join('; '),
@@ -47,5 +44,12 @@ const outcomeJson = (outcome: Outcome, limited: LimitedQuantity | null, marinePo
   subsidiary: outcome.subsidiary,
   packingGroup: outcome.packingGroup,
   marinePollutant,
-  limitedQuantity: limited,
+  limitedQuantity: limited && limitedJson(limited),
+});
+
+const limitedJson = ({ allowed, innerLimit, grossLimit, cite }: LimitedQuantity) => ({
+  allowed,
+  innerLimit,
+  grossLimit,
+  cite,
 });

@@ -12,8 +12,8 @@ export interface NamedMaterial {
   readonly constituent: TransportConstituent;
   readonly substance: NamedSubstance;
   readonly entries: readonly TableEntry[];
-  /** Whether the entries name a lowest concentration, so that the table itself says what the material is. */
-  readonly ranged: boolean;
+  /** Whether it is the substance alone, or of a concentration that the entry names: the table says what it is. */
+  readonly listed: boolean;
   /** Whether the material is the substance with water and nothing else hazardous, or not known. */
   readonly solution: boolean;
 }
@@ -49,7 +49,7 @@ export function namedMaterial(input: TransportInput, data: TransportData): Named
       constituent,
       substance,
       entries,
-      ranged: entries.every(({ range }) => range?.from),
+      listed: compare(constituent.low, 100) >= 0 || entries.every(({ range }) => range?.from),
       solution: others.length === 0,
     };
   }
@@ -93,7 +93,9 @@ export function shippingName(
 ): string {
   const plain = (name: string) => name.replace(/,$/, '');
   const pure = compare(constituent.low, 100) >= 0;
-  const asSolution = names.find(name => /\b(solutions?|mixtures?|acids?)\b/i.test(name));
+  const asSolution =
+    names.find(name => /\b(solutions?|mixtures?)\b/i.test(name)) ??
+    names.find(name => /\bacids?\b/i.test(name));
   if (pure) return plain(names[0]!);
   if (asSolution) return plain(asSolution);
   return `${plain(names[0]!)} ${solution && form === 'liquid' ? 'solution' : 'mixture'}`;

@@ -1,5 +1,6 @@
 import type { TableEntry } from '../reference/transport/hazardous-materials-table.ts';
 import type { Outcome } from './answer.ts';
+import { contributorsTo } from './contributors.ts';
 import { type Fact, fact } from './fact.ts';
 import { type Hazard, namesOf } from './finding.ts';
 import { generic } from './generic-entry.ts';
@@ -13,9 +14,9 @@ import { withoutClass } from './without-class.ts';
 export function settle(hazards: readonly Hazard[], setting: Setting): Outcome {
   const { input, data, named } = setting;
   if (input.form === 'aerosol') return undecided();
-  const byTable = named?.ranged ? listedByName(hazards, named, setting) : null;
+  const byTable = named?.listed ? listedByName(hazards, named, setting) : null;
   if (byTable) return byTable;
-  const own = named?.ranged ? hazardOfEntry(named.entries[0]!) : null;
+  const own = named?.listed ? hazardOfEntry(named.entries[0]!) : null;
   const classes = hazards.filter(hazard => hazard.class !== 'Comb liq' && hazard.class !== own?.class);
   const all = own ? [...classes, own] : classes;
   if (all.length === 0) return withoutClass(hazards, setting);
@@ -64,11 +65,15 @@ const describe = (
 /** An entry whose description holds the concentration says what the material is (49 CFR 173.2a(a)). */
 function listedByName(hazards: readonly Hazard[], named: NamedMaterial, { input }: Setting): Outcome | null {
   const wanted = mostStringent(hazards);
+  const alone = input.constituents.length === 1;
   const entry = named.entries.find(({ packingGroup }) => packingGroup === wanted) ?? named.entries[0]!;
+  // Against the table stands a test alone, or another constituent.
   const covered = [entry.hazardClass, ...entry.subsidiary, 'Comb liq'];
-  if (hazards.some(hazard => !covered.includes(hazard.class))) return null;
+  const foreign = hazards.filter(hazard => !covered.includes(hazard.class));
+  const byOthers = (name: string) => contributorsTo(input, name).some(other => other !== named.constituent);
+  if (!alone && foreign.some(hazard => hazard.tested || byOthers(hazard.class))) return null;
   return describe(entry, named, input.form, [
-    fact('listed-by-concentration', '49 CFR 172.101(c)(10), 173.2a(a)', {
+    fact(alone ? 'listed-by-name' : 'listed-by-concentration', '49 CFR 172.101(a), 173.2a(a)', {
       name: named.constituent.name,
       percent: named.constituent.high.value,
       entry: entry.description,

@@ -96,7 +96,7 @@ function isSettled(item: Missing, { entry }: Outcome, { named }: Setting): boole
   if (!entry || !named?.entries.includes(entry) || item.class !== entry.hazardClass) return false;
   const ofClass = named.entries.filter(other => other.hazardClass === entry.hazardClass);
   if (item.decides !== 'class' && ofClass.length === 1) return true;
-  return named.ranged && ofClass.length === 1;
+  return named.listed && ofClass.length === 1;
 }
 
 /** A packing group that is open leaves the answer undecided; so does an open class where nothing else is regulated. */

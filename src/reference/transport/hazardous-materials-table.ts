@@ -58,7 +58,7 @@ function entryOf(cells: TableCells): TableEntry {
     hazardClass,
     id: cells.id,
     packingGroup: cells['packing-group'] === '' ? null : (cells['packing-group'] as PackingGroup),
-    subsidiary: list(cells.labels).filter(label => label !== hazardClass),
+    subsidiary: list(cells.labels).filter(label => label !== hazardClass && label !== 'None'),
     specialProvisions: list(cells['special-provisions']),
     exceptions: list(cells.exceptions).filter(section => section !== 'None'),
     aircraft: { passenger: cells['passenger-limit'], cargo: cells['cargo-limit'] },

@@ -42,6 +42,7 @@ const sentences: Readonly<Record<string, (values: Values) => string>> = {
     `${text(v.name)} has a reportable quantity of ${text(v.pounds)} lb; the mass of the package is not known`,
   'package-mass-unknown': v =>
     `whether ${text(v.names)} reaches a reportable quantity depends on the mass of the package`,
+  'listed-by-name': v => `${text(v.name)} alone is listed: ${text(v.un)}, ${text(v.entry)}`,
   'listed-by-concentration': v =>
     `${text(v.name)} ${text(v.percent)} % lies in the range of ${text(v.un)}, ${text(v.entry)}`,
   'named-entry': v =>
