@@ -20,12 +20,24 @@ export function generic(
   const subsidiary = namesOf(rest).sort();
   const narrowed = natures(input, primary.class, data);
   const form = input.form === 'solid' ? 'solid' : 'liquid';
-  for (const candidate of data.generic.entries) {
-    if (candidate.class !== primary.class || candidate.form !== form) continue;
-    if ([...candidate.subsidiary].sort().join() !== subsidiary.join()) continue;
-    if (candidate.nature && !narrowed.includes(candidate.nature)) continue;
+  const fitting = data.generic.entries.flatMap(candidate => {
+    if (candidate.class !== primary.class || candidate.form !== form) return [];
+    if (candidate.nature && !narrowed.includes(candidate.nature)) return [];
+    if (!candidate.subsidiary.every(name => subsidiary.includes(name))) return [];
     const entry = rowOf(candidate.un, group, data, candidate.name);
-    if (entry) return genericOutcome(entry, [primary, ...rest], because, input, data);
+    return entry ? [entry] : [];
+  });
+  // The entry that names most of the hazards; of those, the narrowest, which stands first.
+  const most = Math.max(...fitting.map(entry => entry.subsidiary.length));
+  const entry = fitting.find(other => other.subsidiary.length === most);
+  if (entry) {
+    const unnamed = subsidiary.filter(name => !entry.subsidiary.includes(name));
+    const added =
+      unnamed.length > 0
+        ? [fact('subsidiary-added', data.generic.added.cite, { un: entry.id, subsidiary: unnamed })]
+        : [];
+    const outcome = genericOutcome(entry, [primary, ...rest], [...because, ...added], input, data);
+    return { ...outcome, subsidiary: [...entry.subsidiary, ...unnamed] };
   }
   return {
     ...undecided(

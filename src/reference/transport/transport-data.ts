@@ -53,6 +53,8 @@ export interface TransportData {
   };
   readonly generic: {
     readonly cite: string;
+    /** Subsidiary hazards that an entry does not show. */
+    readonly added: { readonly cite: string };
     readonly entries: readonly GenericEntry[];
     readonly domestic: readonly GenericEntry[];
   };

@@ -55,6 +55,8 @@ const sentences: Readonly<Record<string, (values: Values) => string>> = {
     `no name of the table fits; generic entry ${text(v.un)}, ${text(v.name)}${count(v.technical) > 0 ? `, with ${text(v.technical)} as technical name` : ''}`,
   'no-generic-entry': v =>
     `the table has no generic entry for ${classWord(v.class)} with ${text(v.subsidiary)} in ${group(v.group)}`,
+  'subsidiary-added': v =>
+    `no entry shows ${list((v.subsidiary as readonly string[]).map(name => classWord(name)))} as well: described beside ${text(v.un)}`,
   'no-technical-name': v =>
     `${text(v.un)} needs technical names; no ingredient is known to make ${list((v.classes as readonly string[]).map(name => classWord(name)))}`,
   'others-open': v =>
