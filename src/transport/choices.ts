@@ -25,7 +25,8 @@ export function choices(outcome: Outcome, hazards: readonly Hazard[], setting: S
   const { input, data, marine } = setting;
   const found =
     outcome.answer === 'not-regulated' ? [] : [...reclass(hazards, setting), ...aluminum(hazards, setting)];
-  if (outcome.answer === 'regulated') found.push(...domesticNames(outcome, hazards, setting));
+  if (outcome.answer === 'regulated')
+    found.push(...domesticNames(outcome, hazards, setting), ...exceptedQuantity(outcome, setting));
   if (outcome.answer === 'not-regulated' && marine.names.length > 0)
     found.push({
       when: fact('by-vessel', data.criteria.marinePollutant.nonBulk.cite, { names: marine.names }),
@@ -85,6 +86,28 @@ function aluminum(hazards: readonly Hazard[], { data, marine, substances }: Sett
     {
       when: fact('aluminum-alone', aluminumAlone.cite),
       outcome: notRegulated(fact('aluminum-exception', aluminumAlone.cite)),
+    },
+  ];
+}
+
+/** Excepted quantities (49 CFR 173.4a): small inner packagings of what passenger aircraft may carry. */
+function exceptedQuantity(
+  { entry, packingGroup, class: name, subsidiary }: Outcome,
+  { input, data }: Setting,
+): Choice[] {
+  const rules = data.criteria.exceptedQuantities;
+  const amount = input.pack?.millilitres ?? input.pack?.grams ?? null;
+  if (amount === null || !entry || packingGroup === null || name === null) return [];
+  if (entry.aircraft.passenger === 'Forbidden' || !rules.classes[packingGroup].includes(name)) return [];
+  const poison = packingGroup !== 'III' && [name, ...subsidiary].includes('6.1');
+  const inner = poison ? rules.inner.toxicAmount : rules.inner.amount;
+  const outer = amount * (input.pack?.count ?? 1);
+  if (amount > inner || outer > rules.outer[packingGroup]) return [];
+  const values = { amount, inner, outer: rules.outer[packingGroup], unit: rules.inner.unit };
+  return [
+    {
+      when: fact('excepted-quantity', rules.cite, values),
+      outcome: notRegulated(fact('excepted-quantity-exception', rules.cite, values)),
     },
   ];
 }

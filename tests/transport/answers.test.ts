@@ -171,6 +171,25 @@ describe('limited quantities', () => {
   });
 });
 
+describe('excepted quantities', () => {
+  // 49 CFR 173.4a(b), (c), (d): 30 mL inside, 500 mL outside in packing group II; passenger aircraft not forbidden.
+  it.each([
+    ['30 mL', 16, true],
+    ['30.1 mL', 16, false],
+    ['30 mL', 17, false],
+  ])('acetone in %s, %s in a case: %s', async (contents, count, may) => {
+    const { alternatives } = await ship({
+      flash: '-20 C',
+      boil: 56,
+      contents,
+      count,
+      formula: [{ name: 'acetone', cas: '67-64-1', percent: 100 }],
+    });
+    const found = alternatives.filter(({ when }) => when[0]!.id === 'excepted-quantity');
+    expect(found.map(({ answer }) => answer)).toEqual(may ? ['not-regulated'] : []);
+  });
+});
+
 describe('marine pollutants', () => {
   // 49 CFR 171.8: 10 %, or 1 % of a severe marine pollutant; Appendix B to 172.101 lists both.
   it.each([

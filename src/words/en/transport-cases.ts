@@ -42,6 +42,7 @@ const conditions: Readonly<Record<string, (values: Values) => string>> = {
     `if reclassed as a combustible liquid (flash point ${text(v.flashPoint)} C, at or above ${text(v.limit)} C), by highway or rail`,
   'does-not-sustain-combustion': () => 'if a test shows that it does not sustain combustion',
   'aluminum-alone': () => 'if the test shows corrosion of aluminum alone, by motor vehicle or rail',
+  'excepted-quantity': () => 'as an excepted quantity, packed, tested and marked as the section asks',
   'domestic-cleaning-compound': () => 'as a cleaning compound, within the United States',
 };
 

@@ -68,6 +68,8 @@ const sentences: Readonly<Record<string, (values: Values) => string>> = {
     'corrosive to aluminum alone, packing group III, by motor vehicle or rail in a packaging that it does not attack: not subject',
   'aqueous-alcohol': v =>
     `aqueous solution of about ${text(v.percentByVolume)} % alcohol by volume (limit ${text(v.limit)} %) with ${text(v.water)} % water (at least ${text(v.waterLimit)} %) and no other hazardous material: not subject`,
+  'excepted-quantity-exception': v =>
+    `${text(v.amount)} ${text(v.unit)}, at most ${text(v.inner)} an inner and ${text(v.outer)} an outer packaging: not subject but for classing, reports, packages and the mark of the section`,
   'no-class': () => 'no hazard class is met, and no class that would decide it is open',
   aerosol: v => `aerosol of category ${text(v.category)}: ${classWord(v.class)}`,
   'no-limited-quantity': v =>
