@@ -14,6 +14,7 @@ const all = [
   'classify',
   'document',
   'draft',
+  'duties',
   'formula',
   'headroom',
   'labelling',
@@ -56,6 +57,8 @@ const may: Readonly<Record<string, readonly [readonly string[], readonly string[
     ['reference', 'notation', 'quantity', 'report'],
     ['classify', 'formula', 'record'],
   ],
+  // Checks around the label: composition and figures, as facts.
+  duties: [['reference', 'quantity', 'report'], []],
   // Facts as types, nothing else.
   words: [[], ['transport']],
   // Section 3 of the sheet states percents: it takes the formula and prints numbers.
