@@ -47,14 +47,17 @@ export interface PackagingFinding {
  */
 export function childResistant(
   product: PackagedProduct,
-  { rules, viscosity, groups }: ChildResistantRules,
+  { rules, viscosity, groups, petroleum }: ChildResistantRules,
 ): readonly PackagingFinding[] {
   if (product.household === false) return [];
   return rules
     .filter(({ forms }) => forms.includes(product.form))
     .flatMap(rule => {
       const members = groups[rule.group] ?? {};
-      const found = examine(product, rule, members, viscosity);
+      const streams = petroleum.groups.includes(rule.group) ? petroleum.prefixes : [];
+      const part = (cas: string): number | null =>
+        members[cas] ?? (streams.some(prefix => cas.startsWith(prefix)) ? 1 : null);
+      const found = examine(product, rule, part, viscosity);
       return found ? [found] : [];
     });
 }
@@ -62,13 +65,14 @@ export function childResistant(
 function examine(
   product: PackagedProduct,
   rule: PackagingRule,
-  members: Readonly<Record<string, number>>,
+  /** The part of its mass by which a substance counts; null where it does not. */
+  partOf: (cas: string) => number | null,
   viscosity: number,
 ): PackagingFinding | null {
-  const counting = product.constituents.filter(({ cas }) => cas !== null && members[cas] !== undefined);
+  const counting = product.constituents.filter(({ cas }) => cas !== null && partOf(cas) !== null);
   const unknown = product.constituents.filter(({ cas, water }) => cas === null && !water);
   if (counting.length === 0 && unknown.length === 0) return null;
-  const sure = counting.map((part): Part => ({ amount: part.high, weight: members[part.cas!]! }));
+  const sure = counting.map((part): Part => ({ amount: part.high, weight: partOf(part.cas!)! }));
   const atMost = [...sure, ...unknown.map((part): Part => ({ amount: part.high, weight: 1 }))];
   const verdicts = rule.limits.map(limit => verdict(product, limit, sure, atMost));
   const thin = rule.lowViscosity ? isThin(product.viscosity, viscosity) : true;

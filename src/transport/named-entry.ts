@@ -1,6 +1,5 @@
-import type { Exact } from '../quantity/exact.ts';
-import { Exact as ExactValue } from '../quantity/exact.ts';
-import { compare, compareSum } from '../quantity/sum.ts';
+import { Exact } from '../quantity/exact.ts';
+import { compare, compareSum, compareValues } from '../quantity/sum.ts';
 import type { TableEntry } from '../reference/transport/hazardous-materials-table.ts';
 import type { PercentRange } from '../reference/transport/percent-range.ts';
 import type { NamedSubstance, TransportData } from '../reference/transport/transport-data.ts';
@@ -56,6 +55,29 @@ export function namedMaterial(input: TransportInput, data: TransportData): Named
   return null;
 }
 
+/**
+ * A constituent whose range of percent lies partly in the range of an entry and partly outside; null where none
+ * does.
+ */
+export function straddling(input: TransportInput, data: TransportData): TransportConstituent | null {
+  const fits = (constituent: TransportConstituent, percent: Exact): string => {
+    const substance = constituent.cas ? data.substance(constituent.cas) : null;
+    const fixed = { ...constituent, low: percent, high: percent };
+    return substance
+      ? entriesFor(input, fixed, substance, data)
+          .map(({ description }) => description)
+          .join()
+      : '';
+  };
+  return (
+    input.constituents.find(
+      constituent =>
+        compareValues(constituent.low, constituent.high) !== 0 &&
+        fits(constituent, constituent.low) !== fits(constituent, constituent.high),
+    ) ?? null
+  );
+}
+
 const sameSubstance = ({ cas }: TransportConstituent, { cas: numbers }: NamedSubstance): boolean =>
   cas !== null && numbers.includes(cas);
 
@@ -72,7 +94,7 @@ function entriesFor(
   data: TransportData,
 ): readonly TableEntry[] {
   const least = substance.atLeastFactor
-    ? ExactValue.fraction(low.exact.mul(ExactValue.decimal(substance.atLeastFactor).exact))
+    ? Exact.fraction(low.exact.mul(Exact.decimal(substance.atLeastFactor).exact))
     : low;
   const rows = substance.entries
     .filter(entry => (entry.form === undefined || entry.form === form) && entry.counts === undefined)

@@ -7,12 +7,12 @@ import { type Fact, fact } from './fact.ts';
 import type { Case, Hazard, Missing } from './finding.ts';
 import { flammable } from './flammable.ts';
 import { hazardousSubstances } from './hazardous-substance.ts';
-import type { TransportInput } from './input.ts';
+import type { TransportConstituent, TransportInput } from './input.ts';
 import { type LimitedQuantity, limitedQuantity } from './limited-quantity.ts';
 import { marinePollutants } from './marine-pollutant.ts';
-import { namedMaterial } from './named-entry.ts';
+import { namedMaterial, straddling } from './named-entry.ts';
 import { otherClasses } from './other-classes.ts';
-import { notRegulated } from './outcome.ts';
+import { notRegulated, undecided } from './outcome.ts';
 import type { Setting } from './setting.ts';
 import { settle } from './settle.ts';
 import { toxic } from './toxic.ts';
@@ -23,6 +23,47 @@ import { toxic } from './toxic.ts';
  * a class is open.
  */
 export function transport(input: TransportInput, data: TransportData): TransportAnswer {
+  const split = straddling(input, data);
+  return split ? atBothEnds(split, input, data) : atOneConcentration(input, data);
+}
+
+/** A range that entries of the table divide: the answer at both ends, undecided where they differ. */
+function atBothEnds(
+  constituent: TransportConstituent,
+  input: TransportInput,
+  data: TransportData,
+): TransportAnswer {
+  const at = (percent: TransportConstituent['low']): TransportAnswer => {
+    const fixed = { ...constituent, low: percent, high: percent };
+    const constituents = input.constituents.map(other => (other === constituent ? fixed : other));
+    return transport({ ...input, constituents }, data);
+  };
+  const low = at(constituent.low);
+  const high = at(constituent.high);
+  if (sameOutcome(low, high)) return high;
+  const values = { name: constituent.name, low: constituent.low.value, high: constituent.high.value };
+  const missing: Missing = {
+    ...fact('concentration', '49 CFR 172.101(c)(6)', values),
+    class: high.class ?? low.class ?? '',
+    decides: 'group',
+    cases: [],
+  };
+  const when = (percent: TransportConstituent['low']) => [
+    fact('concentration-of', missing.cite, { name: constituent.name, percent: percent.value }),
+  ];
+  return {
+    ...high,
+    ...undecided(...high.because),
+    limitedQuantity: null,
+    missing: [missing, ...high.missing],
+    alternatives: [
+      { ...low, when: when(constituent.low) },
+      { ...high, when: when(constituent.high) },
+    ],
+  };
+}
+
+function atOneConcentration(input: TransportInput, data: TransportData): TransportAnswer {
   const findings = [flammable, corrosive, toxic, otherClasses].map(examine => examine(input, data));
   const setting: Setting = {
     input,

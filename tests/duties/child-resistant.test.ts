@@ -105,6 +105,11 @@ describe('child-resistant packaging', () => {
     expect(outcome('acetonitrile', [['acetonitrile', '75-05-8', percent]], { grams })).toBe(expected);
   });
 
+  it('a petroleum stream counts by the block of its number', () => {
+    expect(outcome('hydrocarbons', [['a naphthenic distillate', '64742-52-5', 30]])).toBe('required');
+    expect(outcome('hydrocarbons', [['sodium chloride', '7647-14-5', 30]])).toBe('none');
+  });
+
   it('a constituent without a number may count: open, and named', () => {
     const found = childResistant(
       product([

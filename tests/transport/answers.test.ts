@@ -99,6 +99,26 @@ describe('not regulated', () => {
   });
 });
 
+describe('a range of concentration', () => {
+  const peroxide = (percent: readonly [number, number]): Material => ({
+    flash: 'none',
+    boil: 100,
+    formula: [{ name: 'hydrogen peroxide', cas: '7722-84-1', percent }],
+  });
+
+  // UN2984 runs from 8 % to below 20 %, UN2014 from 20 % (49 CFR 172.101).
+  it('that entries divide is undecided, with the answer at both ends', async () => {
+    const answer = await ship(peroxide([15, 25]));
+    expect(answer.answer).toBe('undecided');
+    expect(answer.missing[0]!.id).toBe('concentration');
+    expect(answer.alternatives.map(({ entry }) => entry?.id)).toEqual(['UN2984', 'UN2014']);
+  });
+
+  it('within one entry is that entry', async () => {
+    expect((await ship(peroxide([21, 39]))).entry?.id).toBe('UN2014');
+  });
+});
+
 describe('corrosion', () => {
   // 49 CFR 173.137(c)(2); 173.154(d)(1): aluminum alone, packing group III.
   it('of metals alone is Class 8, packing group III, with the exception for aluminum', async () => {

@@ -28,11 +28,14 @@ export interface ChildResistantRules {
   readonly viscosity: number;
   /** CAS number to the part of its mass that counts. */
   readonly groups: Readonly<Record<string, Readonly<Record<string, number>>>>;
+  /** Beginnings of CAS numbers of petroleum streams, and the groups that they belong to. */
+  readonly petroleum: { readonly prefixes: readonly string[]; readonly groups: readonly string[] };
 }
 
 /** Rules of 16 CFR 1700.14(a) that a maker of chemical products meets. */
 export const childResistantRules = (): ChildResistantRules => ({
   rules: data.rules as readonly PackagingRule[],
   viscosity: data.viscosity.squareMillimetresPerSecond,
+  petroleum: data.groups.petroleumStreams,
   groups: data.groups.members as ChildResistantRules['groups'],
 });

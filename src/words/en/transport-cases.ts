@@ -16,6 +16,8 @@ const needs: Readonly<Record<string, (values: Values) => string>> = {
     `corrosion test on steel and aluminum at ${text(v.temperature)} C (over ${text(v.rate)} mm a year is Class 8)`,
   'saturated-vapour-concentration': () => 'saturated vapour concentration at 20 C, for toxicity of vapours',
   'acute-toxicity-data': v => `data on acute toxicity (${text(v.route)})`,
+  concentration: v =>
+    `concentration of ${text(v.name)}: entries of the table divide its range of ${text(v.low)} to ${text(v.high)} %`,
   'class-test': v => `data or test for ${text(v.hazardClass)} (${classWord(v.class)})`,
   approval: v => `type and approval for ${text(v.hazardClass)} (${classWord(v.class)})`,
   gas: () => 'name and division of the gas, from the shipper',
@@ -43,6 +45,7 @@ const conditions: Readonly<Record<string, (values: Values) => string>> = {
   'does-not-sustain-combustion': () => 'if a test shows that it does not sustain combustion',
   'aluminum-alone': () => 'if the test shows corrosion of aluminum alone, by motor vehicle or rail',
   'excepted-quantity': () => 'as an excepted quantity, packed, tested and marked as the section asks',
+  'concentration-of': v => `at ${text(v.percent)} % of ${text(v.name)}`,
   'domestic-cleaning-compound': () => 'as a cleaning compound, within the United States',
 };
 
