@@ -34,7 +34,9 @@ export function shipText(
 }
 
 function headline(outcome: Outcome): string {
-  return basicDescription(outcome) ?? answers[outcome.answer];
+  const description = basicDescription(outcome);
+  if (description === null) return answers[outcome.answer];
+  return outcome.answer === 'undecided' ? `${answers.undecided}; if regulated, ${description}` : description;
 }
 
 function quantity({ allowed, innerLimit, grossLimit, cite }: LimitedQuantity): string {

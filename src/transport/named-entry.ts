@@ -32,7 +32,7 @@ export function namedMaterial(input: TransportInput, data: TransportData): Named
     constituent => contributes(constituent, ...anyClass) || hasEntries(constituent, data),
   );
   for (const constituent of hazardous) {
-    const substance = constituent.cas ? data.substance(constituent.cas) : null;
+    const substance = substanceOf(constituent, data);
     if (!substance || substance.entries.length === 0) continue;
     const others = hazardous.filter(
       other => other !== constituent && contributes(other, ...anyClass) && !sameSubstance(other, substance),
@@ -61,7 +61,7 @@ export function namedMaterial(input: TransportInput, data: TransportData): Named
  */
 export function straddling(input: TransportInput, data: TransportData): TransportConstituent | null {
   const fits = (constituent: TransportConstituent, percent: Exact): string => {
-    const substance = constituent.cas ? data.substance(constituent.cas) : null;
+    const substance = substanceOf(constituent, data);
     const fixed = { ...constituent, low: percent, high: percent };
     return substance
       ? entriesFor(input, fixed, substance, data)
@@ -78,13 +78,28 @@ export function straddling(input: TransportInput, data: TransportData): Transpor
   );
 }
 
-const sameSubstance = ({ cas }: TransportConstituent, { cas: numbers }: NamedSubstance): boolean =>
-  cas !== null && numbers.includes(cas);
+const sameSubstance = (
+  { cas }: TransportConstituent,
+  { cas: numbers }: Pick<NamedSubstance, 'cas'>,
+): boolean => cas !== null && numbers.includes(cas);
 
 /** An entry with a lowest concentration makes a constituent hazardous whatever its classification says. */
-function hasEntries({ cas, water, high }: TransportConstituent, data: TransportData): boolean {
-  if (water || cas === null || compare(high, 0) <= 0) return false;
-  return (data.substance(cas)?.entries.length ?? 0) > 0;
+function hasEntries(constituent: TransportConstituent, data: TransportData): boolean {
+  if (constituent.water || compare(constituent.high, 0) <= 0) return false;
+  return (substanceOf(constituent, data)?.entries.length ?? 0) > 0;
+}
+
+/** Found by CAS number, else by a proper shipping name of the table that is no generic one. */
+function substanceOf({ cas, name }: TransportConstituent, data: TransportData): NamedSubstance | null {
+  const byCas = cas === null ? null : data.substance(cas);
+  if (byCas) return byCas;
+  const rows = data.table
+    .byName(name)
+    .filter(({ hazardClass, symbols }) => hazardClass !== 'Forbidden' && !symbols.includes('G'));
+  const ids = [...new Set(rows.map(({ id }) => id))];
+  if (ids.length === 0) return null;
+  const entries = ids.map(un => ({ un, name: rows.find(({ id }) => id === un)!.description }));
+  return { name, cas: [], entries, organic: false };
 }
 
 function entriesFor(

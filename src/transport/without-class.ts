@@ -17,7 +17,7 @@ export function withoutClass(hazards: readonly Hazard[], setting: Setting): Outc
     const entry = rowOf('NA1993', 'III', data, 'Combustible liquid');
     if (!entry) throw new Error('NA1993, Combustible liquid, is not in the table');
     const described = genericOutcome(entry, [combustible], [], input, data);
-    if (substances.names.length > 0) return described;
+    if (substances.names.length > 0 || isNonBulk(input, data) === false) return described;
     if (isNonBulk(input, data) === true && substances.unknown.length === 0)
       return notRegulated(
         ...marine.names
@@ -30,7 +30,8 @@ export function withoutClass(hazards: readonly Hazard[], setting: Setting): Outc
           kilograms: nonBulk.kilogramsAtMost,
         }),
       );
-    return { ...described, answer: 'undecided' };
+    const open = fact('package-unknown', combustibleLiquid.nonBulk.cite, { names: substances.unknown });
+    return { ...described, answer: 'undecided', because: [...described.because, open] };
   }
   if (substances.unknown.length > 0)
     return undecided(

@@ -220,6 +220,19 @@ const named: readonly Expected[] = [
   },
 ];
 
+describe('an entry found by name alone', () => {
+  // Rows UN1199 (Furaldehydes, 6.1 with 3, II) and UN1157 (Diisobutyl ketone, 3, III) of 172.101; flash points from memory.
+  it.each([
+    [
+      pure('Diisobutyl ketone', '108-83-8', { flash: '49 C', boil: 168 }),
+      'UN1157, Diisobutyl ketone, 3, III',
+    ],
+    [pure('furaldehydes', '98-01-1', { flash: '60 C', boil: 162 }), 'UN1199, Furaldehydes, 6.1 (3), II'],
+  ])('%#', async (material, description) => {
+    expect(described(await ship(material))).toBe(description);
+  });
+});
+
 describe('an entry that names its concentration or is met by flash and boiling point', () => {
   it.each(
     named.map(

@@ -40,6 +40,8 @@ const sentences: Readonly<Record<string, (values: Values) => string>> = {
     `${text(v.name)}: ${text(v.kilograms)} kg in one package, below its reportable quantity of ${text(v.pounds)} lb`,
   'reportable-quantity-unknown': v =>
     `${text(v.name)} has a reportable quantity of ${text(v.pounds)} lb; the mass of the package is not known`,
+  'package-unknown': () =>
+    'size or mass of the package is not known: a non-bulk package that is no hazardous substance is not subject',
   'package-mass-unknown': v =>
     `whether ${text(v.names)} reaches a reportable quantity depends on the mass of the package`,
   'listed-by-name': v => `${text(v.name)} alone is listed: ${text(v.un)}, ${text(v.entry)}`,
