@@ -90,6 +90,16 @@ function aluminum(hazards: readonly Hazard[], { data, marine, substances }: Sett
   ];
 }
 
+/**
+ * An entry marked A or W alone is subject by aircraft or vessel only, unless it is a hazardous substance (49 CFR
+ * 172.101(b)(2), (b)(6)); null for other entries.
+ */
+export function otherModesAlone({ entry }: Outcome, { substances }: Setting): Fact | null {
+  const modes = (entry?.symbols ?? []).filter(symbol => symbol === 'A' || symbol === 'W');
+  if (!entry || modes.length === 0 || substances.names.length + substances.unknown.length > 0) return null;
+  return fact('other-modes-alone', '49 CFR 172.101(b)(2), (b)(6)', { un: entry.id, modes });
+}
+
 /** Excepted quantities (49 CFR 173.4a): small inner packagings of what passenger aircraft may carry. */
 function exceptedQuantity(
   { entry, packingGroup, class: name, subsidiary }: Outcome,

@@ -66,7 +66,11 @@ export function limitedQuantity(
     }),
   ];
   const allowed = fits === false || light === false ? false : fits === null || light === null ? null : true;
-  return { limits: { ...limits, allowed }, because };
+  const mark = fact('limited-quantity-mark', limited.mark.cite, {
+    side: limited.mark.sideMillimetres,
+    reduced: limited.mark.reducedMillimetres,
+  });
+  return { limits: { ...limits, allowed }, because: allowed ? [...because, mark] : because };
 }
 
 function fitsInner(

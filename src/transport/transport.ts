@@ -1,7 +1,7 @@
 import type { TransportData } from '../reference/transport/transport-data.ts';
 import { aerosol } from './aerosol.ts';
 import { type Alternative, type Outcome, sameOutcome, type TransportAnswer } from './answer.ts';
-import { aqueousAlcohol, choices } from './choices.ts';
+import { aqueousAlcohol, choices, otherModesAlone } from './choices.ts';
 import { corrosive } from './corrosive.ts';
 import { type Fact, fact } from './fact.ts';
 import type { Case, Hazard, Missing } from './finding.ts';
@@ -176,16 +176,32 @@ function finish(
   cases: readonly { readonly when: Fact; readonly outcome: Outcome }[],
   setting: Setting,
 ): TransportAnswer {
+  const elsewhere =
+    outcome.answer === 'regulated' && !missing.some(({ decides }) => decides === 'class')
+      ? otherModesAlone(outcome, setting)
+      : null;
+  if (elsewhere)
+    return finish(
+      notRegulated(...outcome.because, elsewhere),
+      because,
+      missing,
+      [{ when: elsewhere, outcome }, ...cases],
+      setting,
+    );
   const quantity = quantityOf(outcome, setting);
   return {
     ...outcome,
-    because: [...because, ...outcome.because, ...quantity.because],
+    because: [...because, ...outcome.because, ...quantity.because, ...modesOf(outcome)],
     marinePollutant: setting.marine.names.length > 0,
     limitedQuantity: quantity.limits,
     missing,
     alternatives: merged(outcome, cases, setting),
   };
 }
+
+/** Quantity limits aboard aircraft, as the table prints them: the mode that differs in the same text. */
+const modesOf = ({ entry }: Outcome): readonly Fact[] =>
+  entry ? [fact('aircraft', '49 CFR 172.101, Columns 9A and 9B', { un: entry.id, ...entry.aircraft })] : [];
 
 function quantityOf(
   { entry }: Outcome,

@@ -99,6 +99,19 @@ describe('not regulated', () => {
   });
 });
 
+describe('an entry for other modes', () => {
+  // UN1910 has the symbol A (49 CFR 172.101, Column 1): subject by aircraft alone.
+  it('calcium oxide is not regulated by highway', async () => {
+    const answer = await ship({
+      form: 'solid',
+      formula: [{ name: 'calcium oxide', cas: '1305-78-8', percent: 100 }],
+    });
+    expect(answer.answer).toBe('not-regulated');
+    expect(answer.because.map(({ id }) => id)).toContain('other-modes-alone');
+    expect(answer.alternatives.map(described)[0]).toBe('UN1910, Calcium oxide, 8, III');
+  });
+});
+
 describe('a range of concentration', () => {
   const peroxide = (percent: readonly [number, number]): Material => ({
     flash: 'none',

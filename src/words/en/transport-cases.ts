@@ -39,6 +39,8 @@ const conditions: Readonly<Record<string, (values: Values) => string>> = {
   toxic: v => `if it is toxic (${text(v.route)}) in ${group(v.group)}`,
   'other-class': v => `if it is ${classWord(v.class)}, ${group(v.group)}`,
   'by-approval': v => `if it is ${classWord(v.class)}`,
+  'other-modes-alone': v =>
+    `by ${(v.modes as readonly string[]).map(mode => (mode === 'A' ? 'aircraft' : 'vessel')).join(' or ')}`,
   'by-vessel': () => 'by vessel, or in bulk',
   'reclassed-combustible': v =>
     `if reclassed as a combustible liquid (flash point ${text(v.flashPoint)} C, at or above ${text(v.limit)} C), by highway or rail`,

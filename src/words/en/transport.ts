@@ -72,6 +72,12 @@ const sentences: Readonly<Record<string, (values: Values) => string>> = {
     `aqueous solution of about ${text(v.percentByVolume)} % alcohol by volume (limit ${text(v.limit)} %) with ${text(v.water)} % water (at least ${text(v.waterLimit)} %) and no other hazardous material: not subject`,
   'excepted-quantity-exception': v =>
     `${text(v.amount)} ${text(v.unit)}, at most ${text(v.inner)} an inner and ${text(v.outer)} an outer packaging: not subject but for classing, reports, packages and the mark of the section`,
+  'limited-quantity-mark': v =>
+    `limited quantity: mark of ${text(v.side)} mm a side (${text(v.reduced)} mm where the package is too small), no hazard label by highway, rail or vessel`,
+  aircraft: v =>
+    `by air ${text(v.un)} has limits of its own a package: passenger ${text(v.passenger)}, cargo ${text(v.cargo)}`,
+  'other-modes-alone': v =>
+    `${text(v.un)} is marked ${text(v.modes)}: subject by ${list((v.modes as readonly string[]).map(mode => (mode === 'A' ? 'aircraft' : 'vessel')))} alone`,
   'no-class': () => 'no hazard class is met, and no class that would decide it is open',
   aerosol: v => `aerosol of category ${text(v.category)}: ${classWord(v.class)}`,
   'no-limited-quantity': v =>
