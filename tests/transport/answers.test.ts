@@ -104,7 +104,14 @@ describe('an entry for other modes', () => {
   it('calcium oxide is not regulated by highway', async () => {
     const answer = await ship({
       form: 'solid',
-      formula: [{ name: 'calcium oxide', cas: '1305-78-8', percent: 100 }],
+      formula: [
+        {
+          name: 'calcium oxide',
+          cas: '1305-78-8',
+          percent: 100,
+          hazards: ['Skin Irrit. 2', 'Eye Dam. 1'],
+        },
+      ],
     });
     expect(answer.answer).toBe('not-regulated');
     expect(answer.because.map(({ id }) => id)).toContain('other-modes-alone');
