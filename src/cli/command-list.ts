@@ -39,6 +39,11 @@ export const commandList: readonly ListedCommand[] = [
     load: () => import('./commands/gtin.ts'),
   },
   {
+    name: 'ship',
+    does: 'gives the US transport description of a pack by highway and rail, and its packing limits',
+    load: () => import('./commands/ship.ts'),
+  },
+  {
     name: 'packet',
     does: 'makes everything for one product, with an index page',
     load: () => import('./commands/packet.ts'),

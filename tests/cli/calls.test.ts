@@ -7,7 +7,7 @@ import { run as sds } from '../../src/cli/commands/sds.ts';
 import { demo, filesBelow, inProcess, labelwright, main, put, stackTrace, workshop } from './_command.ts';
 
 const record = 'templates/demo/patio-cleaner.yaml';
-const commands = ['init', 'check', 'classify', 'headroom', 'label', 'sds', 'gtin', 'packet'];
+const commands = ['init', 'check', 'classify', 'headroom', 'label', 'sds', 'ship', 'gtin', 'packet'];
 
 describe('help', () => {
   it('lists every command, and what the exit status means', () => {

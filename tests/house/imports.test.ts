@@ -14,6 +14,7 @@ const all = [
   'classify',
   'document',
   'draft',
+  'duties',
   'environment',
   'formula',
   'headroom',
@@ -29,6 +30,7 @@ const all = [
   'report',
   'store',
   'text',
+  'transport',
   'version.ts',
   'words',
 ];
@@ -60,10 +62,17 @@ const may: Readonly<Record<string, readonly [readonly string[], readonly string[
   // Facts to text: the only home of sentences about a result.
   words: [
     ['classify', 'notation', 'quantity', 'report'],
-    ['record', 'reference', 'store'],
+    ['record', 'reference', 'store', 'transport'],
   ],
   text: [['quantity', 'report'], []],
   barcode: [['quantity', 'report'], []],
+  // Beside labelling: classification and record as types, hazard notation and figures as values.
+  transport: [
+    ['reference', 'notation', 'quantity', 'report'],
+    ['classify', 'formula', 'record'],
+  ],
+  // Checks around the label: composition and figures, as facts.
+  duties: [['reference', 'quantity', 'report'], []],
   // Section 3 of the sheet states percents: it takes the formula and prints numbers.
   document: [
     ['classify', 'labelling', 'notation', 'provenance', 'quantity', 'report', 'words'],

@@ -1,0 +1,100 @@
+import { type TableCells, tableColumns } from './columns.ts';
+import { type PercentRange, readRange } from './percent-range.ts';
+
+export type PackingGroup = 'I' | 'II' | 'III';
+
+/** A row of the Hazardous Materials Table (49 CFR 172.101). */
+export interface TableEntry {
+  /** Column 1: `+`, `A`, `D`, `G`, `I`, `W`. */
+  readonly symbols: readonly string[];
+  /** Column 2 as printed, with the words in italics. */
+  readonly description: string;
+  /** Proper shipping names: the words in Roman type, alternatives apart. */
+  readonly names: readonly string[];
+  /** Column 3: class or division, `Forbidden` or `Comb liq`. */
+  readonly hazardClass: string;
+  /** Column 4: `UN1791`; empty for a forbidden material. */
+  readonly id: string;
+  /** Column 5; null where the entry has none. */
+  readonly packingGroup: PackingGroup | null;
+  /** Column 6 without the primary hazard. */
+  readonly subsidiary: readonly string[];
+  readonly specialProvisions: readonly string[];
+  /** Column 8A: sections of part 173 with exceptions. */
+  readonly exceptions: readonly string[];
+  /** Column 9A and 9B: quantity limits aboard passenger and cargo aircraft, as printed. */
+  readonly aircraft: { readonly passenger: string; readonly cargo: string };
+  /** Percent of the substance that the description states. */
+  readonly range: PercentRange | null;
+}
+
+/** The Hazardous Materials Table with its look-ups. */
+export interface HazardousMaterialsTable {
+  readonly entries: readonly TableEntry[];
+  /** Entries of an identification number in the order of the table. */
+  byId(id: string): readonly TableEntry[];
+  /** Entries with that proper shipping name, letters of either case. */
+  byName(name: string): readonly TableEntry[];
+}
+
+const list = (cell: string): string[] =>
+  cell
+    .split(',')
+    .map(part => part.trim())
+    .filter(part => part !== '');
+
+/** Reads a line of hazardous-materials-table.tsv into its cells. */
+export function readCells(line: string): TableCells {
+  const cells = line.split('\t');
+  return Object.fromEntries(tableColumns.map((column, at) => [column, cells[at] ?? ''])) as TableCells;
+}
+
+function entryOf(cells: TableCells): TableEntry {
+  const hazardClass = cells.class;
+  return {
+    symbols: cells.symbol.split(' ').filter(symbol => symbol !== ''),
+    description: cells.description,
+    names: shippingNames(cells.names),
+    hazardClass,
+    id: cells.id,
+    packingGroup: cells['packing-group'] === '' ? null : (cells['packing-group'] as PackingGroup),
+    subsidiary: list(cells.labels).filter(label => label !== hazardClass && label !== 'None'),
+    specialProvisions: list(cells['special-provisions']),
+    exceptions: list(cells.exceptions).filter(section => section !== 'None'),
+    aircraft: { passenger: cells['passenger-limit'], cargo: cells['cargo-limit'] },
+    range: readRange(cells.range),
+  };
+}
+
+/** `Ethanol or Ethyl alcohol` is two names (172.101(c)(2)); a trailing comma of the table is no part of one. */
+const shippingNames = (cell: string): string[] =>
+  cell.split(/,? or (?=[A-Z])/).map(name => name.trim().replace(/[,;]$/, ''));
+
+/** Opens hazardous-materials-table.tsv. */
+export function openHazardousMaterialsTable(bytes: Buffer): HazardousMaterialsTable {
+  const entries = bytes.toString('utf8').trimEnd().split('\n').slice(1).map(readCells).map(entryOf);
+  const ids = group(entries, ({ id }) => [id]);
+  let names: ReadonlyMap<string, readonly TableEntry[]> | null = null;
+  return {
+    entries,
+    byId: id => ids.get(id) ?? [],
+    byName: name => {
+      names ??= group(entries, entry => entry.names.map(key));
+      return names.get(key(name)) ?? [];
+    },
+  };
+}
+
+/** A name without case, end point and doubled spaces (172.101(c)(1)). */
+const key = (name: string): string => name.toLowerCase().replace(/\s+/g, ' ').replace(/\.$/, '');
+
+function group<T>(values: readonly T[], keys: (value: T) => readonly string[]): Map<string, T[]> {
+  const groups = new Map<string, T[]>();
+  for (const value of values)
+    for (const name of keys(value)) {
+      const found = groups.get(name);
+      if (found) found.push(value);
+      else groups.set(name, [value]);
+    }
+  return groups;
+}

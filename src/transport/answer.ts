@@ -1,0 +1,63 @@
+import type { PackingGroup, TableEntry } from '../reference/transport/hazardous-materials-table.ts';
+import type { Fact } from './fact.ts';
+import type { Missing } from './finding.ts';
+import type { LimitedQuantity } from './limited-quantity.ts';
+
+/** What one case comes to. */
+export interface Outcome {
+  readonly answer: 'regulated' | 'not-regulated' | 'undecided';
+  readonly entry: TableEntry | null;
+  /** Proper shipping name with `solution` or `mixture` where the law asks for it. */
+  readonly name: string | null;
+  /** Technical names for a generic entry (49 CFR 172.203(k)). */
+  readonly technical: readonly string[];
+  readonly class: string | null;
+  readonly subsidiary: readonly string[];
+  readonly packingGroup: PackingGroup | null;
+  readonly because: readonly Fact[];
+}
+
+/** The answer for one case: what a test could show, or what the shipper may choose. */
+export interface Alternative extends Outcome {
+  /** The cases that come to it. */
+  readonly when: readonly Fact[];
+  readonly limitedQuantity: LimitedQuantity | null;
+}
+
+/** How a pack of the product is carried, as far as the record decides it. */
+export interface TransportAnswer extends Outcome {
+  readonly marinePollutant: boolean;
+  readonly limitedQuantity: LimitedQuantity | null;
+  readonly missing: readonly Missing[];
+  readonly alternatives: readonly Alternative[];
+}
+
+const groups = (outcome: Outcome): string => outcome.packingGroup ?? '';
+
+/** Whether two outcomes are described alike. */
+export const sameOutcome = (a: Outcome, b: Outcome): boolean =>
+  a.answer === b.answer &&
+  a.entry?.id === b.entry?.id &&
+  a.name === b.name &&
+  a.class === b.class &&
+  a.subsidiary.join() === b.subsidiary.join() &&
+  groups(a) === groups(b);
+
+/**
+ * The basic description in the order of 49 CFR 172.202(a) and (b): identification number, proper shipping name with
+ * technical names, class with subsidiary hazards, packing group. Null where there is none.
+ */
+export function basicDescription({
+  entry,
+  name,
+  technical,
+  class: hazardClass,
+  subsidiary,
+  packingGroup,
+}: Outcome) {
+  if (!entry || name === null || hazardClass === null) return null;
+  const withTechnical = technical.length > 0 ? `${name} (${technical.join(', ')})` : name;
+  const shownClass = hazardClass === 'Comb liq' ? 'Combustible liquid' : hazardClass;
+  const hazards = subsidiary.length > 0 ? `${shownClass} (${subsidiary.join(', ')})` : shownClass;
+  return [entry.id, withTechnical, hazards, ...(packingGroup ? [packingGroup] : [])].join(', ');
+}
