@@ -5,7 +5,7 @@ import { type Millimetres, type Points, toPoints } from '../../quantity/length.t
 import { textWidth } from '../../text/break-lines.ts';
 import type { FontLibrary } from '../../text/glyph-run.ts';
 import type { FrameItem, Segment, Tag } from '../frame.ts';
-import { type Box, named, rectangle } from './box.ts';
+import { type Box, drawn, named, rectangle } from './box.ts';
 
 /** How the bars stand: upright side by side as a fence, or as rungs of a ladder round a small bottle. */
 export type Orientation = 'fence' | 'ladder';
@@ -19,15 +19,13 @@ export interface BarCode {
   readonly diameter: Millimetres | null;
 }
 
-/** X-dimension at a scale from 0 to 1: from the least to the target size. */
-export function xDimension({ symbol: { spec } }: BarCode, scale: number): Millimetres {
-  return spec.x.min + (spec.x.target - spec.x.min) * Math.min(1, scale * 2);
-}
-
-/** The ways in which the bar code may stand at a scale; a fence is kept small enough for the curvature. */
-export function orientations(code: BarCode, scale: number): readonly { turn: Orientation; x: Millimetres }[] {
+/** The way in which the bar code stands at a part of its target size; a fence is kept narrow enough for the curvature. */
+export function orientations(
+  code: BarCode,
+  part: number,
+): readonly { readonly turn: Orientation; readonly x: Millimetres }[] {
   const { spec } = code.symbol;
-  const x = xDimension(code, scale);
+  const x = Math.max(spec.x.min, spec.x.target * part);
   const widest = code.diameter === null ? Number.POSITIVE_INFINITY : widestUprightBars(code.diameter);
   const fence = Math.min(x, widest / spec.modules);
   const ladder = { turn: 'ladder' as const, x };
@@ -38,22 +36,52 @@ export function orientations(code: BarCode, scale: number): readonly { turn: Ori
 export const leastFenceDiameter = ({ symbol: { spec } }: BarCode): Millimetres =>
   smallestDiameter(spec.modules * spec.x.min);
 
-/** Bars as one path, and digits in the text face. */
-export function barCodeBox(code: BarCode, x: Millimetres, turn: Orientation, fonts: FontLibrary): Box {
+/**
+ * Bars as one path, and digits in the text face. The box holds the quiet zones but for what may reach beyond its
+ * right edge, or in a ladder its lower edge, into the margin of the label, where nothing is printed.
+ */
+export function barCodeBox(
+  code: BarCode,
+  { turn, x }: { readonly turn: Orientation; readonly x: Millimetres },
+  margin: Millimetres,
+  fonts: FontLibrary,
+): Box {
   const geometry = symbolGeometry(code.symbol, x, { barWidthReduction: code.barWidthReduction });
+  const items = () => itemsOf(geometry, code.tag, fonts);
+  const { left, right } = inkExtent(geometry, fonts);
+  if (turn === 'fence') {
+    const width = Math.max(right, geometry.width - margin);
+    return named('bar-code', drawn(width, geometry.height, items));
+  }
+  // Turned counter-clockwise, the left end of the bars stands below: the quiet zone at its foot reaches into the margin.
+  const height = geometry.width - Math.min(margin, left);
+  return named(
+    'bar-code',
+    drawn(geometry.height, height, () => items().map(item => turned(item, geometry.width))),
+  );
+}
+
+function itemsOf(geometry: SymbolGeometry, tag: Tag, fonts: FontLibrary): readonly FrameItem[] {
   const bars: FrameItem = {
     kind: 'path',
-    tag: code.tag,
+    tag,
     segments: geometry.bars.flatMap(bar => rectangle(bar.x, bar.y, bar.width, bar.height)),
     fill: 'black',
   };
-  const box: Box = {
-    width: geometry.width,
-    height: geometry.height,
-    items: [bars, ...digitItems(geometry, code.tag, fonts)],
-    areas: [],
-  };
-  return named('bar-code', turn === 'fence' ? box : turned(box));
+  return [bars, ...digitItems(geometry, tag, fonts)];
+}
+
+/** From the first to the last ink of bars and digits. */
+function inkExtent(geometry: SymbolGeometry, fonts: FontLibrary): { left: Millimetres; right: Millimetres } {
+  const digits = geometry.digits.map(({ text, centre, height, maxWidth }) => {
+    const { capHeight } = fonts.metrics('regular');
+    const half =
+      Math.min(maxWidth, textWidth(fonts, text, 'regular', toPoints((height * 1000) / capHeight))) / 2;
+    return [centre - half, centre + half] as const;
+  });
+  const bars = geometry.bars.map(({ x, width }) => [x, x + width] as const);
+  const all = [...digits, ...bars];
+  return { left: Math.min(...all.map(([from]) => from)), right: Math.max(...all.map(([, to]) => to)) };
 }
 
 function digitItems({ digits }: SymbolGeometry, tag: Tag, fonts: FontLibrary): FrameItem[] {
@@ -68,23 +96,15 @@ function digitItems({ digits }: SymbolGeometry, tag: Tag, fonts: FontLibrary): F
   });
 }
 
-/** A quarter turn counter-clockwise. */
-function turned({ width, height, items, areas }: Box): Box {
-  const turnSegment = (segment: Segment): Segment => {
-    const [name, ...numbers] = segment;
-    const turnedNumbers = numbers.map((_, at) =>
-      at % 2 === 0 ? (numbers[at + 1] as number) : width - (numbers[at - 1] as number),
-    );
-    return [name, ...turnedNumbers] as unknown as Segment;
-  };
-  return {
-    width: height,
-    height: width,
-    areas,
-    items: items.map(item =>
-      item.kind === 'text'
-        ? { ...item, x: item.y, y: width - item.x, rotate: 90 }
-        : { ...item, segments: item.segments.map(turnSegment) },
-    ),
-  };
+/** A quarter turn counter-clockwise of what is drawn in a width. */
+function turned(item: FrameItem, width: Millimetres): FrameItem {
+  if (item.kind === 'text') return { ...item, x: item.y, y: width - item.x, rotate: 90 };
+  const turnSegment = ([name, ...numbers]: Segment): Segment =>
+    [
+      name,
+      ...numbers.map((_, at) =>
+        at % 2 === 0 ? (numbers[at + 1] as number) : width - (numbers[at - 1] as number),
+      ),
+    ] as unknown as Segment;
+  return { ...item, segments: item.segments.map(turnSegment) };
 }
