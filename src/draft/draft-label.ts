@@ -56,7 +56,15 @@ export async function draftLabel(
   const findings = laidOut.diagnostics.map(finding => ({ ...finding, at: finding.at ?? pack.at }));
   if (!laidOut.ok) return fail(...findings);
   const bytes = await writePdf(laidOut.value, fonts, { kind: 'label', version: VERSION });
-  const found = await preflight(bytes, { kind: 'label', dieInk: 'CutContour' });
+  const found = await preflight(bytes, {
+    kind: 'label',
+    dieInk: model.panel ? undefined : 'CutContour',
+    geometry: {
+      safe: profile.value.safeZone.value,
+      xHeight: profile.value.xHeight.minimum,
+      pictogramSide: profile.value.pictogram.minimumSide,
+    },
+  });
   if (hasErrors(found))
     throw new Error(`preflight of the label: ${found.map(({ message }) => message).join('; ')}`);
   return succeed(bytes, [...findings, ...found]);
