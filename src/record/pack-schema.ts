@@ -4,6 +4,7 @@ import { readNumber } from '../quantity/number.ts';
 import { misreads, reads } from '../quantity/reading.ts';
 import { leaf, mapping, millimetres, oneOf, truth } from './_leaf.ts';
 import * as z from './_zod.ts';
+import { dieSchema } from './label-schema.ts';
 
 /** A name that may become part of a file name. */
 export const fileNamePart = (what: string, example: string, description: string) =>
@@ -50,19 +51,6 @@ const count = leaf(
   'Packs in a case',
 );
 
-const cornerRadius = leaf(
-  text => {
-    const length = text.trim() === '0' ? readMeasure('0 mm', 'length') : readMeasure(text, 'length');
-    if (!length.ok) return length;
-    return length.value.base.value < 0
-      ? misreads(`\`${text}\` is not a length`)
-      : reads(length.value.base.value);
-  },
-  'a length with its unit',
-  '3 mm',
-  'Corner radius of the die',
-);
-
 /** One pack in which the product is sold. */
 export const packSchema = mapping(
   {
@@ -92,16 +80,7 @@ export const packSchema = mapping(
         'The container',
       ),
     ),
-    label: z.optional(
-      mapping(
-        {
-          width: millimetres('130 mm', 'Width of the label'),
-          height: millimetres('120 mm', 'Height of the label'),
-          'corner-radius': z.optional(cornerRadius),
-        },
-        'The die of the label',
-      ),
-    ),
+    label: z.optional(dieSchema),
     roll: z.optional(
       mapping(
         {

@@ -1,4 +1,5 @@
-import { draftLabel, type LabelAudience } from '../../draft/draft-label.ts';
+import { type LabelAudience, tryDraftLabel } from '../../draft/draft-label.ts';
+import { labelJson } from '../../draft/label-json.ts';
 import { loadFonts } from '../../text/font-library.ts';
 import { type CommandUsage, parseArguments } from '../arguments.ts';
 import { choosePack } from '../choose-pack.ts';
@@ -30,10 +31,19 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
   const pack = choosePack(product.record, parsed.text('pack'));
   const audience = (parsed.text('for') ?? 'us-workplace') as LabelAudience;
   const only = parsed.text('only') === 'precautions' ? 'precautions' : undefined;
-  const label = await draftLabel(product, { pack, audience, only, date }, await loadFonts());
+  const label = await tryDraftLabel(product, { pack, audience, only, date }, await loadFonts());
   report(label.diagnostics, io);
-  if (!label.ok) return exit.notMet;
+  const request = { record: product.record, pack, purpose: audience };
   const name = `label-${pack.id}${only ? `-${only}` : ''}.pdf`;
-  const files = [{ name, bytes: label.value }];
-  return writeOutput(outputFolder(product.record.code, parsed.text('out')), files, parsed.flag('json'), io);
+  const json = (file: string | null) => `${JSON.stringify(labelJson(request, label, file), null, 2)}\n`;
+  if (!label.bytes) {
+    if (parsed.flag('json')) io.out(json(null));
+    return exit.notMet;
+  }
+  const folder = outputFolder(product.record.code, parsed.text('out'));
+  const files = [{ name, bytes: label.bytes }];
+  const quiet = parsed.flag('json') ? { ...io, out: () => undefined } : io;
+  const status = writeOutput(folder, files, false, quiet);
+  if (status === exit.done && parsed.flag('json')) io.out(json(name));
+  return status;
 }

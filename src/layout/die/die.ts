@@ -15,6 +15,3 @@ export interface Die {
   /** Equal panels side by side in a fold-out label, parted by folds. Default 1. */
   readonly panels?: number;
 }
-
-/** Sides that a roll label can have, in millimetres; common practice of label presses, no source. */
-export const DIE_SIDES = { least: 10, most: 1200 } as const;

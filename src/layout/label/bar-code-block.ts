@@ -1,5 +1,5 @@
 import { type SymbolGeometry, symbolGeometry } from '../../barcode/geometry.ts';
-import { smallestDiameter, widestUprightBars } from '../../barcode/spec.ts';
+import { barHeight, NOMINAL_X, smallestDiameter, widestUprightBars } from '../../barcode/spec.ts';
 import type { EncodedSymbol } from '../../barcode/symbols.ts';
 import { type Millimetres, type Points, toPoints } from '../../quantity/length.ts';
 import { textWidth } from '../../text/break-lines.ts';
@@ -107,4 +107,19 @@ function turned(item: FrameItem, width: Millimetres): FrameItem {
       ),
     ] as unknown as Segment;
   return { ...item, segments: item.segments.map(turnSegment) };
+}
+
+/** Measures of a symbol as it is printed at a part of its target size. */
+export function barCodeOf(code: BarCode, part: number, turned: boolean) {
+  const { spec } = code.symbol;
+  const ways = orientations(code, part);
+  const x = (ways.find(({ turn }) => turn === (turned ? 'ladder' : 'fence')) ?? ways[0]!).x;
+  const rounded = (value: number) => Number(value.toFixed(3));
+  return {
+    symbology: spec.name,
+    x: rounded(x),
+    magnification: Number(((x / NOMINAL_X) * 100).toFixed(1)),
+    height: rounded(barHeight(spec, x)),
+    quietZones: [rounded(spec.quietZone.left * x), rounded(spec.quietZone.right * x)] as const,
+  };
 }

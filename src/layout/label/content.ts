@@ -125,7 +125,7 @@ function startsOf(element: Element): readonly number[] {
 }
 
 function spansOf(node: Node, face: FaceName): TextSpan[] {
-  if (typeof node === 'string') return [{ text: formulae(unbroken(node)), face }];
+  if (typeof node === 'string') return [{ text: unbroken(node), face }];
   if (node.name === 'br') return [{ text: '\n', face }];
   const inner = node.name === 'strong' ? 'bold' : node.name === 'em' ? 'italic' : face;
   return node.children.flatMap(part => spansOf(part, inner));
@@ -139,6 +139,3 @@ function child(parent: Tag, type: Tag['type'], alt?: string): Tag {
 
 /** A compound stays on one line: readers of the file take a hyphen at the end of a line for a broken word. */
 const unbroken = (text: string): string => text.replace(/(?<=\p{L})-(?=\p{L})/gu, '\u2011');
-
-/** Carbon dioxide with its subscript. */
-const formulae = (text: string): string => text.replace(/\bCO2\b/gu, 'CO\u2082');

@@ -19,7 +19,9 @@ export function findings(model: LabelModel, parts: Parts, stock: Stock, fitted: 
 function containerFindings(model: LabelModel, { die, unit = 'mm' }: Stock): Diagnostic[] {
   const room = containerRoom(model);
   const found: Diagnostic[] = [];
-  if (room.width !== null && die.width > room.width) {
+  // A fold-out lies on the container with one panel; a wrap-around covers its own start.
+  const round = die.width / (die.panels ?? 1) - (die.overlap ?? 0);
+  if (room.width !== null && round > room.width) {
     found.push(
       warning(
         'label-wider-than-container',

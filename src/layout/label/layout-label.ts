@@ -28,6 +28,7 @@ export interface LabelLayout {
   readonly fitted: Fitted;
   readonly content: LabelContent;
   readonly profile: PressProfile;
+  readonly barCode: BarCode | null;
 }
 
 /**
@@ -76,7 +77,7 @@ export async function tryLabel(model: LabelModel, fonts: FontLibrary, stock: Sto
     }
     const sheet = draw(fitted);
     const document = paged(model, sheet, content, stock, fonts);
-    const layout = { document, areas: sheet.areas, fitted, content, profile: stock.profile };
+    const layout = { document, areas: sheet.areas, fitted, content, profile: stock.profile, barCode };
     return { layout, remedies: null, diagnostics: found };
   } catch (error) {
     if (!(error instanceof MissingGlyphError)) throw error;

@@ -54,7 +54,7 @@ function measure(paragraph: Paragraph, fonts: FontLibrary): Measured {
     for (const span of spans) {
       const to = from + span.text.length;
       const part = text.slice(Math.max(piece.start, from), Math.min(piece.end, to));
-      if (part !== '' && from < piece.end && to > piece.start) runs.push(fonts.shape(part, span.face));
+      if (part !== '' && from < piece.end && to > piece.start) runs.push(shaped(part, span.face, fonts));
       from = to;
     }
     const last = runs.at(-1)?.face ?? 'regular';
@@ -75,6 +75,16 @@ function measure(paragraph: Paragraph, fonts: FontLibrary): Measured {
     marker: marker && { run: marker, width: marker.advance + fonts.shape(' ', 'regular').advance },
     face: face ?? 'regular',
   };
+}
+
+const SUBSCRIPT_TWO = '\u2082';
+
+/** A run in which carbon dioxide has its subscript; readers of the file still find `CO2`. */
+function shaped(text: string, face: FaceName, fonts: FontLibrary): GlyphRun {
+  if (!/\bCO2\b/u.test(text)) return fonts.shape(text, face);
+  const run = fonts.shape(text.replace(/\bCO2\b/gu, `CO${SUBSCRIPT_TWO}`), face);
+  const glyphs = run.glyphs.map(glyph => (glyph.text === SUBSCRIPT_TWO ? { ...glyph, text: '2' } : glyph));
+  return { ...run, text, glyphs };
 }
 
 const join = (runs: readonly GlyphRun[], face: FaceName): GlyphRun => ({

@@ -1,6 +1,7 @@
+import sizes from '../../../templates/stocks/die-sizes.json' with { type: 'json' };
 import { type Millimetres, MM_PER_INCH } from '../../quantity/length.ts';
 import type { FontLibrary } from '../../text/glyph-run.ts';
-import { DIE_SIDES, type Die } from '../die/die.ts';
+import type { Die } from '../die/die.ts';
 import type { Stock } from '../stock.ts';
 import { fitsAtAll } from './fit.ts';
 import type { Parts } from './parts.ts';
@@ -17,7 +18,6 @@ export interface Remedies {
 
 /** Labels are not sought beyond so many times the size asked for. */
 const REACH = 12;
-const MOST_PANELS = 6;
 
 /** Dies are bought by the millimetre, or by the eighth of an inch; common practice, no source. */
 const STEPS = { mm: 1, in: MM_PER_INCH / 8 } as const;
@@ -44,7 +44,7 @@ function least(
   step: Millimetres,
   accepts: (size: Millimetres) => boolean,
 ): Millimetres | null {
-  const most = Math.floor(Math.min(from * REACH, DIE_SIDES.most) / step);
+  const most = Math.floor(Math.min(from * REACH, sizes.most) / step);
   let low = Math.floor(from / step + 1e-9);
   let high = low;
   do {
@@ -61,6 +61,6 @@ function least(
 }
 
 function panelCount(accepts: (count: number) => boolean): number | null {
-  for (let count = 2; count <= MOST_PANELS; count += 1) if (accepts(count)) return count;
+  for (let count = 2; count <= sizes.mostPanels; count += 1) if (accepts(count)) return count;
   return null;
 }

@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import { DIE_SIDES, type Die } from '../../../src/layout/die/die.ts';
+import type { Die } from '../../../src/layout/die/die.ts';
 import type { FrameItem, Tag, TextItem } from '../../../src/layout/frame.ts';
 import { type Trial, tryLabel } from '../../../src/layout/label/layout-label.ts';
 import { foldOut } from '../../../src/layout/label/remedies.ts';
@@ -133,7 +133,7 @@ describe('size of type', () => {
 
 describe('a label that cannot be', () => {
   it.each([
-    ['a tiny die', {}, { width: DIE_SIDES.least, height: DIE_SIDES.least, cornerRadius: 0 }],
+    ['a tiny die', {}, { width: 10, height: 10, cornerRadius: 0 }],
     ['a name of 200 letters', { name: 'Polyoxyethylenated '.repeat(11).trim() }, DIES['40x30']!],
     ['one word of 200 letters', { name: 'x'.repeat(200) }, DIES['130x120']!],
   ] satisfies [string, SampleOptions, Die][])(
