@@ -1,10 +1,10 @@
 import { type SymbolGeometry, symbolGeometry } from '../../barcode/geometry.ts';
 import { barHeight, NOMINAL_X, smallestDiameter, widestUprightBars } from '../../barcode/spec.ts';
 import type { EncodedSymbol } from '../../barcode/symbols.ts';
-import { type Millimetres, type Points, toPoints } from '../../quantity/length.ts';
+import { type Millimetres, type Points, toMillimetres, toPoints } from '../../quantity/length.ts';
 import { textWidth } from '../../text/break-lines.ts';
 import type { FontLibrary } from '../../text/glyph-run.ts';
-import type { FrameItem, Segment, Tag } from '../frame.ts';
+import type { PathItem, Segment, Tag } from '../frame.ts';
 import { type Box, drawn, named, rectangle } from './box.ts';
 
 /** How the bars stand: upright side by side as a fence, or as rungs of a ladder round a small bottle. */
@@ -37,7 +37,7 @@ export const leastFenceDiameter = ({ symbol: { spec } }: BarCode): Millimetres =
   smallestDiameter(spec.modules * spec.x.min);
 
 /**
- * Bars as one path, and digits in the text face. The box holds the quiet zones but for what may reach beyond its
+ * Bars as one path, and digits in the text face as outlines. The box holds the quiet zones but for what may reach beyond its
  * right edge, or in a ladder its lower edge, into the margin of the label, where nothing is printed.
  */
 export function barCodeBox(
@@ -55,14 +55,12 @@ export function barCodeBox(
   }
   // Turned counter-clockwise, the left end of the bars stands below: the quiet zone at its foot reaches into the margin.
   const height = geometry.width - Math.min(margin, left);
-  return named(
-    'bar-code',
-    drawn(geometry.height, height, () => items().map(item => turned(item, geometry.width))),
-  );
+  const ladder = drawn(geometry.height, height, () => items().map(item => turned(item, geometry.width)));
+  return named('bar-code', ladder, true);
 }
 
-function itemsOf(geometry: SymbolGeometry, tag: Tag, fonts: FontLibrary): readonly FrameItem[] {
-  const bars: FrameItem = {
+function itemsOf(geometry: SymbolGeometry, tag: Tag, fonts: FontLibrary): readonly PathItem[] {
+  const bars: PathItem = {
     kind: 'path',
     tag,
     segments: geometry.bars.flatMap(bar => rectangle(bar.x, bar.y, bar.width, bar.height)),
@@ -84,21 +82,35 @@ function inkExtent(geometry: SymbolGeometry, fonts: FontLibrary): { left: Millim
   return { left: Math.min(...all.map(([from]) => from)), right: Math.max(...all.map(([, to]) => to)) };
 }
 
-function digitItems({ digits }: SymbolGeometry, tag: Tag, fonts: FontLibrary): FrameItem[] {
+/**
+ * Digits as outlines, as symbols are supplied by their makers: as text, single figures scattered round the bars would
+ * break the order in which readers of the file give back its words. The figure's alternate text holds the number.
+ */
+function digitItems({ digits }: SymbolGeometry, tag: Tag, fonts: FontLibrary): PathItem[] {
   const { capHeight } = fonts.metrics('regular');
   return digits.map(({ text, centre, baseline, height, maxWidth }) => {
     const wanted: Points = toPoints((height * 1000) / capHeight);
     const natural = textWidth(fonts, text, 'regular', wanted);
     const size = natural > maxWidth ? (wanted * maxWidth) / natural : wanted;
-    const width = textWidth(fonts, text, 'regular', size);
-    const run = fonts.shape(text, 'regular');
-    return { kind: 'text', x: centre - width / 2, y: baseline, size, run, ink: 'black', tag };
+    const left = centre - textWidth(fonts, text, 'regular', size) / 2;
+    const perMille = toMillimetres(size) / 1000;
+    const segments = fonts
+      .outline(text, 'regular')
+      .map(
+        ([name, ...numbers]) =>
+          [
+            name,
+            ...numbers.map((value, at) =>
+              at % 2 === 0 ? left + value * perMille : baseline - value * perMille,
+            ),
+          ] as unknown as Segment,
+      );
+    return { kind: 'path', tag, segments, fill: 'black' };
   });
 }
 
 /** A quarter turn counter-clockwise of what is drawn in a width. */
-function turned(item: FrameItem, width: Millimetres): FrameItem {
-  if (item.kind === 'text') return { ...item, x: item.y, y: width - item.x, rotate: 90 };
+function turned(item: PathItem, width: Millimetres): PathItem {
   const turnSegment = ([name, ...numbers]: Segment): Segment =>
     [
       name,

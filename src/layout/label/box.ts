@@ -8,6 +8,8 @@ export interface Area {
   readonly y: Millimetres;
   readonly width: Millimetres;
   readonly height: Millimetres;
+  /** Its contents stand a quarter turned. */
+  readonly turned?: boolean;
 }
 
 /** What a drawn label consists of, in millimetres from the upper left corner of the trim. */
@@ -65,10 +67,10 @@ export function stack(boxes: readonly Box[], gap: Millimetres): Box {
 }
 
 /** Gives the whole extent of a box a role. */
-export const named = (role: string, box: Box): Box => ({
+export const named = (role: string, box: Box, turned = false): Box => ({
   ...box,
   draw(sheet, x, y) {
-    sheet.areas.push({ role, x, y, width: box.width, height: box.height });
+    sheet.areas.push({ role, x, y, width: box.width, height: box.height, turned });
     box.draw(sheet, x, y);
   },
 });

@@ -101,7 +101,7 @@ export function labelFacts(
   const area = areas.find(({ role }) => role === 'bar-code');
   const drawn = barCode && byTag.get(barCode.tag);
   if (!barCode || !drawn || !area || !model.gtin) return { texts, pictograms, barCode: null };
-  const turned = drawn.some(item => item.kind === 'text' && item.rotate === 90);
+  const { turned = false } = area;
   return {
     texts,
     pictograms,

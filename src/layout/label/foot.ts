@@ -138,7 +138,7 @@ const asRows: Maker = (making, width, include, bars) => {
   return rest && { ...stack([supplier, rest], making.measures.gap), width };
 };
 
-/** All below each other. */
+/** All below each other, bars at the right. */
 const asStack: Maker = (making, width, include, bars) => {
   if (bars.width > width) return null;
   const texts = [
@@ -147,5 +147,6 @@ const asStack: Maker = (making, width, include, bars) => {
     lotWindow(making, width),
   ];
   if (texts.some(box => !box)) return null;
-  return { ...stack([...(texts as Box[]), bars], making.measures.gap), width };
+  const flush = overlay([{ box: bars, x: width - bars.width, y: 0 }], width, bars.height);
+  return { ...stack([...(texts as Box[]), flush], making.measures.gap), width };
 };

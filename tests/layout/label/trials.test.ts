@@ -98,6 +98,72 @@ describe.each(Object.entries(CONTENTS))('%s', (_, options) => {
   });
 });
 
+describe('typography', () => {
+  it('begins every condition on a line of its own, in bold, and keeps it in one column', async () => {
+    for (const content of ['corrosive', 'flammable', 'nine statements'])
+      for (const name of ['130x120', '75x130', 'wrap 276x90', '150x250']) {
+        const { layout } = await lay(CONTENTS[content]!, DIES[name]!);
+        if (!layout) continue;
+        const texts = layout.document.frames[0]!.items.filter(isText);
+        const leads = texts.filter(({ run }) => /^(?:IF |In case of)/.test(run.text));
+        expect(leads.length).toBeGreaterThanOrEqual(4);
+        for (const lead of leads) {
+          expect(lead.run.face).toBe('bold');
+          const own = texts.filter(({ tag }) => tag === lead.tag);
+          expect(lead.x, lead.run.text).toBeCloseTo(Math.min(...own.map(({ x }) => x)), 3);
+          expect(texts.some(({ x, y }) => y === lead.y && x < lead.x && x > lead.x - 3)).toBe(false);
+          // One column: lines follow one another downwards.
+          const ys = own.map(({ y }) => y);
+          expect(ys).toEqual([...ys].sort((a, b) => a - b));
+        }
+      }
+  });
+
+  it('prints carbon dioxide with its subscript, and readers of the file find CO2', async () => {
+    const { layout } = await lay(CONTENTS.flammable!, DIES['130x120']!);
+    const runs = layout!.document.frames[0]!.items.filter(isText).map(({ run }) => run);
+    const run = runs.find(({ text }) => text.includes('CO2'))!;
+    const subscript = fonts.shape('\u2082', run.face).glyphs[0]!.id;
+    const at = run.text.indexOf('CO2') + 2;
+    expect(run.glyphs[at]).toMatchObject({ id: subscript, text: '2' });
+  });
+
+  it('moves nothing when the draft is signed off', async () => {
+    for (const name of ['100x70', '130x120', 'round 100']) {
+      const itemsOf = async (draft: boolean) =>
+        (await lay({ ...CONTENTS['one hazard'], draft }, DIES[name]!)).layout!.document.frames[0]!.items;
+      const places = (items: readonly FrameItem[]) =>
+        items
+          .filter(({ layer }) => layer !== 'draft')
+          .map(({ tag: _, ...item }) => (item.kind === 'text' ? { ...item, run: item.run.text } : item));
+      const [draft, signed] = [await itemsOf(true), await itemsOf(false)];
+      expect(places(draft)).toEqual(places(signed));
+      expect(signed.some(({ layer }) => layer === 'draft')).toBe(false);
+      expect(draft.filter(({ layer }) => layer === 'draft')).toHaveLength(2);
+    }
+  });
+
+  it('keeps text off the folds of a fold-out, and off the strip that is overlapped', async () => {
+    const panel = 80;
+    const folded = { width: 3 * panel, height: 80, cornerRadius: 3, panels: 3 };
+    const wrap = { width: 276, height: 90, cornerRadius: 3, overlap: 10 };
+    for (const content of ['corrosive', 'severe']) {
+      const { layout } = await lay(CONTENTS[content]!, folded);
+      for (const item of layout!.document.frames[0]!.items.filter(({ layer }) => !layer)) {
+        const { left, right } = extentOf(inkPoints(item, fonts));
+        for (const fold of [panel, 2 * panel])
+          expect(
+            left > fold + SAFE - 1e-3 || right < fold - SAFE + 1e-3,
+            isText(item) ? item.run.text : 'path',
+          ).toBe(true);
+      }
+      const around = (await lay(CONTENTS[content]!, wrap)).layout!;
+      for (const item of around.document.frames[0]!.items.filter(({ layer }) => !layer))
+        expect(extentOf(inkPoints(item, fonts)).right).toBeLessThan(276 - 10);
+    }
+  });
+});
+
 /** Running x-heights on a row of dies; 0 where the label is refused. */
 const sweep = async (options: SampleOptions, dies: readonly Die[]): Promise<readonly number[]> =>
   Promise.all(
