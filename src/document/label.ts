@@ -30,6 +30,8 @@ export interface LabelModel {
   readonly container: Pack['container'];
   /** Size of the window for lot and date that the coder needs, or null where the layout may choose. */
   readonly lotWindow: Pack['lotWindow'];
+  /** The regulated panel alone, to drop into artwork: without cut line and bleed. */
+  readonly panel: boolean;
 }
 
 /** Headings of the groups of precautionary statements (29 CFR 1910.1200 App. C, C.2.4.1). */
@@ -68,6 +70,7 @@ export function labelDocument(input: LabelInput, template: Template): LabelModel
     gtin,
     container: pack.container,
     lotWindow: pack.lotWindow,
+    panel: !whole,
   };
 }
 
@@ -90,8 +93,8 @@ function hazardData({
 }: LabelElements) {
   const precautions = GROUPS.map(([group, heading]) => ({
     heading,
-    statements: withLeadIns(precautionaryStatements.filter(statement => statement.group === group)),
-  })).filter(({ statements }) => statements.length > 0);
+    paragraphs: paragraphsOf(precautionaryStatements.filter(statement => statement.group === group)),
+  })).filter(({ paragraphs }) => paragraphs.length > 0);
   return {
     hazard: Boolean(signalWord) || hazardStatements.length + pictograms.length + supplemental.length > 0,
     signalWord,
@@ -110,20 +113,28 @@ const shortUnbroken = (lead: string): string => (lead.length <= SHORT_LEAD ? unb
 /** Statements on spills, which would seem to go with the lead-in of the statement before them. */
 const SPILL = /^P39[01]$/;
 
+/** Statements set as one paragraph: those without a condition run on, each condition begins one of its own. */
+interface StatementParagraph {
+  readonly lead: string | null;
+  readonly statements: readonly string[];
+}
+
 /**
- * Statements one after the other: those on spills first, and a lead-in once where the next statement has the same
+ * Statements as paragraphs: those on spills first; a condition with what is to be done starts a line, and a
+ * condition that follows another is named once where both have the same
  * (29 CFR 1910.1200 App. C, C.2.4.6: statements may be combined to improve readability).
  */
-function withLeadIns(statements: LabelElements['precautionaryStatements']) {
+function paragraphsOf(statements: LabelElements['precautionaryStatements']): readonly StatementParagraph[] {
   const spill = statements.filter(({ code }) => SPILL.test(code));
   const others = statements.filter(({ code }) => !SPILL.test(code));
-  let shown: string | null = null;
-  return [...spill, ...others].map(({ text }) => {
+  const paragraphs: { lead: string | null; statements: string[] }[] = [];
+  for (const { text } of [...spill, ...others]) {
     const { lead, rest } = leadIn(text);
-    const again = lead !== null && lead === shown;
-    shown = lead ?? shown;
-    return { lead: again ? null : lead, rest };
-  });
+    const last = paragraphs.at(-1);
+    if (last && last.lead === lead) last.statements.push(rest);
+    else paragraphs.push({ lead, statements: [rest] });
+  }
+  return paragraphs;
 }
 
 /** `If in eyes:` is set apart, so that the way of contact is found at a glance. */

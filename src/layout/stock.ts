@@ -2,8 +2,11 @@ import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { en } from 'zod/locales';
 import * as z from 'zod/mini';
-import type { Millimetres } from '../quantity/length.ts';
+import type { LengthUnit } from '../quantity/length-text.ts';
 import { fail, type Outcome, succeed } from '../report/diagnostic.ts';
+import type { Die } from './die/die.ts';
+
+export type { Die } from './die/die.ts';
 
 z.config(en());
 
@@ -19,10 +22,16 @@ const schema = z.strictObject({
   bleed: z.strictObject({ value: allowance, source: text }),
   safeZone: z.strictObject({ value: length, source: text }),
   barWidthReduction: z.strictObject({ value: allowance, source: text }),
-  xHeight: z.strictObject({ minimum: length, preferred: length, largest: length, source: text }),
-  pictogram: z.strictObject({
+  xHeight: z.strictObject({
     minimum: length,
+    preferred: length,
     largest: length,
+    largestPart: z.number().check(z.positive()),
+    source: text,
+  }),
+  pictogram: z.strictObject({
+    minimumSide: length,
+    largestSide: length,
     frame: z.number().check(z.minimum(0.02), z.maximum(0.15)),
     source: text,
   }),
@@ -31,20 +40,45 @@ const schema = z.strictObject({
   rule: z.strictObject({ thin: length, heavy: length, source: text }),
 });
 
-/** What a press and a material ask of a label; every number with its source. Lengths in millimetres. */
-export type PressProfile = z.infer<typeof schema>;
+interface Sourced {
+  readonly source: string;
+}
 
-/** The die of one label. */
-export interface Die {
-  readonly width: Millimetres;
-  readonly height: Millimetres;
-  readonly cornerRadius: Millimetres;
+/** What a press and a material ask of a label; every number with its source. Lengths in millimetres. */
+export interface PressProfile {
+  readonly name: string;
+  readonly bleed: Sourced & { readonly value: number };
+  readonly safeZone: Sourced & { readonly value: number };
+  readonly barWidthReduction: Sourced & { readonly value: number };
+  readonly xHeight: Sourced & {
+    readonly minimum: number;
+    readonly preferred: number;
+    readonly largest: number;
+    /** Largest x-height as part of the square root of the area of the die. */
+    readonly largestPart: number;
+  };
+  readonly pictogram: Sourced & {
+    readonly minimumSide: number;
+    readonly largestSide: number;
+    /** Stroke of the frame as part of the side. */
+    readonly frame: number;
+  };
+  readonly barCode: Sourced & { readonly environment: 'retail' | 'general-distribution' };
+  readonly lotWindow: Sourced & { readonly minimum: Size; readonly largest: Size };
+  readonly rule: Sourced & { readonly thin: number; readonly heavy: number };
+}
+
+interface Size {
+  readonly width: number;
+  readonly height: number;
 }
 
 /** A label as it is cut and printed. */
 export interface Stock {
   readonly die: Die;
   readonly profile: PressProfile;
+  /** In which people gave the size of the die; advice comes back in it. Default mm. */
+  readonly unit?: LengthUnit;
 }
 
 /** Validates a press profile; a wrong one is a finding, not a defect. */

@@ -1,7 +1,7 @@
 import type { ArtifactKind, Frame, FrameItem, PathItem, Tag, TextItem } from '../layout/frame.ts';
 import { type Box, ContentWriter } from './content-writer.ts';
 import type { EmbeddedFonts } from './font.ts';
-import { DIE_LAYER } from './layer.ts';
+import { DIE_LAYER, DRAFT_LAYER } from './layer.ts';
 import type { PdfProfile } from './profile.ts';
 
 /** One stretch of tagged content on a page. */
@@ -88,7 +88,8 @@ export const pageContent = (
     } else {
       writer.put(`/Artifact ${layer === 'die' ? PRODUCTION_AID : ARTIFACT[tag]} BDC`);
     }
-    if (layer === 'die') writer.put(`/OC /${DIE_LAYER} BDC`);
+    const onLayer = layer === 'die' ? DIE_LAYER : layer === 'draft' ? DRAFT_LAYER : null;
+    if (onLayer) writer.put(`/OC /${onLayer} BDC`);
     let texts: TextItem[] = [];
     const flush = () => {
       if (texts.length > 0) writer.texts(texts, spaced);
@@ -102,7 +103,7 @@ export const pageContent = (
       }
     }
     flush();
-    if (layer === 'die') writer.put('EMC');
+    if (onLayer) writer.put('EMC');
     writer.put('EMC');
   }
   return { operators: writer.operators, marks };

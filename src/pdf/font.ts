@@ -82,6 +82,7 @@ class EmbeddedFace {
     const program = this.#subset.encode();
     const name = `${subsetTag(program)}+${font.postscriptName}`;
     const { minX, minY, maxX, maxY } = font.bbox;
+    const reach = (letter: string) => font.glyphForCodePoint(letter.codePointAt(0)!).bbox;
     const descriptor = context.register(
       context.obj({
         Type: 'FontDescriptor',
@@ -89,8 +90,9 @@ class EmbeddedFace {
         Flags: SYMBOLIC + (font.italicAngle === 0 ? 0 : ITALIC),
         FontBBox: [minX, minY, maxX, maxY].map(units => Math.round(this.#scaled(units))),
         ItalicAngle: snapped(font.italicAngle),
-        Ascent: Math.round(this.#scaled(font.ascent)),
-        Descent: Math.round(this.#scaled(font.descent)),
+        // Without accented capitals (ISO 32000-1 Table 122): readers that order text by its boxes keep lines apart.
+        Ascent: Math.round(this.#scaled(reach('d').maxY)),
+        Descent: Math.round(this.#scaled(reach('p').minY)),
         CapHeight: Math.round(this.#scaled(font.capHeight)),
         XHeight: Math.round(this.#scaled(font.xHeight)),
         StemV: this.#stemWidth(),

@@ -2,10 +2,11 @@ import { type PDFContext, type PDFDict, PDFHexString, type PDFRef } from 'pdf-li
 import { DEFAULT_DIE, type DieProfile } from './profile.ts';
 
 export const DIE_LAYER = 'OCdie';
+export const DRAFT_LAYER = 'OCdraft';
 
-/** A layer and what the catalog says about layers. */
+/** The layers of a label by the name of their resource, and what the catalog says about them. */
 export interface Layers {
-  readonly group: PDFRef;
+  readonly groups: Readonly<Record<string, PDFRef>>;
   readonly properties: PDFDict;
 }
 
@@ -14,17 +15,32 @@ export interface Layers {
  * printing, but no automatic state (`AS`) acts on that, since PDF/X-4 forbids it: a press finds the line by the
  * processing step or by the name of its ink.
  */
-export const dieLayer = (context: PDFContext, die: DieProfile = {}): Layers => {
+const dieGroup = (context: PDFContext, die: DieProfile): PDFRef => {
   const { step, layer } = { ...DEFAULT_DIE, ...die };
-  const name = PDFHexString.fromText(layer);
-  const group = context.register(
+  return context.register(
     context.obj({
       Type: 'OCG',
-      Name: name,
+      Name: PDFHexString.fromText(layer),
       Usage: { Print: { PrintState: 'OFF' }, View: { ViewState: 'ON' } },
       GTS_Metadata: { GTS_ProcStepsGroup: 'Structural', GTS_ProcStepsType: step },
     }),
   );
-  const configuration = { Name: PDFHexString.fromText('Default'), Order: [group], ON: [group], OFF: [] };
-  return { group, properties: context.obj({ OCGs: [group], D: configuration }) };
+};
+
+/** Ordinary artwork that goes with the sign-off. */
+const draftGroup = (context: PDFContext): PDFRef =>
+  context.register(context.obj({ Type: 'OCG', Name: PDFHexString.fromText('Draft') }));
+
+/** Registers the layers that a label uses. */
+export const labelLayers = (
+  context: PDFContext,
+  uses: { readonly die: boolean; readonly draft: boolean },
+  die: DieProfile = {},
+): Layers => {
+  const groups: Record<string, PDFRef> = {};
+  if (uses.draft) groups[DRAFT_LAYER] = draftGroup(context);
+  if (uses.die) groups[DIE_LAYER] = dieGroup(context, die);
+  const all = Object.values(groups);
+  const configuration = { Name: PDFHexString.fromText('Default'), Order: all, ON: all, OFF: [] };
+  return { groups, properties: context.obj({ OCGs: all, D: configuration }) };
 };

@@ -9,7 +9,7 @@ import {
   PDFString,
   PDFWriter,
 } from 'pdf-lib';
-import type { Frame, PagedDocument } from '../layout/frame.ts';
+import type { Frame, LayerName, PagedDocument } from '../layout/frame.ts';
 import { toPoints } from '../quantity/length.ts';
 import type { FontLibrary } from '../text/glyph-run.ts';
 import { snapped } from './_number.ts';
@@ -18,7 +18,7 @@ import { pdfua1Faults } from './conformance/pdfua1.ts';
 import { pageContent } from './content.ts';
 import { EmbeddedFonts } from './font.ts';
 import { DIE_SPACE, overprintStates, registerDieInk } from './ink.ts';
-import { DIE_LAYER, dieLayer } from './layer.ts';
+import { labelLayers } from './layer.ts';
 import { contentId, type Metadata, pdfDate, writeInfo, writeXmp } from './metadata.ts';
 import { writeOutline } from './outline.ts';
 import { writeOutputIntent } from './output-intent.ts';
@@ -42,24 +42,25 @@ const setBoxes = (page: PDFDict, frame: Frame, kind: PdfProfile['kind']): void =
   page.set(PDFName.of('TrimBox'), inset(slug + bleed));
 };
 
-/** Resources that only the press needs: overprint, the spot ink and the layer of the cut line. */
+/** Resources that only the press needs: overprint, the spot ink of the cut line, and the layers. */
 const addPressResources = (
   context: PDFContext,
   catalog: PDFDict,
   resources: PDFDict,
   profile: LabelProfile,
-  withDie: boolean,
+  uses: { readonly die: boolean; readonly draft: boolean },
 ): void => {
   resources.set(PDFName.of('ExtGState'), context.obj(overprintStates(context)));
   if (profile.iccProfile)
     catalog.set(PDFName.of('OutputIntents'), context.obj([writeOutputIntent(context, profile.iccProfile)]));
-  if (!withDie) return;
-  const { group, properties } = dieLayer(context, profile.die);
-  resources.set(
-    PDFName.of('ColorSpace'),
-    context.obj({ [DIE_SPACE]: registerDieInk(context, profile.die?.ink) }),
-  );
-  resources.set(PDFName.of('Properties'), context.obj({ [DIE_LAYER]: group }));
+  if (uses.die)
+    resources.set(
+      PDFName.of('ColorSpace'),
+      context.obj({ [DIE_SPACE]: registerDieInk(context, profile.die?.ink) }),
+    );
+  if (!uses.die && !uses.draft) return;
+  const { groups, properties } = labelLayers(context, uses, profile.die);
+  resources.set(PDFName.of('Properties'), context.obj({ ...groups }));
   catalog.set(PDFName.of('OCProperties'), properties);
 };
 
@@ -115,8 +116,9 @@ export const writePdf = async (
   const pageRefs = frames.map(() => context.nextRef());
   const catalog = context.obj({ Type: 'Catalog', Pages: treeRef });
   const resources = context.obj({ Font: Object.fromEntries(embedded.embed(context)) });
-  const withDie = frames.some(({ items }) => items.some(({ layer }) => layer === 'die'));
-  if (profile.kind === 'label') addPressResources(context, catalog, resources, profile, withDie);
+  const on = (name: LayerName) => frames.some(({ items }) => items.some(({ layer }) => layer === name));
+  const uses = { die: on('die'), draft: on('draft') };
+  if (profile.kind === 'label') addPressResources(context, catalog, resources, profile, uses);
   const resourcesRef = context.register(resources);
   for (const [index, frame] of frames.entries()) {
     const page = context.obj({

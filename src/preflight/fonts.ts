@@ -14,7 +14,7 @@ interface UnicodeMap {
   readonly widestBlock: number;
 }
 
-const readUnicodeMap = (bytes: Uint8Array): UnicodeMap => {
+const unicodeMap = (bytes: Uint8Array): UnicodeMap => {
   const source = new TextDecoder('latin1').decode(bytes);
   const texts = new Map<number, string>();
   let widestBlock = 0;
@@ -24,6 +24,18 @@ const readUnicodeMap = (bytes: Uint8Array): UnicodeMap => {
       texts.set(Number.parseInt(from!, 16), to!.toUpperCase());
   }
   return { texts, widestBlock };
+};
+
+/** The text of each code of a font by its ToUnicode map; empty where it has none. */
+export const readUnicodeMap = (stream: PDFObject | undefined): ReadonlyMap<number, string> => {
+  const bytes = decoded(stream);
+  const texts = bytes ? unicodeMap(bytes).texts : new Map<number, string>();
+  return new Map(
+    [...texts].map(([code, hex]) => [
+      code,
+      String.fromCharCode(...(hex.match(/.{4}/gu) ?? []).map(unit => Number.parseInt(unit, 16))),
+    ]),
+  );
 };
 
 const checkFont = (font: PDFObject, used: ReadonlySet<number>): Diagnostic[] => {
@@ -43,7 +55,7 @@ const checkFont = (font: PDFObject, used: ReadonlySet<number>): Diagnostic[] => 
     findings.push(finding('font-no-unicode', `${name} has no ToUnicode map`, 'ISO 14289-1 7.21.7'));
     return findings;
   }
-  const { texts, widestBlock } = readUnicodeMap(map);
+  const { texts, widestBlock } = unicodeMap(map);
   if (widestBlock > MAX_BLOCK)
     findings.push(
       finding('font-unicode-block', `${name} maps ${widestBlock} codes in one block`, 'ISO 32000-1 9.10.3'),

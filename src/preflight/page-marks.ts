@@ -65,6 +65,9 @@ const PAINTS: Readonly<Record<string, readonly ('fill' | 'stroke' | 'text')[]>> 
   EI: ['fill'],
 };
 
+/** Whether an operator paints. */
+export const isPainting = (operator: string): boolean => operator in PAINTS;
+
 const DEVICE: Readonly<Record<string, string>> = { g: 'DeviceGray', rg: 'DeviceRGB', k: 'DeviceCMYK' };
 
 const numbers = (operands: readonly Operand[]): number[] =>

@@ -8,6 +8,7 @@ import { checkDocument } from './document.ts';
 import { checkFonts } from './fonts.ts';
 import { checkInks } from './inks.ts';
 import { marksOf, type PageMarks } from './page-marks.ts';
+import { checkPlacing } from './placing.ts';
 import type { PreflightProfile } from './profile.ts';
 import { checkOutline, checkStructure } from './structure.ts';
 import { checkTagging } from './tagging.ts';
@@ -23,6 +24,7 @@ const checkPress = (pages: readonly PageMarks[], profile: PreflightProfile): Dia
   return pages.flatMap(marks => [
     ...checkBoxes(marks.page),
     ...checkInks(marks, profile),
+    ...checkPlacing(marks, profile),
     ...(dieInk === undefined ? [] : checkDieLine(marks, dieInk)),
   ]);
 };

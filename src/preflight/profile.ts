@@ -1,8 +1,18 @@
+/** A label for the press. */
+export interface LabelPreflight {
+  readonly kind: 'label';
+  /** Name of the spot ink of the cut line; undefined where the page has none (a panel to drop into artwork). */
+  readonly dieInk?: string;
+  /** What places and sizes are held against, in millimetres; without it they are not checked. */
+  readonly geometry?: {
+    /** From the cut. */
+    readonly safe: number;
+    /** Least height of the lower-case x. */
+    readonly xHeight: number;
+    /** Least side of a pictogram. */
+    readonly pictogramSide: number;
+  };
+}
+
 /** What a finished file is meant to be. */
-export type PreflightProfile =
-  | {
-      readonly kind: 'label';
-      /** Name of the spot ink of the cut line; undefined where the page has none (a panel to drop into artwork). */
-      readonly dieInk?: string;
-    }
-  | { readonly kind: 'sheet' };
+export type PreflightProfile = LabelPreflight | { readonly kind: 'sheet' };

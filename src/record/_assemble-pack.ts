@@ -26,7 +26,15 @@ export function packOf(pack: NonNullable<ProductInput['packs']>[number], places:
         }
       : null,
     label: label
-      ? { width: label.width, height: label.height, cornerRadius: label['corner-radius'] ?? 0 }
+      ? {
+          width: label.width.length * (label.panels ?? 1),
+          height: label.height.length,
+          cornerRadius: label['corner-radius'] ?? 0,
+          shape: label.shape ?? 'rectangle',
+          overlap: label.overlap ?? 0,
+          panels: label.panels ?? 1,
+          unit: label.width.unit,
+        }
       : null,
     roll: roll
       ? {

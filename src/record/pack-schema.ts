@@ -5,6 +5,7 @@ import { misreads, reads } from '../quantity/reading.ts';
 import { leaf, line, mapping, millimetres, oneOf, truth } from './_leaf.ts';
 import * as z from './_zod.ts';
 import { dilutionSchema } from './dilution-schema.ts';
+import { dieSchema } from './label-schema.ts';
 
 /** A name that may become part of a file name. */
 export const fileNamePart = (what: string, example: string, description: string) =>
@@ -51,19 +52,6 @@ const wholeNumber = (example: string, description: string) =>
     example,
     description,
   );
-
-const cornerRadius = leaf(
-  text => {
-    const length = text.trim() === '0' ? readMeasure('0 mm', 'length') : readMeasure(text, 'length');
-    if (!length.ok) return length;
-    return length.value.base.value < 0
-      ? misreads(`\`${text}\` is not a length`)
-      : reads(length.value.base.value);
-  },
-  'a length with its unit',
-  '3 mm',
-  'Corner radius of the die',
-);
 
 /** One pack in which the product is sold. */
 export const packSchema = mapping(
@@ -113,16 +101,7 @@ export const packSchema = mapping(
         'The container',
       ),
     ),
-    label: z.optional(
-      mapping(
-        {
-          width: millimetres('130 mm', 'Width of the label'),
-          height: millimetres('120 mm', 'Height of the label'),
-          'corner-radius': z.optional(cornerRadius),
-        },
-        'The die of the label',
-      ),
-    ),
+    label: z.optional(dieSchema),
     roll: z.optional(
       mapping(
         {

@@ -30,9 +30,16 @@ export interface Pack {
     readonly tactileWarning?: boolean | null;
   } | null;
   readonly label: {
+    /** Of all panels together where the label folds out. */
     readonly width: Millimetres;
     readonly height: Millimetres;
     readonly cornerRadius: Millimetres;
+    readonly shape: 'rectangle' | 'oval';
+    /** Strip at the right edge that the other end of a wrap-around label covers. */
+    readonly overlap: Millimetres;
+    readonly panels: number;
+    /** In which the size was written. */
+    readonly unit: 'mm' | 'in';
   } | null;
   readonly roll: {
     readonly core: Millimetres;

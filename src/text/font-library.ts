@@ -4,7 +4,8 @@ import { createRequire } from 'node:module';
 import { basename } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Font } from 'fontkit';
-import type { FaceMetrics, FaceName, FontLibrary, Glyph, GlyphRun } from './glyph-run.ts';
+import { cubic } from './cubic.ts';
+import type { FaceMetrics, FaceName, FontLibrary, Glyph, GlyphRun, OutlineCommand } from './glyph-run.ts';
 import { MissingGlyphError } from './missing-glyph.ts';
 import { settable } from './settable.ts';
 
@@ -67,6 +68,17 @@ class Face {
     return run;
   }
 
+  outline(text: string): OutlineCommand[] {
+    const run = this.shape(text);
+    const commands: OutlineCommand[] = [];
+    let x = 0;
+    for (const { id, advance } of run.glyphs) {
+      commands.push(...cubic(this.#font.getGlyph(id).path.commands, x, this.#perMille));
+      x += advance;
+    }
+    return commands;
+  }
+
   #shape(text: string): GlyphRun {
     const missing = this.missing(text);
     if (missing.length > 0) throw new MissingGlyphError(missing, text, this.name);
@@ -109,6 +121,7 @@ export const loadFonts = async (files?: FontFiles): Promise<FontLibrary> => {
     shape: (text, face) => faces[face].shape(text),
     missing: (text, face) => faces[face].missing(text),
     metrics: face => faces[face].metrics,
+    outline: (text, face) => faces[face].outline(text),
     bytes: face => faces[face].bytes,
   };
 };

@@ -22,6 +22,9 @@ export interface Glyph {
   readonly text: string;
 }
 
+/** `M` and `L` with a point, `C` with two control points and a point, `Z`. */
+export type OutlineCommand = readonly ['M' | 'L' | 'C' | 'Z', ...number[]];
+
 /** Measures of a face in thousandths of the em; the descent is negative. */
 export interface FaceMetrics {
   readonly ascent: number;
@@ -40,6 +43,11 @@ export interface FontLibrary {
   /** The characters of a text that the face cannot show, each once, in order; empty where `shape` will succeed. */
   missing(text: string, face: FaceName): readonly string[];
   metrics(face: FaceName): FaceMetrics;
+  /**
+   * Outlines of a text from the start of its base line, in thousandths of the em, y upwards.
+   * @throws MissingGlyphError
+   */
+  outline(text: string, face: FaceName): readonly OutlineCommand[];
   /** The font file of a face, for embedding. */
   bytes(face: FaceName): Uint8Array;
 }

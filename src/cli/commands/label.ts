@@ -1,5 +1,6 @@
-import { draftLabel, type LabelAudience } from '../../draft/draft-label.ts';
+import { type LabelAudience, tryDraftLabel } from '../../draft/draft-label.ts';
 import { copyMark } from '../../draft/inputs-of.ts';
+import { labelJson } from '../../draft/label-json.ts';
 import { loadFonts } from '../../text/font-library.ts';
 import { parseArguments } from '../arguments.ts';
 import { choosePack } from '../choose-pack.ts';
@@ -48,22 +49,25 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
   const pack = choosePack(product.record, parsed.text('pack'));
   const audience = (parsed.text('for') ?? 'us-workplace') as LabelAudience;
   const only = parsed.text('only') === 'precautions' ? 'precautions' : undefined;
-  const label = await draftLabel(product, { pack, audience, only, date }, await loadFonts());
+  const label = await tryDraftLabel(product, { pack, audience, only, date }, await loadFonts());
   report(label.diagnostics, io);
-  if (!label.ok) {
+  const request = { record: product.record, pack, purpose: audience };
+  const asJson = (file: string | null) => `${JSON.stringify(labelJson(request, label, file), null, 2)}\n`;
+  if (!label.bytes) {
     const { fingerprint } = copyMark(product, 'distribution');
     report(await leaveBehind(path, out, `the label of ${pack.id} cannot be made`, fingerprint), io);
+    if (parsed.flag('json')) io.out(asJson(null));
     return exit.notMet;
   }
   const name = `label-${pack.id}${only ? `-${only}` : ''}.pdf`;
   const { findings, status, written } = await store(product, {
     folder: outputFolder(product.record.code, out),
     asOf: date,
-    files: [{ name, kind: 'distribution', bytes: label.value }],
+    files: [{ name, kind: 'distribution', bytes: label.bytes }],
     replace: parsed.flag('replace'),
   });
   report(findings, io);
-  if (status === exit.done)
-    printWritten(written, [...label.diagnostics, ...findings], parsed.flag('json'), io);
+  if (status === exit.done && parsed.flag('json')) io.out(asJson(name));
+  else if (status === exit.done) printWritten(written, [...label.diagnostics, ...findings], false, io);
   return status;
 }

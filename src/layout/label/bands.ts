@@ -1,54 +1,82 @@
-import { type Box, empty, move, named, overlay, rule, stack } from './box.ts';
-import { balancedColumns, columnsBox } from './columns.ts';
+import type { Millimetres } from '../../quantity/length.ts';
+import { type Box, type Placed, rule } from './box.ts';
+import { balancedColumns, flowOf } from './flow.ts';
 import { footBlock } from './foot.ts';
 import { hazardPanel } from './hazard-panel.ts';
-import { identityBlock } from './identity.ts';
-import type { Arrangement } from './parts.ts';
-import { draftStrip, flowLines, runningSection } from './small-blocks.ts';
+import { identityBlock, nameAllowance } from './identity.ts';
+import { gapOf, type Making } from './parts.ts';
+import { above, below, type Room } from './placing.ts';
 
-/** How much of the space left over goes to one gap, in gaps. */
-const LOOSEN = 0.9;
+/** A label laid out: its blocks on the trim, and how it came out. */
+export interface Composition {
+  readonly placed: readonly Placed[];
+  /** Height that is left over. */
+  readonly slack: Millimetres;
+  /** Width of the text columns. */
+  readonly measure: Millimetres;
+  /** Shortest column of text as part of the longest. */
+  readonly balance: number;
+}
+
+export interface BandPlan {
+  readonly columns: number;
+  /** The supplier closes the flowing text instead of standing in the foot. */
+  readonly supplierFlows: boolean;
+  /** Distances of the first and the last band from upper and lower edge, as parts of the height. */
+  readonly inset: readonly [number, number];
+}
 
 /**
- * Bands over the whole width: identity, hazard panel, text in columns, foot. Null where the height does not hold
- * them.
- * @throws TooNarrow
+ * Bands over the width that the die has at their height: identity, hazard panel, text in columns, foot. Null where
+ * the die does not hold them.
  */
-export function bands(arrangement: Arrangement, columns: number): Box | null {
-  const { parts, measures, width, height } = arrangement;
-  const { placed } = parts;
-  const { gap, gutter } = measures;
-  const head: Box[] = [];
-  if (placed.draft) head.push(draftStrip(placed.draft, width, arrangement));
-  if (placed.identity) head.push(identityBlock(placed.identity, width, arrangement));
-  if (placed.hazard) head.push(hazardPanel(placed.hazard, width, arrangement, parts.profile.pictogram.frame));
-  const columnWidth = (width - (columns - 1) * gutter * 1.3) / columns;
-  const inline = columns > 1 && arrangement.whole;
-  const across = inline && placed.supplier ? runningSection(placed.supplier, width, arrangement) : empty;
-  // What follows columns of text must reach under the last of them, or a program that reads the file back would
-  // go on from the first column into the foot.
-  if (across.height > 0 && across.width < (columns - 1) * (columnWidth + gutter * 1.3)) return null;
-  const cells = footBlock(arrangement, width, { supplier: !inline, contents: true });
-  const foot = stack([across, cells], gap * 1.4);
-  const footRule = foot.height > 0 && parts.flow.length > 0 ? rule(width, measures.thin) : empty;
-  const lines = flowLines(parts.flow, columnWidth, arrangement);
-  const draftGap = placed.draft ? gap * 0.6 : 0;
-  const ruleRoom = footRule.height > 0 ? footRule.height + gap * 0.8 : 0;
-  const fixed = head.reduce((sum, box) => sum + box.height + gap, draftGap) + ruleRoom + foot.height;
-  const room = height - fixed - (foot.height > 0 && lines.length > 0 ? gap * 0.8 : 0);
-  if (room < 0) return null;
-  const filled = balancedColumns(lines, Array(columns).fill(room), arrangement.whole);
-  if (!filled) return null;
-  const text = named('text', columnsBox(filled, columnWidth, gutter * 1.3));
-  const loose = Math.min((room - text.height) / (head.length + 1), gap * LOOSEN);
-  const placedBoxes: Box[] = [];
-  let y = 0;
-  for (const [at, box] of head.entries()) {
-    placedBoxes.push(move(box, 0, y));
-    y += box.height + gap + (at === 0 && placed.draft ? draftGap : loose);
+export function bands(making: Making, room: Room, plan: BandPlan): Composition | null {
+  const { parts, measures } = making;
+  const { identity, hazard, supplier } = parts.placed;
+  const { height } = room.die;
+  const gap = gapOf(making);
+  const placed: Placed[] = [];
+  let top = measures.top + plan.inset[0] * height;
+  const put = (make: (width: Millimetres) => Box | null, least = 0): boolean => {
+    const block = below(room, top, make);
+    if (!block) return false;
+    placed.push(block);
+    top += Math.max(block.box.height, least) + gap;
+    return true;
+  };
+  const reserve = nameAllowance(identity, making);
+  if (identity && !put(width => identityBlock(identity, width, making), reserve)) return null;
+  if (hazard && !put(width => hazardPanel(hazard, width, making))) return null;
+
+  const bottom = height - room.margin - plan.inset[1] * height;
+  const flowing = plan.supplierFlows && supplier ? [...parts.flow, supplier] : parts.flow;
+  const include = { supplier: !plan.supplierFlows, contents: true };
+  const foot = above(room, bottom, width => footBlock(making, width, include));
+  if (!foot) return null;
+  let floor = foot.box.height > 0 ? foot.y - gap * 0.8 : bottom;
+  if (foot.box.height > 0 && flowing.length > 0) {
+    const line = above(room, floor, width => rule(width, measures.thin));
+    if (!line) return null;
+    placed.push(line);
+    floor = line.y - gap * 0.8;
   }
-  placedBoxes.push(move(text, 0, y));
-  const footTop = height - foot.height;
-  placedBoxes.push(move(footRule, 0, footTop - ruleRoom), move(foot, 0, footTop));
-  return overlay(placedBoxes, width, height);
+  placed.push(foot);
+  if (flowing.length === 0) {
+    const slack = floor - top + gap;
+    return slack < -1e-6 ? null : { placed, slack, measure: 0, balance: 1 };
+  }
+  const free = floor - top;
+  const interval = free > 0 ? room.across(top, floor) : null;
+  if (!interval) return null;
+  const gutter = measures.gutter;
+  const width = (interval.to - interval.from - (plan.columns - 1) * gutter) / plan.columns;
+  if (width <= 0) return null;
+  const limits = Array<number>(plan.columns).fill(free);
+  const columns = balancedColumns(flowOf(flowing, making), { width, gutter, limits }, making);
+  if (!columns) return null;
+  placed.push({ box: columns.box, x: interval.from, y: top });
+  const { heights } = columns;
+  const full = heights.length === plan.columns;
+  const balance = full ? Math.min(...heights) / Math.max(...heights) : 0;
+  return { placed, slack: free - columns.box.height, measure: width, balance };
 }

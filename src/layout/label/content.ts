@@ -12,6 +12,10 @@ export interface Paragraph {
   readonly tag: Tag;
   /** Number or bullet of a list item, set in the indent. */
   readonly marker: { readonly text: string; readonly tag: Tag } | null;
+  /** Places of the text at which it may go on in another column: where a statement starts. */
+  readonly starts: readonly number[];
+  /** Goes on with the paragraph before it, without a distance. */
+  readonly follows: boolean;
 }
 
 export interface PictogramFigure {
@@ -37,7 +41,18 @@ export interface LabelContent {
 
 const STYLES: Partial<Record<Element['name'], StyleName>> = { h1: 'name', h2: 'signal', h3: 'heading' };
 const TAGS: Partial<Record<Element['name'], Tag['type']>> = { h1: 'H1', h2: 'H2', h3: 'H3' };
-const CLASSES: readonly StyleName[] = ['tagline', 'statement', 'supplemental', 'quantity', 'code', 'heading'];
+const CLASSES: readonly StyleName[] = [
+  'tagline',
+  'statement',
+  'supplemental',
+  'quantity',
+  'code',
+  'heading',
+  'condition',
+];
+
+/** Classes of paragraphs that go on with the one before. */
+const FOLLOWING: readonly string[] = ['condition', 'after'];
 
 /** Reads the node tree of a label; every top element is a section with a role. */
 export function labelContent({ root, language }: LabelModel): LabelContent {
@@ -78,15 +93,35 @@ function readList(list: Element, parent: Tag): Paragraph[] {
     const label = child(entry, 'Lbl');
     const body = child(entry, 'LBody');
     const marker = { text: list.name === 'ol' ? `${at + 1}.` : '•', tag: label };
-    return { style: 'item', spans: spansOf(item, 'regular'), tag: body, marker };
+    return { style: 'item', spans: spansOf(item, 'regular'), tag: body, marker, starts: [], follows: true };
   });
 }
 
 function readParagraph(element: Element, tag: Tag, role: string): Paragraph {
-  const named = CLASSES.find(name => element.attributes.class === name);
-  const style =
-    named ?? STYLES[element.name] ?? (role === 'draft' ? 'draft' : role === 'lot' ? 'caption' : 'body');
-  return { style, spans: spansOf(element, 'regular'), tag, marker: null };
+  const { class: given } = element.attributes;
+  // The name of a group of statements on a line of its own.
+  const named = given === 'group' ? 'heading' : CLASSES.find(name => name === given);
+  const style = named ?? STYLES[element.name] ?? (role === 'lot' ? 'caption' : 'body');
+  const follows = FOLLOWING.includes(element.attributes.class ?? '');
+  return {
+    style,
+    spans: spansOf(element, 'regular'),
+    tag,
+    marker: null,
+    starts: startsOf(element),
+    follows,
+  };
+}
+
+/** Lengths of the text before each `span`, which holds one statement. */
+function startsOf(element: Element): readonly number[] {
+  const starts: number[] = [];
+  let length = 0;
+  for (const node of element.children) {
+    if (typeof node !== 'string' && node.name === 'span') starts.push(length);
+    length += spansOf(node, 'regular').reduce((sum, { text }) => sum + text.length, 0);
+  }
+  return starts;
 }
 
 function spansOf(node: Node, face: FaceName): TextSpan[] {

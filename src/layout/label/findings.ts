@@ -1,4 +1,5 @@
 import type { LabelModel } from '../../document/label.ts';
+import { lengthText } from '../../quantity/length-text.ts';
 import type { Diagnostic } from '../../report/diagnostic.ts';
 import type { Stock } from '../stock.ts';
 import { leastFenceDiameter, orientations } from './bar-code-block.ts';
@@ -15,14 +16,16 @@ export function findings(model: LabelModel, parts: Parts, stock: Stock, fitted: 
   ];
 }
 
-function containerFindings(model: LabelModel, { die }: Stock): Diagnostic[] {
+function containerFindings(model: LabelModel, { die, unit = 'mm' }: Stock): Diagnostic[] {
   const room = containerRoom(model);
   const found: Diagnostic[] = [];
-  if (room.width !== null && die.width > room.width) {
+  // A fold-out lies on the container with one panel; a wrap-around covers its own start.
+  const round = die.width / (die.panels ?? 1) - (die.overlap ?? 0);
+  if (room.width !== null && round > room.width) {
     found.push(
       warning(
         'label-wider-than-container',
-        `the label is ${die.width} mm wide, once round the container is ${room.width} mm`,
+        `the label is ${lengthText(die.width, unit)} wide, once round the container is ${lengthText(room.width, unit)}`,
       ),
     );
   }
@@ -30,7 +33,7 @@ function containerFindings(model: LabelModel, { die }: Stock): Diagnostic[] {
     found.push(
       warning(
         'label-higher-than-panel',
-        `the label is ${die.height} mm high, the label panel ${room.height} mm`,
+        `the label is ${lengthText(die.height, unit)} high, the label panel ${lengthText(room.height, unit)}`,
       ),
     );
   }
@@ -39,7 +42,7 @@ function containerFindings(model: LabelModel, { die }: Stock): Diagnostic[] {
 
 function barCodeFindings({ barCode }: Parts, fitted: Fitted | null): Diagnostic[] {
   if (!barCode || barCode.diameter === null) return [];
-  const ways = orientations(barCode, fitted?.measures.scale ?? 0);
+  const ways = orientations(barCode, fitted?.display.bars ?? 0);
   if (ways.some(({ turn }) => turn === 'fence')) return [];
   const least = Math.ceil(leastFenceDiameter(barCode));
   return [

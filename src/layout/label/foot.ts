@@ -1,9 +1,10 @@
 import type { Millimetres } from '../../quantity/length.ts';
 import { barCodeBox, orientations } from './bar-code-block.ts';
-import { type Box, empty, move, overlay, stack } from './box.ts';
-import type { Arrangement } from './parts.ts';
-import { lotWindow, textSection } from './small-blocks.ts';
-import { TooNarrow } from './text-block.ts';
+import { type Box, empty, named, overlay, type Placed, stack } from './box.ts';
+import type { Paragraph, Section } from './content.ts';
+import { lotWindow } from './lot-window.ts';
+import type { Making } from './parts.ts';
+import { naturalWidth, paragraphsBox, passage } from './text-block.ts';
 
 /** Narrowest supplier column, in heights of the x. */
 const LEAST_TEXT = 20;
@@ -13,135 +14,139 @@ export interface FootContents {
   readonly contents: boolean;
 }
 
+type Maker = (making: Making, width: Millimetres, include: FootContents, bars: Box) => Box | null;
+
 /**
- * Supplier, net contents, window for the lot, and bar code: side by side or below each other, whichever is lower.
- * @throws TooNarrow where no way fits the width
+ * Supplier, net contents, window for the lot, and bar code: side by side on one base line or below each other,
+ * whichever is lower. Null where no way fits the width.
  */
-export function footBlock(arrangement: Arrangement, width: Millimetres, include: FootContents): Box {
-  const { parts, measures, fonts } = arrangement;
-  const barCodes: readonly Box[] = parts.barCode
-    ? orientations(parts.barCode, measures.scale).map(({ turn, x }) =>
-        barCodeBox(parts.barCode!, x, turn, fonts),
-      )
-    : [empty];
-  const candidates: Box[] = [];
-  for (const bars of barCodes) {
-    for (const make of [asTwoColumns, asCells, asRow, asRows, asStack]) {
-      try {
-        candidates.push(make(arrangement, width, include, bars));
-      } catch (error) {
-        if (!(error instanceof TooNarrow)) throw error;
-      }
+export function footBlock(making: Making, width: Millimetres, include: FootContents): Box | null {
+  const { parts, measures, fonts, display, centred } = making;
+  const { barCode } = parts;
+  const ways = barCode ? orientations(barCode, display.bars) : [null];
+  for (const way of ways) {
+    // Where the sides are not straight, nothing is gained at the edge of a block.
+    const margin = centred ? 0 : measures.margin;
+    const bars = barCode && way ? barCodeBox(barCode, way, margin, fonts) : empty;
+    let lowest: Box | null = null;
+    for (const make of [asRow, asBesideStack, asBesideRow, asRows, asStack]) {
+      const box = make(making, width, include, bars);
+      if (box && (!lowest || box.height < lowest.height - 1e-6)) lowest = box;
     }
     // The second orientation is only for want of room.
-    if (candidates.length > 0) break;
+    if (lowest) return lowest;
   }
-  const lowest = candidates.sort((a, b) => a.height - b.height)[0];
-  if (!lowest) throw new TooNarrow();
-  return lowest;
+  return null;
 }
 
-type Maker = (arrangement: Arrangement, width: Millimetres, include: FootContents, bars: Box) => Box;
-
-const supplierOf = (arrangement: Arrangement, width: Millimetres, { supplier }: FootContents): Box => {
-  if (!supplier || !arrangement.parts.placed.supplier) return empty;
-  if (width < LEAST_TEXT * arrangement.measures.xHeight) throw new TooNarrow();
-  return textSection(arrangement.parts.placed.supplier, width, arrangement);
+const section = (found: Section | undefined, width: Millimetres, making: Making): Box | null => {
+  if (!found) return empty;
+  const box = paragraphsBox(found.paragraphs, width, making);
+  return box && named(found.role, box);
 };
 
-const contentsOf = (arrangement: Arrangement, width: Millimetres, { contents }: FootContents): Box =>
-  contents ? textSection(arrangement.parts.placed.contents, width, arrangement) : empty;
-
-const lotOf = (arrangement: Arrangement, width: Millimetres): Box => {
-  const { lot } = arrangement.parts.placed;
-  if (!lot) return empty;
-  const { profile, lotWindow: fixed } = arrangement.parts;
-  const wanted = fixed ?? arrangement.measures.lotWindow;
-  if (width < (fixed ?? profile.lotWindow.minimum).width) throw new TooNarrow();
-  return lotWindow(lot, arrangement, { width: Math.min(width, wanted.width), height: wanted.height });
+const supplierOf = (making: Making, width: Millimetres, { supplier }: FootContents): Box | null => {
+  if (!supplier || !making.parts.placed.supplier) return empty;
+  if (width < LEAST_TEXT * making.measures.xHeight) return null;
+  return section(making.parts.placed.supplier, width, making);
 };
 
-/** Contents left, window in the middle, bars right, where the supplier stands elsewhere. */
-const asCells: Maker = (arrangement, width, include, bars) => {
-  if (include.supplier || !include.contents || bars.width === 0) throw new TooNarrow();
-  const gutter = arrangement.measures.gutter * 1.4;
+const widest = (paragraphs: readonly Paragraph[], making: Making): Millimetres =>
+  Math.max(0, ...paragraphs.map(paragraph => naturalWidth(passage(paragraph, making.fonts), making)));
+
+/** Net contents, no wider than their longest line. */
+const contentsOf = (making: Making, width: Millimetres, { contents }: FootContents): Box | null => {
+  const { contents: found } = making.parts.placed;
+  if (!contents || !found) return empty;
+  const natural = widest(found.paragraphs, making) + 1e-6;
+  return section(found, Math.min(width, natural), making);
+};
+
+/** Boxes side by side on one base line: the first at the left, the last at the right, the others between. */
+function onBaseLine(boxes: readonly Box[], width: Millimetres, gutter: Millimetres): Box | null {
+  const shown = boxes.filter(({ height }) => height > 0);
+  const used = shown.reduce((sum, box) => sum + box.width, 0);
+  const least = Math.max(0, shown.length - 1) * gutter;
+  if (used + least > width + 1e-6) return null;
+  const base = Math.max(0, ...shown.map(({ height, fall }) => height - fall));
+  const fall = Math.max(0, ...shown.map(box => box.fall));
+  const space = shown.length > 1 ? (width - used) / (shown.length - 1) : 0;
+  let x = 0;
+  const placed = shown.map((box): Placed => {
+    const place = { box, x, y: base - (box.height - box.fall) };
+    x += box.width + space;
+    return place;
+  });
+  return overlay(placed, width, base + fall, fall);
+}
+
+const gutterOf = ({ measures }: Making): Millimetres => measures.gutter;
+
+/** Supplier, contents with the window, and bars; or contents, window and bars where the supplier stands elsewhere. */
+const asRow: Maker = (making, width, include, bars) => {
+  const gutter = gutterOf(making);
+  const contents = contentsOf(making, width, include);
+  const wanted = making.parts.lotWindow ?? making.measures.lotWindow;
+  const frame = 2 * making.measures.thin;
+  if (!contents) return null;
+  if (include.supplier && making.parts.placed.supplier) {
+    const lot = lotWindow(making, wanted.width + frame);
+    if (!lot) return null;
+    const middle = stack([contents, lot], making.measures.gap);
+    const rest = width - middle.width - bars.width - (bars.width > 0 ? 2 : 1) * gutter;
+    const most = widest(making.parts.placed.supplier.paragraphs, making) + 1e-6;
+    const supplier = supplierOf(making, Math.min(rest, most), include);
+    return supplier && onBaseLine([supplier, middle, bars], width, gutter);
+  }
+  const room = width - bars.width - contents.width - (bars.width > 0 ? 2 : 1) * gutter;
+  const lot = lotWindow(making, Math.min(room, wanted.width + frame));
+  return lot && onBaseLine([contents, lot, bars], width, gutter);
+};
+
+/** Everything else at the left, below each other, bars at the right. */
+const asBesideStack: Maker = (making, width, include, bars) => {
+  const room = width - bars.width - gutterOf(making);
+  if (bars.width === 0 || room <= 0) return null;
+  const boxes = [
+    supplierOf(making, room, include),
+    contentsOf(making, room, include),
+    lotWindow(making, room),
+  ];
+  if (boxes.some(box => !box)) return null;
+  return onBaseLine([stack(boxes as Box[], making.measures.gap), bars], width, gutterOf(making));
+};
+
+/** Supplier above contents and window at the left, bars at the right. */
+const asBesideRow: Maker = (making, width, include, bars) => {
+  const gutter = gutterOf(making);
   const room = width - bars.width - gutter;
-  const lot = lotOf(arrangement, room / 2);
-  const contents = contentsOf(arrangement, room - lot.width - gutter, include);
-  const height = Math.max(contents.height, lot.height, bars.height);
-  const middle = Math.max(contents.width + gutter, (room - lot.width) * 0.75);
-  return overlay(
-    [contents, move(lot, middle, height - lot.height), move(bars, width - bars.width, height - bars.height)],
-    width,
-    height,
-  );
-};
-
-/** Supplier left, contents above the window in the middle, bars right. */
-const asRow: Maker = (arrangement, width, include, bars) => {
-  const { measures } = arrangement;
-  const gutter = measures.gutter * 1.4;
-  const middleRoom = Math.max((arrangement.parts.lotWindow ?? measures.lotWindow).width, width * 0.24);
-  const contents = contentsOf(arrangement, middleRoom, include);
-  const lot = lotOf(arrangement, middleRoom);
-  const middleWidth = Math.max(contents.width, lot.width);
-  const taken = [middleWidth, bars.width]
-    .filter(size => size > 0)
-    .reduce((sum, size) => sum + size + gutter, 0);
-  const supplier = supplierOf(arrangement, width - taken, include);
-  if (supplier.height === 0 && taken - gutter > width) throw new TooNarrow();
-  const gap = contents.height > 0 && lot.height > 0 ? measures.gap : 0;
-  const height = Math.max(supplier.height, contents.height + gap + lot.height, bars.height);
-  const right = width - bars.width;
-  const middle = supplier.height > 0 ? right - (bars.width > 0 ? gutter : 0) - middleWidth : 0;
-  return overlay(
-    [
-      supplier,
-      move(contents, middle, 0),
-      move(lot, middle, height - lot.height),
-      move(bars, right, height - bars.height),
-    ],
-    width,
-    height,
-  );
-};
-
-/** Everything else left, the window at the bottom, bars right. */
-const asTwoColumns: Maker = (arrangement, width, include, bars) => {
-  const { measures } = arrangement;
-  const room = width - bars.width - measures.gutter * 1.4;
-  if (bars.width === 0 || room <= 0) throw new TooNarrow();
-  const text = stack(
-    [supplierOf(arrangement, room, include), contentsOf(arrangement, room, include)],
-    measures.gap,
-  );
-  const lot = lotOf(arrangement, room);
-  const gap = text.height > 0 && lot.height > 0 ? measures.gap : 0;
-  const height = Math.max(text.height + gap + lot.height, bars.height);
-  return overlay(
-    [text, move(lot, 0, height - lot.height), move(bars, width - bars.width, height - bars.height)],
-    width,
-    height,
-  );
+  if (bars.width === 0 || room <= 0) return null;
+  const supplier = supplierOf(making, room, include);
+  const contents = contentsOf(making, room, include);
+  if (!supplier || !contents || supplier.height === 0 || contents.height === 0) return null;
+  const lot = lotWindow(making, room - contents.width - gutter);
+  const row = lot && onBaseLine([contents, lot], room, gutter);
+  if (!row) return null;
+  return onBaseLine([{ ...stack([supplier, row], making.measures.gap), width: room }, bars], width, gutter);
 };
 
 /** Supplier in the first row, contents, window and bars in the second. */
-const asRows: Maker = (arrangement, width, include, bars) => {
-  const { measures } = arrangement;
-  const supplier = supplierOf(arrangement, width, include);
-  const rest = asRow(arrangement, width, { ...include, supplier: false }, bars);
-  if (supplier.height === 0) throw new TooNarrow();
-  return { ...stack([supplier, rest], measures.gap), width };
+const asRows: Maker = (making, width, include, bars) => {
+  const supplier = supplierOf(making, width, include);
+  if (!supplier || supplier.height === 0) return null;
+  const rest = asRow(making, width, { ...include, supplier: false }, bars);
+  return rest && { ...stack([supplier, rest], making.measures.gap), width };
 };
 
-/** All below each other. */
-const asStack: Maker = (arrangement, width, include, bars) => {
-  if (bars.width > width) throw new TooNarrow();
-  const boxes = [
-    supplierOf(arrangement, width, include),
-    contentsOf(arrangement, width, include),
-    lotOf(arrangement, width),
-    bars,
+/** All below each other, bars at the right. */
+const asStack: Maker = (making, width, include, bars) => {
+  if (bars.width > width) return null;
+  const texts = [
+    supplierOf(making, width, include),
+    contentsOf(making, width, include),
+    lotWindow(making, width),
   ];
-  return { ...stack(boxes, arrangement.measures.gap), width };
+  if (texts.some(box => !box)) return null;
+  const flush = overlay([{ box: bars, x: width - bars.width, y: 0 }], width, bars.height);
+  return { ...stack([...(texts as Box[]), flush], making.measures.gap), width };
 };

@@ -1,56 +1,78 @@
 import type { Millimetres } from '../../quantity/length.ts';
-import { type Box, empty, move, named, overlay, rule, stack } from './box.ts';
+import { type Box, empty, named, overlay, rule, stack } from './box.ts';
 import type { Section } from './content.ts';
+import { gapOf, type Making } from './parts.ts';
 import { clusters } from './pictogram-cluster.ts';
-import { paragraphsBox, type Setting, TooNarrow } from './text-block.ts';
+import { passage, stackLines, textBox } from './text-block.ts';
 
 /** Narrowest text beside pictograms, in heights of the x. */
-const LEAST_MEASURE = 16;
+const LEAST_MEASURE = 17;
 
 /**
  * Pictograms, signal word, hazard statements and supplemental text, located together (29 CFR 1910.1200(f)(3)).
- * The pictograms stand beside the text or above it, whichever is lower.
- * @throws TooNarrow where neither fits
+ * The pictograms stand beside the text, in line with its top, or above it, whichever is lower. Null where neither
+ * fits.
  */
-export function hazardPanel(section: Section, width: Millimetres, setting: Setting, frame: number): Box {
-  const { measures } = setting;
+export function hazardPanel(section: Section, width: Millimetres, making: Making): Box | null {
+  const { measures, display, parts } = making;
   const gap = measures.gap;
-  const candidates: Box[] = [];
-  for (const cluster of clusters(section.pictograms, measures.pictogram, frame)) {
+  let lowest: Box | null = null;
+  const consider = (box: Box | null) => {
+    if (box && (!lowest || box.height < lowest.height - 1e-9)) lowest = box;
+  };
+  const size = measures.pictogram * display.pictogram;
+  for (const cluster of clusters(section.pictograms, size, parts.profile.pictogram.frame)) {
     if (cluster.width > width) continue;
     const room = width - cluster.width - (cluster.width > 0 ? gap : 0);
-    if (room >= LEAST_MEASURE * measures.xHeight) {
-      attempt(candidates, () => beside(cluster, textBox(section, room, setting), gap));
-    }
-    if (cluster.height > 0) {
-      attempt(candidates, () => stack([cluster, textBox(section, width, setting)], gap));
-    }
+    if (room >= LEAST_MEASURE * measures.xHeight || cluster.width === 0)
+      consider(beside(cluster, statements(section, room, making), gap));
+    if (cluster.height > 0) consider(above(cluster, statements(section, width, making), width, making));
   }
-  const lowest = candidates.sort((a, b) => a.height - b.height)[0];
-  if (!lowest) throw new TooNarrow();
-  const heavy = rule(width, measures.heavy);
-  const thin = rule(width, measures.thin);
-  return named('hazard', { ...stack([heavy, { ...lowest, width }, thin], gap * 0.8), width });
+  const found = lowest as Box | null;
+  if (!found) return null;
+  const panel = stack(
+    [rule(width, measures.heavy), { ...found, width }, rule(width, measures.thin)],
+    Math.min(gapOf(making), measures.gap * 1.4) * 0.8,
+  );
+  return named('hazard', { ...panel, width });
 }
 
-function attempt(candidates: Box[], make: () => Box): void {
-  try {
-    candidates.push(make());
-  } catch (error) {
-    if (!(error instanceof TooNarrow)) throw error;
-  }
-}
-
-function beside(cluster: Box, text: Box, gap: Millimetres): Box {
-  const height = Math.max(cluster.height, text.height);
+function beside(cluster: Box, text: Box | null, gap: Millimetres): Box | null {
+  if (!text) return null;
   const x = cluster.width > 0 ? cluster.width + gap : 0;
-  const boxes = [
-    move(cluster, 0, (height - cluster.height) / 2),
-    move(text, x, text.height < cluster.height ? (height - text.height) / 2 : 0),
-  ];
-  return overlay(boxes, x + text.width, height);
+  return overlay(
+    [
+      { box: cluster, x: 0, y: 0 },
+      { box: text, x, y: 0 },
+    ],
+    x + text.width,
+    Math.max(cluster.height, text.height),
+  );
 }
 
-function textBox({ paragraphs }: Section, width: Millimetres, setting: Setting): Box {
-  return paragraphs.length === 0 ? empty : paragraphsBox(paragraphs, width, setting);
+function above(
+  cluster: Box,
+  text: Box | null,
+  width: Millimetres,
+  { measures, centred }: Making,
+): Box | null {
+  if (!text) return null;
+  const placed = overlay(
+    [{ box: cluster, x: centred ? (width - cluster.width) / 2 : 0, y: 0 }],
+    width,
+    cluster.height,
+  );
+  return stack([placed, text], measures.gap * 0.8);
+}
+
+/** Signal word and statements, set a little apart. */
+function statements({ paragraphs }: Section, width: Millimetres, making: Making): Box | null {
+  if (paragraphs.length === 0) return empty;
+  const boxes: Box[] = [];
+  for (const paragraph of paragraphs) {
+    const box = textBox(passage(paragraph, making.fonts), width, making);
+    if (!box) return null;
+    boxes.push(box);
+  }
+  return stackLines(boxes, making);
 }

@@ -1,57 +1,49 @@
-import type { Millimetres, Points } from '../../quantity/length.ts';
+import type { Millimetres } from '../../quantity/length.ts';
 import { type Box, named, stack } from './box.ts';
 import type { Paragraph, Section } from './content.ts';
-import {
-  linesBox,
-  paragraphsBox,
-  type SetLine,
-  type Setting,
-  setParagraph,
-  TooNarrow,
-} from './text-block.ts';
+import type { Making } from './parts.ts';
+import { SIZES } from './styles.ts';
+import { paragraphsBox, passage, textBox } from './text-block.ts';
 
-/** Least size of the product name in times the running text. */
-const LEAST = 1.7;
-const STEPS = 12;
+/** Sizes of the product name, largest first. Below the second it is a name too long for its label. */
+const NAME_SIZES = [SIZES.display, SIZES.large, SIZES.medium, SIZES.lead, SIZES.text] as const;
 
-/** Product identifier, as large as the scale allows, and the maker's tagline. @throws TooNarrow */
-export function identityBlock({ paragraphs }: Section, width: Millimetres, setting: Setting): Box {
-  const { measures } = setting;
-  const parts = paragraphs.map(paragraph =>
-    paragraph.style === 'name'
-      ? linesBox(nameLines(paragraph, width, setting))
-      : paragraphsBox([paragraph], width, setting),
-  );
-  return named('identity', { ...stack(parts, measures.gap * 0.55), width });
+/** Product identifier and the maker's tagline; null where a word does not fit the width. */
+export function identityBlock({ paragraphs }: Section, width: Millimetres, making: Making): Box | null {
+  const align = making.centred ? 'centre' : 'left';
+  const boxes: Box[] = [];
+  for (const paragraph of paragraphs) {
+    const box =
+      paragraph.style === 'name'
+        ? nameBox(paragraph, width, making)
+        : paragraphsBox([paragraph], width, making, { align });
+    if (!box) return null;
+    boxes.push(box);
+  }
+  return named('identity', { ...stack(boxes, making.measures.gap * 0.35), width });
 }
 
-/** One line as large as it goes; two where one would be small. */
-function nameLines(paragraph: Paragraph, width: Millimetres, setting: Setting): readonly SetLine[] {
-  const { measures } = setting;
-  for (const [most, least] of [
-    [1, measures.nameFactor * 0.72],
-    [2, measures.nameFactor * 0.55],
-    [4, LEAST],
-  ] as const) {
-    for (let step = 0; step <= STEPS; step += 1) {
-      const factor = measures.nameFactor + ((least - measures.nameFactor) * step) / STEPS;
-      const lines = attempt(paragraph, width, setting, measures.size * factor);
-      if (lines && lines.length <= most) return lines;
+/**
+ * The name at the largest size whose lines stay within the height meant for it. The height is the same for long and
+ * short names: the name does not set the size of the text.
+ */
+function nameBox(paragraph: Paragraph, width: Millimetres, making: Making): Box | null {
+  const { fonts, measures, display, centred } = making;
+  const most = display.name * measures.em;
+  const text = passage(paragraph, fonts);
+  let last: Box | null = null;
+  for (const factor of NAME_SIZES) {
+    const box = textBox(text, width, making, { factor, align: centred ? 'centre' : 'left' });
+    if (!box) continue;
+    if (box.height <= most) return box;
+    if (factor <= SIZES.medium) {
+      last ??= box;
+      break;
     }
   }
-  throw new TooNarrow();
+  return last;
 }
 
-function attempt(
-  paragraph: Paragraph,
-  width: Millimetres,
-  setting: Setting,
-  size: Points,
-): readonly SetLine[] | null {
-  try {
-    return setParagraph(paragraph, width, setting, { size });
-  } catch (error) {
-    if (error instanceof TooNarrow) return null;
-    throw error;
-  }
-}
+/** What the name takes at least in the search for the size of the text. */
+export const nameAllowance = (section: Section | undefined, { display, measures }: Making): Millimetres =>
+  section?.paragraphs.some(({ style }) => style === 'name') ? display.reserve * measures.em : 0;

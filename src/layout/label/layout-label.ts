@@ -6,17 +6,19 @@ import type { Diagnostic } from '../../report/diagnostic.ts';
 import { fail, type Outcome, succeed } from '../../report/diagnostic.ts';
 import type { FontLibrary } from '../../text/glyph-run.ts';
 import { MissingGlyphError } from '../../text/missing-glyph.ts';
-import type { FrameItem, PagedDocument, Segment, Tag } from '../frame.ts';
+import { outlineOf } from '../die/outline.ts';
+import type { FrameItem, PagedDocument, Tag } from '../frame.ts';
 import { snapFrame } from '../snap.ts';
 import type { Die, PressProfile, Stock } from '../stock.ts';
 import type { BarCode } from './bar-code-block.ts';
-import { type Area, type Box, move } from './box.ts';
-import { labelContent } from './content.ts';
+import type { Area, Sheet } from './box.ts';
+import { type LabelContent, labelContent } from './content.ts';
+import { draftMark } from './draft-mark.ts';
 import { findings } from './findings.ts';
 import { bestFit, type Fitted } from './fit.ts';
 import { partsOf } from './parts.ts';
 import { tooSmall } from './refusal.ts';
-import { wordShaping } from './word-shaping.ts';
+import { type Remedies, remedies } from './remedies.ts';
 
 /** A label laid out, with what a check of it needs. */
 export interface LabelLayout {
@@ -24,6 +26,9 @@ export interface LabelLayout {
   /** Places of the sections on the trim. */
   readonly areas: readonly Area[];
   readonly fitted: Fitted;
+  readonly content: LabelContent;
+  readonly profile: PressProfile;
+  readonly barCode: BarCode | null;
 }
 
 /**
@@ -45,19 +50,38 @@ export async function arrangeLabel(
   fonts: FontLibrary,
   stock: Stock,
 ): Promise<Outcome<LabelLayout>> {
+  const { layout, diagnostics } = await tryLabel(model, fonts, stock);
+  return layout ? succeed(layout, diagnostics) : fail(...diagnostics);
+}
+
+/** A label laid out, or the dies that would hold it. */
+export interface Trial {
+  readonly layout: LabelLayout | null;
+  /** Where it does not fit: larger dies, each laid out. */
+  readonly remedies: Remedies | null;
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/** Lays a label out, and where it does not fit, seeks the smallest dies that hold it. */
+export async function tryLabel(model: LabelModel, fonts: FontLibrary, stock: Stock): Promise<Trial> {
   const content = labelContent(model);
   const figure = content.sections.find(({ barCode }) => barCode)?.barCode ?? null;
   const barCode = figure && model.gtin ? await encode(model, figure, stock.profile) : null;
   const parts = partsOf(content, barCode, stock.profile, model.lotWindow);
-  const shaping = wordShaping(fonts);
   try {
-    const fitted = bestFit(parts, stock, shaping);
-    if (!fitted) return fail(tooSmall(model, parts, stock, shaping), ...findings(model, parts, stock, null));
-    const layout = { document: paged(model, fitted, content.root, stock), areas: areasOf(fitted), fitted };
-    return succeed(layout, findings(model, parts, stock, fitted));
+    const fitted = bestFit(parts, stock, fonts);
+    const found = findings(model, parts, stock, fitted);
+    if (!fitted) {
+      const larger = remedies(parts, stock, fonts);
+      return { layout: null, remedies: larger, diagnostics: [tooSmall(model, stock, larger), ...found] };
+    }
+    const sheet = draw(fitted);
+    const document = paged(model, sheet, content, stock, fonts);
+    const layout = { document, areas: sheet.areas, fitted, content, profile: stock.profile, barCode };
+    return { layout, remedies: null, diagnostics: found };
   } catch (error) {
-    if (error instanceof MissingGlyphError) return fail(missingGlyph(error));
-    throw error;
+    if (!(error instanceof MissingGlyphError)) throw error;
+    return { layout: null, remedies: null, diagnostics: [missingGlyph(error)] };
   }
 }
 
@@ -84,15 +108,31 @@ const missingGlyph = (error: MissingGlyphError): Diagnostic => ({
   hint: 'replace it; the face of the label has Latin, Greek and Cyrillic letters',
 });
 
-const onTrim = ({ box, measures }: Fitted): Box => move(box, measures.margin, measures.margin);
+/** Draws the blocks at their places. */
+function draw({ composition }: Fitted): Sheet {
+  const sheet: Sheet = { items: [], areas: [] };
+  for (const { box, x, y } of composition.placed) box.draw(sheet, x, y);
+  return sheet;
+}
 
-const areasOf = (fitted: Fitted): readonly Area[] => onTrim(fitted).areas;
-
-function paged(model: LabelModel, fitted: Fitted, root: Tag, { die, profile }: Stock): PagedDocument {
-  const items = [...inReadingOrder(onTrim(fitted).items, root), dieLine(die, profile)];
-  const frame = { width: die.width, height: die.height, bleed: profile.bleed.value, slug: 0, items };
+function paged(
+  model: LabelModel,
+  sheet: Sheet,
+  content: LabelContent,
+  stock: Stock,
+  fonts: FontLibrary,
+): PagedDocument {
+  const { die, profile } = stock;
+  const mark = content.sections.find(({ role }) => role === 'draft');
+  const items = [
+    ...(mark ? draftMark(mark, die, profile, sheet, fonts) : []),
+    ...inReadingOrder(sheet.items, content.root),
+    ...(model.panel ? [] : [dieLine(die, profile)]),
+  ];
+  const bleed = model.panel ? 0 : profile.bleed.value;
+  const frame = { width: die.width, height: die.height, bleed, slug: 0, items };
   const { title, language, subject, date } = model;
-  return { frames: [snapFrame(frame)], root, title, language, subject, date, attachments: [] };
+  return { frames: [snapFrame(frame)], root: content.root, title, language, subject, date, attachments: [] };
 }
 
 /** Artifacts first, then everything in the order of the structure tree. */
@@ -107,24 +147,12 @@ function inReadingOrder(items: readonly FrameItem[], root: Tag): FrameItem[] {
   return [...items].sort((a, b) => place(a) - place(b));
 }
 
-/** Length of the control lines of a quarter circle of radius 1. */
-const CIRCLE = (4 / 3) * Math.tan(Math.PI / 8);
-
 /** Outline of the die on its own layer, drawn last. */
-function dieLine({ width, height, cornerRadius }: Die, { rule }: PressProfile): FrameItem {
-  const r = Math.min(cornerRadius, width / 2, height / 2);
-  const k = r * (1 - CIRCLE);
-  const segments: Segment[] = [
-    ['M', r, 0],
-    ['L', width - r, 0],
-    ['C', width - k, 0, width, k, width, r],
-    ['L', width, height - r],
-    ['C', width, height - k, width - k, height, width - r, height],
-    ['L', r, height],
-    ['C', k, height, 0, height - k, 0, height - r],
-    ['L', 0, r],
-    ['C', 0, k, k, 0, r, 0],
-    ['Z'],
-  ];
-  return { kind: 'path', tag: 'layout', layer: 'die', segments, stroke: 'die', strokeWidth: rule.thin };
-}
+const dieLine = (die: Die, { rule }: PressProfile): FrameItem => ({
+  kind: 'path',
+  tag: 'layout',
+  layer: 'die',
+  segments: outlineOf(die).segments,
+  stroke: 'die',
+  strokeWidth: rule.thin,
+});

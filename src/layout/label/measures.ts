@@ -1,14 +1,15 @@
-import { type Millimetres, type Points, toPoints } from '../../quantity/length.ts';
+import { type Millimetres, type Points, toMillimetres, toPoints } from '../../quantity/length.ts';
 import type { FontLibrary } from '../../text/glyph-run.ts';
-import type { Stock } from '../stock.ts';
+import type { PressProfile, Stock } from '../stock.ts';
 
-/** All sizes of a label at one scale; they grow together. */
+/** All sizes of a label at one size of running text; they grow together. */
 export interface Measures {
-  /** 0 is the least that the press profile allows, 1 the largest that looks right. */
-  readonly scale: number;
   /** Height of the lower-case x of running text. */
   readonly xHeight: Millimetres;
   readonly size: Points;
+  /** The same in millimetres. */
+  readonly em: Millimetres;
+  /** Pictograms between opposite corners: the least at this size of text. */
   readonly pictogram: Millimetres;
   /** Between sections. */
   readonly gap: Millimetres;
@@ -17,46 +18,59 @@ export interface Measures {
   readonly gutter: Millimetres;
   /** From the die to the nearest item. */
   readonly margin: Millimetres;
+  /** From the upper edge of the die to the first block. */
+  readonly top: Millimetres;
   readonly lotWindow: { readonly width: Millimetres; readonly height: Millimetres };
-  /** Further enlargement of what is read from afar: name, signal word, pictograms; 1 or more. */
-  readonly display: number;
-  /** The product name is at most so many times as large as running text. */
-  readonly nameFactor: number;
   readonly thin: Millimetres;
   readonly heavy: Millimetres;
 }
 
-const between = (from: number, to: number, scale: number): number => from + (to - from) * scale;
+/** Ratio of neighbouring sizes of running text. */
+const STEP = 1.05;
 
 /**
- * Sizes at a scale from 0 to 1.
- * @param display further enlargement of name, signal word and pictograms
+ * The sizes of running text that are tried, in x-heights, least first. They are steps, so that the size depends on
+ * whether the text fits and on nothing else, and a larger die never has smaller text.
  */
-export function measuresAt(
-  scale: number,
-  { die, profile }: Stock,
-  fonts: FontLibrary,
-  display = 1,
-): Measures {
-  const { xHeight: sizes, pictogram, safeZone, lotWindow, rule } = profile;
-  const xHeight = between(sizes.minimum, sizes.largest, scale);
+export function textSizes({ die, profile: { xHeight } }: Stock): readonly Millimetres[] {
+  const largest = Math.min(
+    xHeight.largest,
+    Math.max(xHeight.preferred, xHeight.largestPart * Math.sqrt(die.width * die.height)),
+  );
+  const sizes: number[] = [];
+  for (let size = xHeight.minimum; size <= largest + 1e-9; size *= STEP) sizes.push(size);
+  return sizes;
+}
+
+/** Millimetres between opposite corners of a square of a side. */
+export const diagonal = (side: Millimetres): Millimetres => side * Math.SQRT2;
+
+/** Height of a line of the least text with its descenders, in x-heights: room for a notice above the first block. */
+const NOTICE = 2;
+
+/** How pictograms grow with the text: times the x-height, between opposite corners. */
+const PICTOGRAM = 13.5;
+
+/** Sizes at an x-height of running text. */
+export function measuresAt(xHeight: Millimetres, profile: PressProfile, fonts: FontLibrary): Measures {
+  const { safeZone, lotWindow, rule, pictogram } = profile;
   const size = toPoints((xHeight * 1000) / fonts.metrics('regular').xHeight);
-  const airy = Math.max(safeZone.value, 0.04 * Math.min(die.width, die.height));
+  const { minimum, largest } = lotWindow;
+  const share = Math.min(1, Math.max(0, xHeight / profile.xHeight.minimum - 1));
   return {
-    scale,
     xHeight,
     size,
-    pictogram: between(pictogram.minimum, pictogram.largest, scale) * display,
-    display,
-    gap: between(1.1, 2.2, scale) * xHeight,
-    paragraphGap: between(0.45, 0.8, scale) * xHeight,
-    gutter: between(2, 3.2, scale) * xHeight,
-    margin: between(safeZone.value, airy, Math.min(1, scale * 2)),
+    em: toMillimetres(size),
+    pictogram: Math.max(diagonal(pictogram.minimumSide), PICTOGRAM * xHeight),
+    gap: 1.35 * xHeight,
+    paragraphGap: 0.5 * xHeight,
+    gutter: 2.6 * xHeight,
+    margin: safeZone.value + 1.1 * xHeight,
+    top: Math.max(safeZone.value + 1.1 * xHeight, safeZone.value + NOTICE * profile.xHeight.minimum),
     lotWindow: {
-      width: between(lotWindow.minimum.width, lotWindow.largest.width, scale),
-      height: between(lotWindow.minimum.height, lotWindow.largest.height, scale),
+      width: minimum.width + (largest.width - minimum.width) * share,
+      height: minimum.height + (largest.height - minimum.height) * share,
     },
-    nameFactor: between(2.4, 4.6, scale) * display,
     thin: rule.thin,
     heavy: rule.heavy,
   };

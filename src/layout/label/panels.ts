@@ -1,15 +1,16 @@
 import type { Millimetres } from '../../quantity/length.ts';
-import { type Box, empty, move, named, overlay, rule, stack } from './box.ts';
-import { balancedColumns } from './columns.ts';
+import type { Composition } from './bands.ts';
+import { type Box, empty, named, type Placed, rule } from './box.ts';
+import { balancedColumns, flowOf } from './flow.ts';
 import { footBlock } from './foot.ts';
 import { hazardPanel } from './hazard-panel.ts';
-import { identityBlock } from './identity.ts';
-import type { Arrangement } from './parts.ts';
-import { draftStrip, flowLines, textSection } from './small-blocks.ts';
-import { linesBox } from './text-block.ts';
+import { identityBlock, nameAllowance } from './identity.ts';
+import { gapOf, type Making } from './parts.ts';
+import type { Room } from './placing.ts';
+import { paragraphsBox } from './text-block.ts';
 
 /** A grid of equal columns: the front panel spans some, text fills the others. */
-export interface Grid {
+export interface PanelPlan {
   readonly columns: number;
   readonly front: number;
   /** How many of the last text columns the foot stands below; 0 where it stands below the front panel. */
@@ -18,70 +19,113 @@ export interface Grid {
 
 /**
  * Front panel at the left with identity, hazard panel and net contents; text columns beside it; supplier, window
- * for the lot and bar code at the lower right. Null where the height does not hold them.
- * @throws TooNarrow
+ * for the lot and bar code at the lower right. Null where the die does not hold them.
  */
-export function panels(arrangement: Arrangement, { columns, front, foot: footSpan }: Grid): Box | null {
-  const { parts, measures, width } = arrangement;
-  const gutter = measures.gutter * 1.6;
-  const columnWidth = (width - (columns - 1) * gutter) / columns;
-  const span = (count: number) => count * columnWidth + (count - 1) * gutter;
-  const left = (column: number) => column * (columnWidth + gutter);
+export function panels(making: Making, room: Room, plan: PanelPlan): Composition | null {
+  const { parts, measures } = making;
+  const { die, margin } = room;
+  const { panels: folds = 1 } = die;
+  const full = room.across(die.height / 2, die.height / 2);
+  if (!full) return null;
+  // Folds lie in the middle of the gutters, and a margin is kept on both sides of them.
+  const gutter = folds > 1 ? 2 * margin : measures.gutter * 1.4;
+  const width = (full.to - full.from - (plan.columns - 1) * gutter) / plan.columns;
+  if (width <= 0) return null;
+  const span = (count: number) => count * width + (count - 1) * gutter;
+  const left = (column: number) => full.from + column * (width + gutter);
 
-  const strip = parts.placed.draft ? draftStrip(parts.placed.draft, width, arrangement) : empty;
-  const top = strip.height > 0 ? strip.height + measures.gap * 1.5 : 0;
-  const height = arrangement.height - top;
-  const frontBox = frontPanel(arrangement, span(front), height, footSpan === 0);
-  if (!frontBox) return null;
+  const front = frontPanel(making, room, { x: left(0), width: span(plan.front) }, plan.foot === 0);
+  if (!front) return null;
+  const placed: Placed[] = [...front.placed];
 
-  const footBox =
-    footSpan === 0 ? empty : footBlock(arrangement, span(footSpan), { supplier: true, contents: false });
-  const footRule = footSpan === 0 ? empty : rule(span(footSpan), measures.thin);
-  const footRoom = footBox.height > 0 ? footBox.height + measures.gap * 1.6 + footRule.height : 0;
-  const textColumns = columns - front;
-  const limits = Array.from({ length: textColumns }, (_, at) =>
-    at >= textColumns - footSpan ? height - footRoom : height,
-  );
-  if (Math.min(...limits) < 0) return null;
-  const { supplier } = parts.placed;
-  const flow = footSpan === 0 && supplier ? [...parts.flow, supplier] : parts.flow;
-  const filled = balancedColumns(flowLines(flow, columnWidth, arrangement), limits, arrangement.whole);
-  if (!filled) return null;
-
-  const boxes: Box[] = [strip, move(frontBox, 0, top)];
-  for (const [at, lines] of filled.entries()) {
-    const x = left(front + at);
-    if (lines.length > 0) boxes.push(move(named('text', linesBox(lines, columnWidth)), x, top));
+  const footX = left(plan.columns - plan.foot);
+  const footWidth = span(plan.foot);
+  let foot: Placed | null = null;
+  if (plan.foot > 0) {
+    const box = footBlock(making, footWidth, { supplier: true, contents: false });
+    const down = room.down(footX, footX + footWidth);
+    if (!box || !down) return null;
+    foot = box.height > 0 ? { box, x: footX, y: down.to - box.height + box.fall } : null;
   }
-  boxes.push(move(rule(measures.thin, height), left(front) - gutter / 2 - measures.thin / 2, top));
-  const footX = left(columns - footSpan);
-  const footY = top + height - footBox.height;
-  boxes.push(move(footBox, footX, footY));
-  if (footBox.height > 0) boxes.push(move(footRule, footX, footY - measures.gap * 0.8 - footRule.height));
-  return overlay(boxes, width, arrangement.height);
+  const gap = gapOf(making);
+  const textColumns = plan.columns - plan.front;
+  const tops: number[] = [];
+  const limits: number[] = [];
+  for (let at = 0; at < textColumns; at += 1) {
+    const x = left(plan.front + at);
+    const down = room.down(x, x + width);
+    if (!down) return null;
+    const floor = foot && at >= textColumns - plan.foot ? foot.y - gap * 1.6 - measures.thin : down.to;
+    tops.push(Math.max(down.from, measures.top));
+    limits.push(floor);
+  }
+  const top = Math.max(...tops);
+  const heights = limits.map(floor => floor - top);
+  if (Math.min(...heights) < 0) return null;
+  const { supplier } = parts.placed;
+  const flowing = plan.foot === 0 && supplier ? [...parts.flow, supplier] : parts.flow;
+  const columns = balancedColumns(flowOf(flowing, making), { width, gutter, limits: heights }, making);
+  if (!columns) return null;
+  // A front panel beside nothing is no panel.
+  if (columns.heights.length < textColumns - plan.foot || (columns.heights.length === 0 && !foot))
+    return null;
+  const textX = left(plan.front);
+  if (columns.heights.length > 0) placed.push({ box: columns.box, x: textX, y: top });
+  if (folds === 1) {
+    const side = room.down(textX - gutter / 2, textX - gutter / 2);
+    if (side)
+      placed.push({ box: rule(measures.thin, side.to - side.from), x: textX - gutter / 2, y: side.from });
+  }
+  if (foot) {
+    const over = columns.heights.length > textColumns - plan.foot;
+    if (over) placed.push({ box: rule(footWidth, measures.thin), x: footX, y: foot.y - gap * 0.8 });
+    placed.push(foot);
+  }
+  const tallest = Math.max(0, ...columns.heights);
+  return {
+    placed,
+    slack: Math.min(front.slack, ...columns.heights.map((height, at) => heights[at]! - height)),
+    measure: width,
+    balance: columns.heights.length === 0 ? 1 : Math.min(...columns.heights) / tallest,
+  };
+}
+
+interface Front {
+  readonly placed: readonly Placed[];
+  readonly slack: Millimetres;
 }
 
 function frontPanel(
-  arrangement: Arrangement,
-  width: Millimetres,
-  height: Millimetres,
+  making: Making,
+  room: Room,
+  { x, width }: { x: Millimetres; width: Millimetres },
   withFoot: boolean,
-): Box | null {
-  const { parts, measures } = arrangement;
+): Front | null {
+  const { parts, measures } = making;
   const { identity, hazard, contents } = parts.placed;
-  const boxes: Box[] = [];
-  if (identity) boxes.push(identityBlock(identity, width, arrangement));
-  if (hazard) boxes.push(hazardPanel(hazard, width, arrangement, parts.profile.pictogram.frame));
+  const down = room.down(x, x + width);
+  if (!down) return null;
+  const gap = gapOf(making);
+  const placed: Placed[] = [];
+  let top = Math.max(down.from, measures.top);
+  const put = (box: Box | null, least = 0): boolean => {
+    if (!box) return false;
+    placed.push({ box, x, y: top });
+    top += Math.max(box.height, least) + gap;
+    return true;
+  };
+  if (identity && !put(identityBlock(identity, width, making), nameAllowance(identity, making))) return null;
+  if (hazard && !put(hazardPanel(hazard, width, making))) return null;
+  const text = contents ? paragraphsBox(contents.paragraphs, width, making) : empty;
   const bottom = withFoot
-    ? footBlock(arrangement, width, { supplier: false, contents: true })
-    : textSection(contents, width, arrangement);
-  const tight = stack(boxes, measures.gap);
-  const used = tight.height + (bottom.height > 0 ? bottom.height + measures.gap : 0);
-  if (used > height) return null;
-  const loose = Math.min((height - used) / 2, measures.gap);
-  return overlay(
-    [stack(boxes, measures.gap + loose), move(bottom, 0, height - bottom.height)],
-    width,
-    height,
-  );
+    ? footBlock(making, width, { supplier: false, contents: true })
+    : text && contents
+      ? named(contents.role, text)
+      : text;
+  if (!bottom) return null;
+  const y = down.to - bottom.height + bottom.fall;
+  const slack = y - top;
+  if (slack < -1e-6) return null;
+  if (bottom.height > 0) placed.push({ box: bottom, x, y });
+  return { placed, slack };
 }

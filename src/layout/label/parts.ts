@@ -1,4 +1,5 @@
 import type { LabelModel } from '../../document/label.ts';
+import type { Millimetres } from '../../quantity/length.ts';
 import type { PressProfile } from '../stock.ts';
 import type { BarCode } from './bar-code-block.ts';
 import type { LabelContent, Section } from './content.ts';
@@ -35,12 +36,27 @@ export function partsOf(
   return { placed, flow, barCode, profile, lotWindow };
 }
 
-/** Everything that an arrangement is made from. */
-export interface Arrangement extends Setting {
-  readonly parts: Parts;
-  /** No paragraph is split between columns. */
-  readonly whole: boolean;
-  /** Area inside the margins. */
-  readonly width: number;
-  readonly height: number;
+/** How generously the parts are set where there is room. */
+export interface Display {
+  /** Height that the product name may take, in times the size of running text. */
+  readonly name: number;
+  /** Height that is kept for the name, be it long or short, in times the size of running text. */
+  readonly reserve: number;
+  /** Times the least pictogram at the size of text. */
+  readonly pictogram: number;
+  /** Times the gaps between sections. */
+  readonly gap: number;
+  /** X-dimension of the bars as part of the target size. */
+  readonly bars: number;
 }
+
+/** Everything that a block is made from. */
+export interface Making extends Setting {
+  readonly parts: Parts;
+  readonly display: Display;
+  /** Lines are centred, as suits a die without straight sides. */
+  readonly centred: boolean;
+}
+
+/** The distance between sections. */
+export const gapOf = ({ measures, display }: Making): Millimetres => measures.gap * display.gap;

@@ -1,5 +1,5 @@
 import type { Millimetres } from '../../quantity/length.ts';
-import { type Box, empty, move, overlay } from './box.ts';
+import { type Box, empty, overlay } from './box.ts';
 import type { PictogramFigure } from './content.ts';
 import { pictogramBox } from './pictogram.ts';
 
@@ -59,7 +59,7 @@ export function clusters(
   return patterns(figures.length).map(places => {
     const boxes = figures.map((figure, at) => {
       const { column, row } = places[at]!;
-      return move(pictogramBox(figure, size, frame), column * pitch, row * pitch);
+      return { box: pictogramBox(figure, size, frame), x: column * pitch, y: row * pitch };
     });
     const width = Math.max(...places.map(({ column }) => column)) * pitch + size;
     const height = Math.max(...places.map(({ row }) => row)) * pitch + size;

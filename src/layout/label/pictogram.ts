@@ -1,7 +1,7 @@
 import symbols from '../../../templates/symbols/ghs-symbols.json' with { type: 'json' };
 import type { Millimetres } from '../../quantity/length.ts';
 import type { FrameItem, Segment } from '../frame.ts';
-import type { Box } from './box.ts';
+import { type Box, drawn } from './box.ts';
 import type { PictogramFigure } from './content.ts';
 
 const VIEW_BOX = 1000;
@@ -52,22 +52,24 @@ const square = (centre: Millimetres, reach: Millimetres): readonly Segment[] => 
  * @throws RangeError where no symbol is known for the code
  */
 export function pictogramBox({ code, tag }: PictogramFigure, size: Millimetres, frame: number): Box {
-  const half = size / 2;
-  const inner = half - frame * size * Math.SQRT2;
-  const factor = size / VIEW_BOX;
-  const symbol = outline(code).map(segment =>
-    segment.map(part => (typeof part === 'number' ? part * factor : part)),
-  ) as unknown as readonly Segment[];
-  const items: FrameItem[] = [
-    { kind: 'path', tag, segments: square(half, inner), fill: 'white' },
-    {
-      kind: 'path',
-      tag,
-      segments: [...square(half, half), ...square(half, inner)],
-      fill: 'red',
-      fillRule: 'evenodd',
-    },
-    { kind: 'path', tag, segments: symbol, fill: 'black', fillRule: 'evenodd' },
-  ];
-  return { width: size, height: size, items, areas: [] };
+  return drawn(size, size, () => {
+    const half = size / 2;
+    const inner = half - frame * size * Math.SQRT2;
+    const factor = size / VIEW_BOX;
+    const symbol = outline(code).map(segment =>
+      segment.map(part => (typeof part === 'number' ? part * factor : part)),
+    ) as unknown as readonly Segment[];
+    const items: FrameItem[] = [
+      { kind: 'path', tag, segments: square(half, inner), fill: 'white' },
+      {
+        kind: 'path',
+        tag,
+        segments: [...square(half, half), ...square(half, inner)],
+        fill: 'red',
+        fillRule: 'evenodd',
+      },
+      { kind: 'path', tag, segments: symbol, fill: 'black', fillRule: 'evenodd' },
+    ];
+    return items;
+  });
 }

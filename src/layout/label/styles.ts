@@ -8,39 +8,41 @@ export type StyleName =
   | 'supplemental'
   | 'heading'
   | 'body'
+  | 'condition'
   | 'item'
   | 'quantity'
   | 'code'
-  | 'caption'
-  | 'draft';
+  | 'caption';
+
+/** The five sizes of type of a label, in times the running text. */
+export const SIZES = { text: 1, lead: 1.25, medium: 1.6, large: 2.5, display: 4 } as const;
 
 export interface Style {
-  /** How strongly the style grows with the display size: 0 not at all, 1 in proportion. */
-  readonly display: number;
-  /** Times the size of running text; never below 1, so that nothing falls under the least size. */
+  /** In times the running text; one of `SIZES`. */
   readonly factor: number;
   /** Face of the whole paragraph where it is not running text. */
   readonly face: FaceName | null;
-  /** Distance of base lines in times the size. */
-  readonly leading: number;
+  /** Lines after the first are set in, so that the first word stands out. */
+  readonly hanging: boolean;
 }
+
+/** Base line to base line in times the size: the 120 % of Regulation (EU) 2024/2865, good for all sizes. */
+export const LEADING = 1.2;
+
+const { text, lead, medium, large } = SIZES;
 
 /** The type scale of the label. */
 export const STYLES: Readonly<Record<StyleName, Style>> = {
-  name: { display: 1, factor: 2.4, face: 'bold', leading: 1.06 },
-  tagline: { display: 0.6, factor: 1.2, face: 'italic', leading: 1.18 },
-  signal: { display: 0.9, factor: 2.1, face: 'bold', leading: 1.1 },
-  statement: { display: 0.55, factor: 1.12, face: 'bold', leading: 1.16 },
-  supplemental: { display: 0.3, factor: 1, face: null, leading: 1.18 },
-  heading: { display: 0, factor: 1.12, face: 'bold', leading: 1.18 },
-  body: { display: 0, factor: 1, face: null, leading: 1.18 },
-  item: { display: 0, factor: 1, face: null, leading: 1.18 },
-  quantity: { display: 0.7, factor: 1.5, face: 'bold', leading: 1.15 },
-  code: { display: 0, factor: 1, face: null, leading: 1.18 },
-  caption: { display: 0, factor: 1, face: null, leading: 1.18 },
-  draft: { display: 0, factor: 1, face: 'bold', leading: 1.18 },
+  name: { factor: large, face: 'bold', hanging: false },
+  tagline: { factor: lead, face: 'italic', hanging: false },
+  signal: { factor: large, face: 'bold', hanging: false },
+  statement: { factor: lead, face: 'bold', hanging: false },
+  supplemental: { factor: text, face: null, hanging: false },
+  heading: { factor: text, face: 'bold', hanging: false },
+  body: { factor: text, face: null, hanging: false },
+  condition: { factor: text, face: null, hanging: true },
+  item: { factor: text, face: null, hanging: false },
+  quantity: { factor: medium, face: 'bold', hanging: false },
+  code: { factor: text, face: null, hanging: false },
+  caption: { factor: text, face: null, hanging: false },
 };
-
-/** Size of a style in times the running text at a display size. */
-export const factorOf = (style: StyleName, display: number): number =>
-  STYLES[style].factor * (1 + (display - 1) * STYLES[style].display);

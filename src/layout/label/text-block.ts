@@ -1,111 +1,153 @@
-import { type Millimetres, type Points, toMillimetres } from '../../quantity/length.ts';
-import { breakLines, type TextLine, textWidth } from '../../text/break-lines.ts';
-import type { FontLibrary } from '../../text/glyph-run.ts';
-import type { TextItem } from '../frame.ts';
-import type { Box } from './box.ts';
+import type { Millimetres, Points } from '../../quantity/length.ts';
+import { toPoints } from '../../quantity/length.ts';
+import { type FontLibrary, runWidth } from '../../text/glyph-run.ts';
+import { type Box, empty, type Sheet, stack } from './box.ts';
 import type { Paragraph } from './content.ts';
+import { breakEvenly, lineCount, type Measure } from './line-break.ts';
+import { lineRuns, type Measured, measured } from './measured.ts';
 import type { Measures } from './measures.ts';
-import { factorOf, STYLES } from './styles.ts';
-
-/** A line of text with what a column needs to know of it; the base line is at 0. */
-export interface SetLine {
-  readonly items: readonly TextItem[];
-  readonly width: Millimetres;
-  /** Base line to base line. */
-  readonly leading: Millimetres;
-  /** Above the base line of a first line: the height of capitals. */
-  readonly rise: Millimetres;
-  /** Below the base line. */
-  readonly fall: Millimetres;
-  /** Additional space above where the line does not head a column. */
-  readonly before: Millimetres;
-  readonly paragraph: Paragraph;
-  /** Place in the paragraph and number of its lines. */
-  readonly at: number;
-  readonly of: number;
-}
-
-/** A word had to be cut: the column is too narrow for the text. */
-export class TooNarrow extends Error {}
+import { LEADING, STYLES } from './styles.ts';
 
 export interface Setting {
   readonly fonts: FontLibrary;
   readonly measures: Measures;
 }
 
-export interface SetOptions {
-  /** Instead of the size of the style. */
-  readonly size?: Points;
-  readonly align?: 'left' | 'centre' | 'right';
+export type Align = 'left' | 'centre' | 'right';
+
+/** A paragraph, or a part of one, to be set in a column. */
+export interface Passage {
+  readonly text: Measured;
+  /** Words from and to. */
+  readonly from: number;
+  readonly to: number;
 }
 
-/**
- * Breaks a paragraph into lines.
- * @throws TooNarrow where a word does not fit on a line
- */
-export function setParagraph(
-  paragraph: Paragraph,
+/** The whole of a paragraph. */
+export function passage(paragraph: Paragraph, fonts: FontLibrary): Passage {
+  const text = measured(paragraph, fonts);
+  return { text, from: 0, to: text.words.length };
+}
+
+interface SetOptions {
+  /** Times the running text, instead of the factor of the style. */
+  readonly factor?: number;
+  readonly align?: Align;
+}
+
+/** Hanging indent in thousandths of the em. */
+const HANGING = 700;
+
+function measureOf(text: Measured, width: Millimetres, em: Millimetres): Measure {
+  const { style } = text.paragraph;
+  const indent = text.marker ? text.marker.width : STYLES[style].hanging ? HANGING : 0;
+  return { width: (width * 1000) / em, firstIndent: text.marker ? indent : 0, indent };
+}
+
+/** A passage set in a width: its extent now, its lines when drawn. Null where a word is wider than the line. */
+export function textBox(
+  { text, from, to }: Passage,
   width: Millimetres,
   { fonts, measures }: Setting,
-  { size = measures.size * factorOf(paragraph.style, measures.display), align = 'left' }: SetOptions = {},
-): SetLine[] {
-  const { face, leading } = STYLES[paragraph.style];
-  const spans = paragraph.spans.map(span => ({ ...span, face: face ?? span.face }));
-  const em = toMillimetres(size);
-  const indent = paragraph.marker ? textWidth(fonts, `${paragraph.marker.text} `, 'regular', size) : 0;
-  const lines = breakLines(spans, width, { fonts, size, firstIndent: indent, indent });
-  if (lines.some(({ forced }) => forced)) throw new TooNarrow();
-  const metrics = fonts.metrics(face ?? 'regular');
-  return lines.map((line, at) => {
-    const shift = align === 'left' ? 0 : (width - line.width) * (align === 'centre' ? 0.5 : 1);
-    return {
-      items: [...markerItems(paragraph, at, size, fonts), ...runItems(line, paragraph, shift)],
-      width: line.indent + line.width,
-      leading: em * leading,
-      rise: (em * metrics.capHeight) / 1000,
-      fall: (em * -metrics.descent) / 1000,
-      before: at === 0 ? measures.paragraphGap : 0,
-      paragraph,
-      at,
-      of: lines.length,
-    };
-  });
-}
-
-function markerItems({ marker }: Paragraph, at: number, size: Points, fonts: FontLibrary): TextItem[] {
-  if (!marker || at > 0) return [];
-  const run = fonts.shape(marker.text, 'regular');
-  return [{ kind: 'text', x: 0, y: 0, size, run, ink: 'black', tag: marker.tag }];
-}
-
-const runItems = (line: TextLine, { tag }: Paragraph, shift: Millimetres): TextItem[] =>
-  line.runs.map(({ run, size, x }) => ({ kind: 'text', x: x + shift, y: 0, size, run, ink: 'black', tag }));
-
-/** Lines below each other; the box begins at the top of the capitals and ends below the descenders. */
-export function linesBox(lines: readonly SetLine[], width?: Millimetres): Box {
-  let baseline = 0;
-  const items: TextItem[] = [];
-  for (const [index, line] of lines.entries()) {
-    baseline += index === 0 ? line.rise : line.leading + line.before;
-    for (const item of line.items) items.push({ ...item, y: baseline });
-  }
-  const last = lines.at(-1);
+  { factor = STYLES[text.paragraph.style].factor, align = 'left' }: SetOptions = {},
+): Box | null {
+  const em = measures.em * factor;
+  const measure = measureOf(text, width, em);
+  const lines = lineCount(text.words, from, to, measure);
+  if (lines === null) return null;
+  if (lines === 0) return empty;
+  const { capHeight, descent } = fonts.metrics(text.face);
+  const rise = (em * capHeight) / 1000;
+  const fall = (em * -descent) / 1000;
+  const leading = em * LEADING;
   return {
-    width: width ?? Math.max(0, ...lines.map(line => line.width)),
-    height: last ? baseline + last.fall : 0,
-    items,
-    areas: [],
+    width,
+    height: rise + (lines - 1) * leading + fall,
+    fall,
+    draw(sheet, x, y) {
+      const ends = breakEvenly(text.words, from, to, measure) ?? [];
+      let start = from;
+      for (const [at, end] of ends.entries()) {
+        const indent = at === 0 && from === 0 ? measure.firstIndent : measure.indent;
+        const line = { text, from: start, to: end, indent: (indent * em) / 1000, first: start === 0 };
+        drawLine(sheet, line, { x, y: y + rise + at * leading, width, align, size: toPoints(em) });
+        start = end;
+      }
+    },
   };
 }
 
-/** Paragraphs below each other in one column. @throws TooNarrow */
-export const paragraphsBox = (
+interface Line extends Passage {
+  readonly indent: Millimetres;
+  /** The first of its paragraph. */
+  readonly first: boolean;
+}
+
+interface Place {
+  readonly x: Millimetres;
+  readonly y: Millimetres;
+  readonly width: Millimetres;
+  readonly align: Align;
+  readonly size: Points;
+}
+
+function drawLine(sheet: Sheet, line: Line, { x, y, width, align, size }: Place): void {
+  const { marker, paragraph, words } = line.text;
+  const ink = 'black' as const;
+  if (marker && line.first)
+    sheet.items.push({
+      kind: 'text',
+      x,
+      y,
+      size,
+      run: marker.run,
+      ink,
+      tag: paragraph.marker?.tag ?? paragraph.tag,
+    });
+  const runs = lineRuns(words.slice(line.from, line.to));
+  const set = runs.reduce((sum, run) => sum + runWidth(run, size), 0);
+  const shift = align === 'left' ? 0 : (width - line.indent - set) * (align === 'centre' ? 0.5 : 1);
+  let at = x + line.indent + shift;
+  for (const run of runs) {
+    sheet.items.push({ kind: 'text', x: at, y, size, run, ink, tag: paragraph.tag });
+    at += runWidth(run, size);
+  }
+}
+
+/** The width that a passage takes where nothing breaks it but its own line feeds. */
+export function naturalWidth({ text, from, to }: Passage, { measures }: Setting): Millimetres {
+  let widest = 0;
+  let line = text.marker?.width ?? 0;
+  for (const word of text.words.slice(from, to)) {
+    line += word.width;
+    widest = Math.max(widest, line);
+    line = word.mandatory ? 0 : line + word.gap;
+  }
+  return (widest * measures.em * STYLES[text.paragraph.style].factor) / 1000;
+}
+
+/** Paragraphs below each other; null where one does not fit the width. */
+export function paragraphsBox(
   paragraphs: readonly Paragraph[],
   width: Millimetres,
   setting: Setting,
   options?: SetOptions,
-): Box =>
-  linesBox(
-    paragraphs.flatMap(paragraph => setParagraph(paragraph, width, setting, options)),
-    options?.align && options.align !== 'left' ? width : undefined,
-  );
+): Box | null {
+  const boxes: Box[] = [];
+  for (const paragraph of paragraphs) {
+    const box = textBox(passage(paragraph, setting.fonts), width, setting, options);
+    if (!box) return null;
+    boxes.push(box);
+  }
+  return stackLines(boxes, setting);
+}
+
+/** Paragraphs below each other at the leading of running text and a little more. */
+export const stackLines = (boxes: readonly Box[], { fonts, measures }: Setting): Box =>
+  stack(boxes, lineGap(fonts, measures) + measures.paragraphGap);
+
+/** From the descenders of one line to the capitals of the next at the leading of running text. */
+export function lineGap(fonts: FontLibrary, { em }: Measures): Millimetres {
+  const { capHeight, descent } = fonts.metrics('regular');
+  return em * (LEADING - (capHeight - descent) / 1000);
+}

@@ -1,0 +1,88 @@
+import type { Millimetres } from '../../quantity/length.ts';
+import type { Die } from '../die/die.ts';
+import type { Interval, Outline } from '../die/outline.ts';
+import type { Box, Placed } from './box.ts';
+
+/** The room of a die inside the margin of the layout. */
+export interface Room {
+  readonly die: Die;
+  readonly margin: Millimetres;
+  across(top: Millimetres, bottom: Millimetres): Interval | null;
+  down(left: Millimetres, right: Millimetres): Interval | null;
+}
+
+/** Distances from the cut. */
+export interface Keep {
+  /** Of the blocks. */
+  readonly margin: Millimetres;
+  /** That the press asks. */
+  readonly safe: Millimetres;
+  /** Left free at each side beyond the margin. */
+  readonly aside: Millimetres;
+}
+
+/**
+ * The room of an outline. A die without straight sides keeps the margin all round; one with rounded corners keeps it
+ * at its sides, and at the corners the distance that the press asks, so that blocks stay flush.
+ */
+export function roomOf(outline: Outline, { margin, safe, aside }: Keep, round: boolean): Room {
+  const { die, across, down } = outline;
+  if (round) {
+    return {
+      die,
+      margin,
+      across: (top, bottom) => across(top, bottom, margin),
+      down: (left, right) => down(left, right, margin),
+    };
+  }
+  const straight = (found: Interval | null, size: Millimetres, edge: Millimetres): Interval | null => {
+    if (!found) return null;
+    const [from, to] = [Math.max(found.from, edge), Math.min(found.to, size - edge)];
+    return to > from ? { from, to } : null;
+  };
+  const { width, height, overlap = 0 } = die;
+  return {
+    die,
+    margin,
+    across: (top, bottom) => straight(across(top, bottom, safe), width - overlap, margin + aside),
+    down: (left, right) => straight(down(left, right, safe), height, margin),
+  };
+}
+
+const ROUNDS = 12;
+const TOLERANCE = 1e-6;
+
+/**
+ * Puts a block as wide as the die is over the whole of its height, with its top or its bottom at a place. A block
+ * that is narrowed grows in height, which may narrow it again. Null where it finds no room.
+ */
+function settle(
+  make: (width: Millimetres) => Box | null,
+  band: (height: Millimetres) => Interval | null,
+): { readonly box: Box; readonly room: Interval } | null {
+  let height = 0;
+  for (let round = 0; round < ROUNDS; round += 1) {
+    const room = band(height);
+    const box = room && make(room.to - room.from);
+    if (!room || !box) return null;
+    if (box.height <= height + TOLERANCE) return { box, room };
+    height = box.height;
+  }
+  return null;
+}
+
+/** A block with its top at a place. */
+export function below(room: Room, top: Millimetres, make: (width: Millimetres) => Box | null): Placed | null {
+  const found = settle(make, height => room.across(top, top + height));
+  return found && { box: found.box, x: found.room.from, y: top };
+}
+
+/** A block with its last base line, or its lower edge, at a place; descenders hang into the margin. */
+export function above(
+  room: Room,
+  bottom: Millimetres,
+  make: (width: Millimetres) => Box | null,
+): Placed | null {
+  const found = settle(make, height => room.across(bottom - height, bottom));
+  return found && { box: found.box, x: found.room.from, y: bottom - found.box.height + found.box.fall };
+}

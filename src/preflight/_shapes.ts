@@ -1,0 +1,48 @@
+/** A point of the page in millimetres from the lower left corner of the trim. */
+export type Point = readonly [number, number];
+
+/** Left, bottom, right, top. */
+export type Extent = readonly [number, number, number, number];
+
+export function extentOf(points: readonly Point[]): Extent {
+  let [left, bottom, right, top] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (const [x, y] of points) {
+    left = Math.min(left, x);
+    right = Math.max(right, x);
+    bottom = Math.min(bottom, y);
+    top = Math.max(top, y);
+  }
+  return [left, bottom, right, top];
+}
+
+/** How far two extents lie over each other in the direction in which they do least; negative where they are apart. */
+export const overlap = (a: Extent, b: Extent): number =>
+  Math.min(Math.min(a[2], b[2]) - Math.max(a[0], b[0]), Math.min(a[3], b[3]) - Math.max(a[1], b[1]));
+
+const CURVE_STEPS = 64;
+
+/** Points along a Bézier curve, its start left out. */
+export function alongCurve(from: Point, one: Point, two: Point, to: Point): Point[] {
+  return Array.from({ length: CURVE_STEPS }, (_, at) => {
+    const t = (at + 1) / CURVE_STEPS;
+    const u = 1 - t;
+    const part = (axis: 0 | 1) =>
+      u ** 3 * from[axis] + 3 * u * u * t * one[axis] + 3 * u * t * t * two[axis] + t ** 3 * to[axis];
+    return [part(0), part(1)];
+  });
+}
+
+/** Distance of a point from a closed polygon, negative outside. */
+export function depthIn(polygon: readonly Point[], [x, y]: Point): number {
+  let inside = false;
+  let least = Number.POSITIVE_INFINITY;
+  for (const [at, [ax, ay]] of polygon.entries()) {
+    const [bx, by] = polygon[(at + 1) % polygon.length]!;
+    if (ay > y !== by > y && x < ((bx - ax) * (y - ay)) / (by - ay) + ax) inside = !inside;
+    const [dx, dy] = [bx - ax, by - ay];
+    const length = dx * dx + dy * dy;
+    const t = length === 0 ? 0 : Math.max(0, Math.min(1, ((x - ax) * dx + (y - ay) * dy) / length));
+    least = Math.min(least, Math.hypot(x - ax - t * dx, y - ay - t * dy));
+  }
+  return inside ? least : -least;
+}

@@ -1,0 +1,104 @@
+import sizes from '../../templates/stocks/die-sizes.json' with { type: 'json' };
+import { type LengthUnit, lengthText } from '../quantity/length-text.ts';
+import { readMeasure } from '../quantity/measure.ts';
+import { misreads, type Reading, reads } from '../quantity/reading.ts';
+import { across, type Partly } from './_cross.ts';
+import { leaf, mapping, millimetres, oneOf } from './_leaf.ts';
+import * as z from './_zod.ts';
+
+/** A side of the die in millimetres, with the unit in which it was written. */
+export interface DieSide {
+  readonly length: number;
+  readonly unit: LengthUnit;
+}
+
+const readSide = (text: string): Reading<DieSide> => {
+  const measure = readMeasure(text, 'length');
+  if (!measure.ok) return measure;
+  const unit: LengthUnit = measure.value.unit === 'in' ? 'in' : 'mm';
+  const length = measure.value.base.value;
+  if (length < sizes.least || length > sizes.most)
+    return misreads(
+      `\`${text}\` is not the side of a label`,
+      `labels have sides of ${lengthText(sizes.least, unit)} to ${lengthText(sizes.most, unit)}`,
+    );
+  return reads({ length, unit });
+};
+
+const side = (example: string, description: string) =>
+  leaf(readSide, 'a length with its unit', example, description);
+
+const cornerRadius = leaf(
+  text => {
+    const length = readMeasure(text.trim() === '0' ? '0 mm' : text, 'length');
+    if (!length.ok) return length;
+    return length.value.base.value < 0
+      ? misreads(`\`${text}\` is not a length`)
+      : reads(length.value.base.value);
+  },
+  'a length with its unit',
+  '3 mm',
+  'Corner radius of the die, at most half its short side',
+);
+
+const panels = leaf(
+  text => {
+    const count = Number(text);
+    return Number.isInteger(count) && count >= 1 && count <= sizes.mostPanels
+      ? reads(count)
+      : misreads(
+          `\`${text}\` is not a number of panels`,
+          `write a whole number from 1 to ${sizes.mostPanels}`,
+        );
+  },
+  'a whole number',
+  '3',
+  'Panels of this size side by side in a fold-out label',
+);
+
+const lengthOf = (value: unknown): DieSide | null =>
+  typeof value === 'object' && value !== null && 'length' in value ? (value as DieSide) : null;
+
+const wholeDie = (
+  { width, height, shape, overlap, panels: count, 'corner-radius': radius }: Partly,
+  complain: (path: string[], message: string, hint?: string) => void,
+): void => {
+  const [wide, high] = [lengthOf(width), lengthOf(height)];
+  if (!wide || !high) return;
+  const { unit } = wide;
+  const half = Math.min(wide.length, high.length) / 2;
+  if (typeof radius === 'number' && radius > half + 1e-9)
+    complain(
+      ['corner-radius'],
+      `a corner radius of ${lengthText(radius, unit)} is more than half the short side`,
+      `give at most ${lengthText(half, unit)}, or \`shape: oval\``,
+    );
+  if (shape === 'oval' && typeof radius === 'number' && radius > 0)
+    complain(['corner-radius'], 'an oval has no corner radius', 'remove `corner-radius`, or `shape`');
+  if (shape === 'oval' && typeof count === 'number' && count > 1)
+    complain(['panels'], 'an oval does not fold out into panels', 'remove `panels`, or `shape`');
+  if (typeof overlap === 'number' && overlap > wide.length / 4)
+    complain(
+      ['overlap'],
+      `an overlap of ${lengthText(overlap, unit)} is more than a quarter of the label`,
+      'give the width of the strip that the other end of the label covers',
+    );
+};
+
+/** The die of the label of one pack. */
+export const dieSchema = across(
+  mapping(
+    {
+      width: side('130 mm', 'Width of the label; of one panel where it folds out'),
+      height: side('120 mm', 'Height of the label'),
+      'corner-radius': z.optional(cornerRadius),
+      shape: z.optional(oneOf(['rectangle', 'oval'], 'Shape of the die; an oval of equal sides is round')),
+      overlap: z.optional(
+        millimetres('8 mm', 'Strip at the right edge of a wrap-around label that its other end covers'),
+      ),
+      panels: z.optional(panels),
+    },
+    'The die of the label',
+  ),
+  wholeDie,
+);
