@@ -31,6 +31,6 @@ export async function openReference(id: BasisId, asOf: string): Promise<Outcome<
   return succeed({
     basis: basis.value,
     labelData,
-    lookup: (cas, percent) => harmonisedTable().byCas(cas, asOf, percent),
+    lookup: sought => harmonisedTable().find(sought, asOf),
   });
 }

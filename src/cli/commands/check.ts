@@ -43,7 +43,7 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
       continue;
     }
     const resolved = product.formula.constituents.map((constituent, i) =>
-      resolve(constituent, i, reference.value.lookup),
+      resolve(constituent, i, reference.value.lookup, product.record.form),
     );
     if (parsed.flag('json')) documents.push(asJson(product, resolved));
     else io.out(asText(product, resolved));
