@@ -1,20 +1,20 @@
 import type { SheetInput } from '../document/sheet.ts';
 import { sheetDocument, sheetHtml, sheetJson } from '../document/sheet.ts';
 import { loadTemplate } from '../document/template.ts';
-import type { Attachment } from '../layout/frame.ts';
 import { layoutSheet, type PaperName } from '../layout/sheet/layout-sheet.ts';
 import { writePdf } from '../pdf/write.ts';
 import { preflight } from '../preflight/preflight.ts';
 import { completeRecord } from '../record/complete.ts';
 import { openExposure } from '../reference/exposure/open-exposure.ts';
 import { packagePath, readPackageFile } from '../reference/package-files.ts';
+import { openRegulatory } from '../reference/regulatory/open-regulatory.ts';
 import { type Diagnostic, fail, hasErrors, type Outcome, succeed } from '../report/diagnostic.ts';
 import type { FontLibrary } from '../text/glyph-run.ts';
 import { MissingGlyphError } from '../text/missing-glyph.ts';
 import { VERSION } from '../version.ts';
 import type { Words } from '../words/words.ts';
-import { classificationJson } from './classification-json.ts';
 import type { ClassifiedProduct } from './classified-product.ts';
+import { copyMark } from './inputs-of.ts';
 
 export interface SheetOptions {
   /** YYYY-MM-DD */
@@ -52,6 +52,11 @@ export async function draftSheet(
       readPackageFile('hazard-data', 'exposure', 'osha-pel.tsv'),
       readPackageFile('hazard-data', 'exposure', 'carcinogen-lists.tsv'),
     ),
+    regulatory: openRegulatory(
+      readPackageFile('hazard-data', 'regulatory', 'cercla.tsv'),
+      readPackageFile('hazard-data', 'regulatory', 'epcra-313.tsv'),
+      readPackageFile('hazard-data', 'regulatory', 'prop65.tsv'),
+    ),
     thresholds: reference.basis,
     date: `${date}T00:00:00Z`,
     revision: record.revision,
@@ -59,11 +64,12 @@ export async function draftSheet(
   };
   const template = await loadTemplate(packagePath('templates'), `sheets/${reference.basis.id}.hbs`);
   const model = sheetDocument(input, template);
+  const copy = copyMark(product, 'distribution');
   let pdf: Uint8Array;
   let found: Diagnostic[];
   try {
-    const document = layoutSheet(model, fonts, { paper, attachments: attachments(product, words) });
-    pdf = await writePdf(document, fonts, { kind: 'sheet', version: VERSION });
+    const document = layoutSheet(model, fonts, { paper });
+    pdf = await writePdf(document, fonts, { kind: 'sheet', version: VERSION, copy });
     found = await preflight(pdf, { kind: 'sheet' });
   } catch (error) {
     if (!(error instanceof MissingGlyphError)) throw error;
@@ -78,28 +84,7 @@ export async function draftSheet(
   if (hasErrors(found))
     throw new Error(`preflight of the sheet: ${found.map(({ message }) => message).join('; ')}`);
   return succeed(
-    { pdf, html: sheetHtml(model), json: `${JSON.stringify(sheetJson(input), null, 2)}\n` },
+    { pdf, html: sheetHtml(model, copy), json: `${JSON.stringify(sheetJson(input, copy), null, 2)}\n` },
     found,
   );
-}
-
-/** The record and the classification as data beside the page (ISO 32000-1 7.11.4). */
-function attachments({ record, classification, elements }: ClassifiedProduct, words: Words): Attachment[] {
-  const json = (value: unknown) => new TextEncoder().encode(`${JSON.stringify(value, null, 2)}\n`);
-  return [
-    {
-      name: 'record.json',
-      mediaType: 'application/json',
-      description: 'Product record from which this sheet was drafted',
-      relationship: 'Source',
-      bytes: json(record.raw),
-    },
-    {
-      name: 'classification.json',
-      mediaType: 'application/json',
-      description: 'Classification with reasons',
-      relationship: 'Data',
-      bytes: json(classificationJson(record, classification, elements, words)),
-    },
-  ];
 }

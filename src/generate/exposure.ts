@@ -1,9 +1,25 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parse } from 'csv-parse/sync';
-import { carcinogenColumns, joinCells, limitColumns } from '../reference/exposure/columns.ts';
+import { carcinogenColumns, limitColumns } from '../reference/exposure/columns.ts';
+import { joinCells } from '../reference/lists/cells.ts';
+import { casNumbers, compiledTable } from './_compiled-table.ts';
 
 type Row = Readonly<Record<string, string>>;
+
+/** What each part of the notes of osha-pel.csv is about, by how it begins. */
+const ABOUT = {
+  'short-term': /^(?:STEL|excursion)/u,
+  see: /^see /u,
+  provenance: /^(?:CAS |no CAS|Z37|printed as)/u,
+  notes: /^/u,
+} as const;
+
+const partsOf = ({ notes }: Row, about: keyof typeof ABOUT): string =>
+  notes!
+    .split('; ')
+    .filter(part => Object.entries(ABOUT).find(([, begins]) => begins.test(part))?.[0] === about)
+    .join('; ');
 
 /** Text of osha-pel.tsv: the names of the columns, then a line for each CAS number of each row. */
 export function compileLimits(csv: string, standardsRead: readonly string[]): string {
@@ -16,15 +32,18 @@ export function compileLimits(csv: string, standardsRead: readonly string[]): st
         'twa-ppm': row.twa_ppm!,
         'twa-mg-m3': row.twa_mg_m3!,
         ceiling: row.ceiling!,
+        'short-term': partsOf(row, 'short-term'),
         peak: row.peak!,
         skin: row.skin!,
         table: row.table!,
-        notes: row.notes!,
+        see: partsOf(row, 'see'),
+        notes: partsOf(row, 'notes'),
+        provenance: partsOf(row, 'provenance'),
         basis: row.table!.startsWith('Z-') || standardsRead.includes(row.table!) ? 'text' : 'memory',
       }),
     ),
   );
-  return table(limitColumns, lines);
+  return compiledTable(limitColumns, lines);
 }
 
 /** Text of carcinogen-lists.tsv, of the same form. */
@@ -44,39 +63,21 @@ export function compileCarcinogens(csv: string): string {
       }),
     ),
   );
-  return table(carcinogenColumns, lines);
+  return compiledTable(carcinogenColumns, lines);
 }
 
-/** Rows without a CAS number are kept out: nothing could find them. */
-const casNumbers = (cell: string): string[] =>
-  cell
-    .split(';')
-    .map(part => part.trim())
-    .filter(part => part !== '');
-
-const casKey = (line: string): string => line.slice(0, line.indexOf('\t'));
-
-/** Sorted by CAS number; rows of one number keep the order of their source. */
-function table(columns: readonly string[], lines: readonly string[]): string {
-  const sorted = lines
-    .map((line, at) => ({ line, at, key: casKey(line) }))
-    .sort((a, b) => (a.key < b.key ? -1 : a.key > b.key ? 1 : a.at - b.at));
-  return `${[columns.join('\t'), ...sorted.map(({ line }) => line)].join('\n')}\n`;
-}
-
-/**
- * Writes osha-pel.tsv and carcinogen-lists.tsv.
- * @param hazardData the folder hazard-data
- */
-export function generateExposure(hazardData: string): void {
-  const [sources, folder] = [join(hazardData, 'sources', 'exposure'), join(hazardData, 'exposure')];
-  const read = (name: string) => readFileSync(join(sources, name), 'utf8');
-  const source = JSON.parse(readFileSync(join(folder, 'osha-pel.source.json'), 'utf8')) as {
+/** Writes exposure/osha-pel.tsv and exposure/carcinogen-lists.tsv from sources/, both in `data`. */
+export function generateExposure(data: string): void {
+  const read = (...name: string[]) => readFileSync(join(data, ...name), 'utf8');
+  const source = JSON.parse(read('exposure', 'osha-pel.source.json')) as {
     standardsRead: { sections: readonly string[] };
   };
   writeFileSync(
-    join(folder, 'osha-pel.tsv'),
-    compileLimits(read('osha-pel.csv'), source.standardsRead.sections),
+    join(data, 'exposure', 'osha-pel.tsv'),
+    compileLimits(read('sources', 'osha-pel.csv'), source.standardsRead.sections),
   );
-  writeFileSync(join(folder, 'carcinogen-lists.tsv'), compileCarcinogens(read('carcinogen-lists.csv')));
+  writeFileSync(
+    join(data, 'exposure', 'carcinogen-lists.tsv'),
+    compileCarcinogens(read('sources', 'carcinogen-lists.csv')),
+  );
 }

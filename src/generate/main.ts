@@ -7,6 +7,7 @@ import { generateHarmonised } from './harmonised.ts';
 import { generatePublicTypes } from './public-types.ts';
 import { readingsTable } from './readings.ts';
 import { generateRecordSchema } from './record-schema.ts';
+import { generateRegulatory } from './regulatory.ts';
 
 // Everything that is made from something else in the tree; tests check that each file is current.
 generateRecordSchema(packageRoot());
@@ -14,5 +15,6 @@ await generateCommandList(packageRoot());
 generatePublicTypes(packageRoot());
 generateHarmonised(packagePath('hazard-data'));
 generateExposure(packagePath('hazard-data'));
+generateRegulatory(packagePath('hazard-data'));
 generateAllocations(packagePath('hazard-data'));
 writeFileSync(packagePath('hazard-data', 'READINGS.md'), readingsTable());

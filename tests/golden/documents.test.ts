@@ -10,6 +10,7 @@ import { loadPressProfile } from '../../src/layout/stock.ts';
 import { completeRecord } from '../../src/record/complete.ts';
 import { openExposure } from '../../src/reference/exposure/open-exposure.ts';
 import { packagePath, readPackageFile } from '../../src/reference/package-files.ts';
+import { openRegulatory } from '../../src/reference/regulatory/open-regulatory.ts';
 import { renderText } from '../../src/report/render.ts';
 import { loadFonts } from '../../src/text/font-library.ts';
 import type { FontLibrary } from '../../src/text/glyph-run.ts';
@@ -61,6 +62,11 @@ describe.each(demos)('%s', path => {
         exposure: openExposure(
           readPackageFile('hazard-data', 'exposure', 'osha-pel.tsv'),
           readPackageFile('hazard-data', 'exposure', 'carcinogen-lists.tsv'),
+        ),
+        regulatory: openRegulatory(
+          readPackageFile('hazard-data', 'regulatory', 'cercla.tsv'),
+          readPackageFile('hazard-data', 'regulatory', 'epcra-313.tsv'),
+          readPackageFile('hazard-data', 'regulatory', 'prop65.tsv'),
         ),
         thresholds: product.reference.basis,
         date,

@@ -2,12 +2,16 @@ import { type Resolved, resolve } from '../../classify/resolve.ts';
 import type { Product } from '../../draft/open-product.ts';
 import { openReference } from '../../draft/open-reference.ts';
 import { show } from '../../quantity/print.ts';
+import type { Diagnostic } from '../../report/diagnostic.ts';
+import { renderJson } from '../../report/render.ts';
 import { en } from '../../words/en/index.ts';
 import { parseArguments } from '../arguments.ts';
 import type { Command } from '../command.ts';
+import { outputFolder } from '../draft.ts';
 import { exit, type Io } from '../io.ts';
 import { open } from '../open.ts';
-import { allow, asOf, json, records } from '../options.ts';
+import { allow, asOf, json, out, records } from '../options.ts';
+import { examineOutputs } from '../outputs.ts';
 import { report } from '../report.ts';
 
 /** The command as data. */
@@ -19,7 +23,16 @@ export const command: Command = {
     'Writes nothing. All that is wrong is said at once, with file, line, column and what would be right.',
   ],
   argument: records,
-  options: { json, 'as-of': asOf, allow },
+  options: {
+    outputs: {
+      kind: 'flag',
+      does: 'says whether the files made from the record belong together and to the record as it is now',
+    },
+    out,
+    json,
+    'as-of': asOf,
+    allow,
+  },
   examples: [
     { call: 'check product.yaml', does: 'what the record makes of the formula, or what is wrong with it' },
   ],
@@ -45,8 +58,13 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
     const resolved = product.formula.constituents.map((constituent, i) =>
       resolve(constituent, i, reference.value.lookup, product.record.form),
     );
-    if (parsed.flag('json')) documents.push(asJson(product, resolved));
-    else io.out(asText(product, resolved));
+    const folder = outputFolder(product.record.code, parsed.text('out'));
+    const against = parsed.flag('outputs') ? examineOutputs(product, folder) : null;
+    if (against && against.length > 0) status = Math.max(status, exit.notMet);
+    report(against ?? [], io);
+    if (parsed.flag('json'))
+      documents.push({ ...asJson(product, resolved), ...(against && outputsJson(folder, against)) });
+    else io.out(asText(product, resolved) + (against ? outputsText(folder, against) : ''));
   }
   if (parsed.flag('json') && documents.length > 0)
     io.out(`${JSON.stringify({ schema: 'labelwright/check/1', products: documents }, null, 2)}\n`);
@@ -74,6 +92,15 @@ function asText({ record, formula }: Product, resolved: readonly Resolved[]): st
     '',
   ].join('\n');
 }
+
+const outputsText = (folder: string, against: readonly Diagnostic[]): string =>
+  against.length === 0
+    ? `  ${folder}: the files belong together and to the record as it is now\n`
+    : `  ${folder}: not a packet of the record as it is now\n`;
+
+const outputsJson = (folder: string, against: readonly Diagnostic[]) => ({
+  outputs: { folder, current: against.length === 0, findings: renderJson(against) },
+});
 
 const asJson = ({ record, formula }: Product, resolved: readonly Resolved[]) => ({
   product: { name: record.name, code: record.code },

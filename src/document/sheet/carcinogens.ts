@@ -1,10 +1,7 @@
 import source from '../../../hazard-data/exposure/carcinogen-lists.source.json' with { type: 'json' };
-import type { CarcinogenListing } from '../../reference/exposure/open-exposure.ts';
+import { carcinogenWords, listingRows, setAsideTexts } from '../../words/en/carcinogens.ts';
 import type { ItemBody } from './content.ts';
 import type { SheetInput } from './input.ts';
-import { fill, phrases } from './phrases.ts';
-
-const words = phrases.toxicology;
 
 /** The lists with their editions, for the sheet's notes. */
 export const listVersions = (): Readonly<Record<'ntp' | 'iarc' | 'osha', string>> => {
@@ -13,31 +10,21 @@ export const listVersions = (): Readonly<Record<'ntp' | 'iarc' | 'osha', string>
   return { ntp: named(ntp), iarc: named(iarc), osha: named(osha) };
 };
 
-/** Listing of every ingredient with a CAS number, named in section 3 or not (Table D.1, 11 (f)). */
-export function carcinogens({ classification, exposure }: SheetInput): ItemBody {
-  const known = classification.constituents.filter(({ water }) => !water);
-  const rows = known.flatMap(({ name, cas }) =>
-    (cas === null ? [] : exposure.carcinogens(cas)).map(listing => [
-      sameName(name, listing.name) ? name : fill(words.listedAs, { name, listed: listing.name }),
-      ...listed(listing),
-    ]),
-  );
-  const without = known.filter(({ cas }) => cas === null).map(({ name }) => name);
+/** Listings of every ingredient, named in section 3 or not (Table D.1, 11 (f)). */
+export function carcinogens({ record, classification, exposure }: SheetInput): ItemBody {
+  const { form } = record;
+  const sought = classification.constituents
+    .filter(({ water }) => !water)
+    .map(({ name, cas }) => ({ name, lookUp: exposure.carcinogens({ name, cas, form }) }));
+  const rows = sought.flatMap(({ name, lookUp }) => listingRows(name, lookUp));
+  const { ntp, iarc, osha } = listVersions();
   return {
-    text: rows.length > 0 ? [] : [words.noneListed],
-    table: rows.length > 0 ? { columns: words.listColumns, rows } : null,
+    text: rows.length > 0 ? [] : [carcinogenWords.none(sought.length)],
+    table: rows.length > 0 ? { columns: carcinogenWords.columns, rows } : null,
     notes: [
-      ...(without.length > 0 ? [fill(words.notLookedUp, { names: without.join(', ') })] : []),
-      fill(words.listVersions, listVersions()),
+      ...sought.flatMap(({ name, lookUp }) => setAsideTexts(name, lookUp)),
+      carcinogenWords.editions([ntp, iarc, osha]),
     ],
     source: 'reference tables',
   };
 }
-
-const sameName = (one: string, other: string): boolean => one.toLowerCase() === other.toLowerCase();
-
-const listed = ({ ntp, iarc, osha }: CarcinogenListing): readonly string[] => [
-  ntp ? words.ntp[ntp] : words.notListed,
-  iarc ? fill(words.iarc, iarc) : words.notListed,
-  osha ? fill(words.osha, { section: osha }) : words.notListed,
-];

@@ -75,16 +75,3 @@ export function transport(input: SheetInput): SectionBodies {
     ]),
   );
 }
-
-/** Section 15 (not mandatory). */
-export function regulation({ record }: SheetInput): SectionBodies {
-  const own = paragraphs(record.sheet.regulatory);
-  const [heading, ...lists] = words.regulations;
-  return {
-    regulations: {
-      text: [...(own.length > 0 ? own : [phrases.frame.none]), heading!],
-      list: lists,
-      source: own.length > 0 ? 'product record' : 'none',
-    },
-  };
-}

@@ -3,6 +3,7 @@ import type { Formula } from '../../formula/constituent.ts';
 import type { LabelElements } from '../../labelling/label-elements.ts';
 import type { CompleteRecord } from '../../record/product-record.ts';
 import type { ExposureTable } from '../../reference/exposure/open-exposure.ts';
+import type { RegulatoryTable } from '../../reference/regulatory/open-regulatory.ts';
 import type { Thresholds } from '../../reference/thresholds.ts';
 import type { Words } from '../../words/words.ts';
 
@@ -15,6 +16,8 @@ export interface SheetInput {
   readonly words: Words;
   /** Workplace limits and carcinogen lists. */
   readonly exposure: ExposureTable;
+  /** Lists of CERCLA, EPCRA and the states. */
+  readonly regulatory: RegulatoryTable;
   /** Figures of the basis, for the cut-offs from which ingredients are named. */
   readonly thresholds: Pick<
     Thresholds,

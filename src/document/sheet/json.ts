@@ -1,3 +1,4 @@
+import type { CopyKind, CopyMark } from '../../provenance/copy-mark.ts';
 import type { SheetItem } from './content.ts';
 import type { SheetInput } from './input.ts';
 import { sheetSections } from './sections.ts';
@@ -7,6 +8,8 @@ export type JsonTable = readonly Readonly<Record<string, string>>[];
 
 export interface SheetJson {
   readonly schema: 'labelwright/sheet/1';
+  readonly copy?: CopyKind;
+  readonly fingerprint?: string;
   readonly product: { readonly name: string; readonly code: string };
   readonly basis: { readonly id: string; readonly title: string; readonly asOf: string };
   readonly date: string;
@@ -31,10 +34,11 @@ export interface SheetJsonItem {
 }
 
 /** The sheet as structured data; the same texts as the printed one. */
-export function sheetJson(input: SheetInput): SheetJson {
+export function sheetJson(input: SheetInput, copy?: CopyMark): SheetJson {
   const { record, classification, date, draft } = input;
   return {
     schema: 'labelwright/sheet/1',
+    ...(copy && { copy: copy.kind, fingerprint: copy.fingerprint }),
     product: { name: record.name, code: record.code },
     basis: classification.basis,
     date,

@@ -4,7 +4,7 @@ import type { ItemBody, SectionBodies, SheetItem, SheetSection } from './content
 import { exposureControls } from './exposure-controls.ts';
 import { fireFighting } from './fire.ts';
 import { firstAid } from './first-aid.ts';
-import { disposal, ecology, regulation, transport } from './further.ts';
+import { disposal, ecology, transport } from './further.ts';
 import { accidentalRelease, handlingAndStorage } from './handling.ts';
 import { hazardIdentification } from './hazard-identification.ts';
 import { identification } from './identification.ts';
@@ -13,6 +13,7 @@ import { abbreviations, otherInformation } from './other-information.ts';
 import { phrases } from './phrases.ts';
 import { properties } from './properties.ts';
 import { reactivity } from './reactivity.ts';
+import { regulation } from './regulation.ts';
 import { toxicology } from './toxicology.ts';
 
 type SectionData = (typeof data.sections)[number];

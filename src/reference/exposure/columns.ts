@@ -1,5 +1,6 @@
 /** Columns of osha-pel.tsv, in order. */
 export const limitColumns = [
+  /** Empty where the table prints none. */
   'cas',
   /** As the table prints it, with the fraction or form that the limit is for. */
   'name',
@@ -8,18 +9,25 @@ export const limitColumns = [
   /** 8-hour time-weighted average in mg/m3; a formula for silica dusts. */
   'twa-mg-m3',
   'ceiling',
+  /** Short-term or excursion limit of a standard, as `STEL 5 ppm over 15 min`. */
+  'short-term',
   'peak',
   /** `X` where the table marks absorption through the skin. */
   'skin',
   /** `Z-1`, `Z-2`, `Z-3` or the section of a substance-specific standard. */
   'table',
+  /** Where the entry sends its reader, as `see 1910.1028`. */
+  'see',
   'notes',
+  /** Remarks on the row, not on the limit: how its CAS number was assigned, the standard it was taken from. */
+  'provenance',
   /** `text` where the row was compared with the regulation, `memory` where it was not. */
   'basis',
 ] as const;
 
 /** Columns of carcinogen-lists.tsv, in order. */
 export const carcinogenColumns = [
+  /** Empty where no list gives one. */
   'cas',
   /** As the list names it; may be narrower than the substance. */
   'name',
@@ -35,20 +43,3 @@ export const carcinogenColumns = [
 
 export type LimitCells = Readonly<Record<(typeof limitColumns)[number], string>>;
 export type CarcinogenCells = Readonly<Record<(typeof carcinogenColumns)[number], string>>;
-
-/** A row as one line without its line end. */
-export const joinCells = <C extends string>(
-  columns: readonly C[],
-  cells: Readonly<Record<C, string>>,
-): string => columns.map(column => cells[column]).join('\t');
-
-/** A line as a row. */
-export function splitCells<C extends string>(
-  columns: readonly C[],
-  line: string,
-): Readonly<Record<C, string>> {
-  const cells = line.split('\t');
-  return Object.fromEntries(columns.map((column, at) => [column, cells[at] ?? ''])) as Readonly<
-    Record<C, string>
-  >;
-}

@@ -9,6 +9,7 @@ import { completeRecord } from '../../../src/record/complete.ts';
 import type { RecordEnv } from '../../../src/record/files.ts';
 import { openExposure } from '../../../src/reference/exposure/open-exposure.ts';
 import { loadLabelData } from '../../../src/reference/label-data/load-label-data.ts';
+import { openRegulatory } from '../../../src/reference/regulatory/open-regulatory.ts';
 import type { Outcome } from '../../../src/report/diagnostic.ts';
 import { en } from '../../../src/words/en/index.ts';
 
@@ -32,6 +33,10 @@ export const exposure = openExposure(
   readFileSync('hazard-data/exposure/osha-pel.tsv'),
   readFileSync('hazard-data/exposure/carcinogen-lists.tsv'),
 );
+
+const list = (name: string) => readFileSync(`hazard-data/regulatory/${name}.tsv`);
+
+export const regulatory = openRegulatory(list('cercla'), list('epcra-313'), list('prop65'));
 
 export const sheetTemplate = (): Promise<Template> => loadTemplate('templates', 'sheets/us-hcs.hbs');
 
@@ -70,6 +75,7 @@ async function inputOf({ record, formula }: Product, more: Partial<SheetInput>):
     elements: labelElements(classification, labelData, { form: record.form }),
     words: en,
     exposure,
+    regulatory,
     thresholds: reference.basis,
     date: DATE,
     revision: null,

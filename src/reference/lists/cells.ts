@@ -1,0 +1,28 @@
+/** A row of a compiled list as one line without its line end. */
+export const joinCells = <C extends string>(
+  columns: readonly C[],
+  cells: Readonly<Record<C, string>>,
+): string => columns.map(column => cells[column]).join('\t');
+
+/** A line of a compiled list as a row. */
+export function splitCells<C extends string>(
+  columns: readonly C[],
+  line: string,
+): Readonly<Record<C, string>> {
+  const cells = line.split('\t');
+  return Object.fromEntries(columns.map((column, at) => [column, cells[at] ?? ''])) as Readonly<
+    Record<C, string>
+  >;
+}
+
+/** All rows of a compiled list; its first line names the columns. */
+export const readCells = <C extends string>(
+  columns: readonly C[],
+  bytes: Uint8Array,
+): readonly Readonly<Record<C, string>>[] =>
+  new TextDecoder()
+    .decode(bytes)
+    .split('\n')
+    .slice(1)
+    .filter(line => line !== '')
+    .map(line => splitCells(columns, line));

@@ -1,0 +1,45 @@
+import type { CarcinogenListing } from '../../reference/exposure/carcinogen-listings.ts';
+import type { LookUp, SetAside } from '../../reference/lists/look-up.ts';
+import { foundText } from './list-search.ts';
+
+const NTP = {
+  known: 'Known to be a human carcinogen',
+  'reasonably anticipated': 'Reasonably anticipated to be a human carcinogen',
+} as const;
+
+const NOT_LISTED = 'Not listed';
+
+const REASONS: Readonly<Record<SetAside<CarcinogenListing>['reason'], string>> = {
+  'alcoholic-beverage': 'it is for drinks, not for a chemical product',
+  'compounds-only': 'it is for compounds, not for the metal',
+};
+
+/** Words of the table of carcinogen listings in section 11. */
+export const carcinogenWords = {
+  columns: ['Ingredient', 'NTP', 'IARC', 'OSHA'],
+  none: (count: number): string =>
+    `No listing found by NTP, IARC (groups 1, 2A, 2B) or OSHA: ${count} ${
+      count === 1 ? 'ingredient' : 'ingredients'
+    } looked up by CAS number, by name and by group.`,
+  editions: (lists: readonly string[]): string =>
+    `Lists: ${lists.join('; ')}. Looked up by CAS number, by name and by group. Later editions are to be checked by the reviewer.`,
+} as const;
+
+const sameName = (one: string, other: string): boolean => one.toLowerCase() === other.toLowerCase();
+
+/** The rows of an ingredient: how it is listed and by whom. */
+export const listingRows = (name: string, { found }: LookUp<CarcinogenListing>): readonly string[][] =>
+  found.map(each => {
+    const { row } = each;
+    const how = [sameName(name, row.name) ? '' : `listed as: ${row.name}`, foundText(each)].filter(Boolean);
+    return [
+      how.length > 0 ? `${name} (${how.join('; ')})` : name,
+      row.ntp ? NTP[row.ntp] : NOT_LISTED,
+      row.iarc ? `Group ${row.iarc.group} (volume ${row.iarc.volume}; ${row.iarc.year})` : NOT_LISTED,
+      row.osha ? `Regulated: 29 CFR ${row.osha}` : NOT_LISTED,
+    ];
+  });
+
+/** Entries that a reader may expect and that do not concern the product. */
+export const setAsideTexts = (name: string, { setAside }: LookUp<CarcinogenListing>): readonly string[] =>
+  setAside.map(({ row, reason }) => `The entry "${row.name}" does not concern ${name}: ${REASONS[reason]}.`);
