@@ -3,9 +3,10 @@ import type { Hazard } from '../notation/hazard.ts';
 import type { Endpoint } from '../record/given-data.ts';
 import type { PhysicalForm } from '../record/product-record.ts';
 import { formatAct } from '../reference/harmonised/act.ts';
-import { type Found, only } from '../reference/harmonised/choose-entry.ts';
+import { type FoundEntry, only } from '../reference/harmonised/choose-entry.ts';
 import type { HarmonisedEntry } from '../reference/harmonised/entry.ts';
-import type { Sought } from '../reference/harmonised/entry-scopes.ts';
+import type { SoughtEntry } from '../reference/harmonised/entry-scopes.ts';
+import { withListings } from './carcinogen-lists.ts';
 import { bySource } from './facts/provision.ts';
 import type { LostData, Warning } from './facts/warning.ts';
 import type { IngredientData } from './ingredient.ts';
@@ -14,12 +15,12 @@ import { lostOf } from './warnings/entry-lost.ts';
 import { answerUnused, entryTold, laterOf } from './warnings/entry-told.ts';
 
 /** Looks up harmonised classifications as they apply on a date; percent and form help to choose among several. */
-export type HarmonisedLookup = (sought: Sought) => Found;
+export type HarmonisedLookup = (sought: SoughtEntry) => FoundEntry;
 
 const everyEndpoint: readonly Endpoint[] = ['acute-oral', 'acute-dermal', 'acute-inhalation', 'aquatic'];
 
 /** What the hazards of a record replace. */
-export interface Replaced {
+export interface ReplacedEntry {
   readonly index: string;
   readonly act: string;
   readonly lost: LostData;
@@ -33,7 +34,7 @@ export interface Resolved {
   readonly entry: HarmonisedEntry | null;
   readonly warnings: readonly Warning[];
   /** Null where the record takes nothing from an entry. */
-  readonly replaced: Replaced | null;
+  readonly replaced: ReplacedEntry | null;
 }
 
 /**
@@ -47,8 +48,17 @@ export function resolve(
   lookup: HarmonisedLookup,
   form: PhysicalForm,
 ): Resolved {
-  const { given, cas, water, high } = constituent;
-  const found = cas && !water ? chosen(constituent, lookup({ cas, percent: high.value, form })) : only(null);
+  const { name, cas, water, high } = constituent;
+  const found = water ? only(null) : chosen(constituent, lookup({ name, cas, percent: high.value, form }));
+  const resolved = ofTables(constituent, index, found);
+  const listed = withListings(resolved.data, index, found.carcinogens ?? null);
+  return listed.warnings.length === 0
+    ? resolved
+    : { ...resolved, data: listed.data, warnings: [...resolved.warnings, ...listed.warnings] };
+}
+
+function ofTables(constituent: Constituent, index: number, found: FoundEntry): Resolved {
+  const { given, water } = constituent;
   const { entry } = found;
   if (given.hazards) return fromRecord(constituent, index, given.hazards, found);
   if (water) {
@@ -65,7 +75,7 @@ export function resolve(
 }
 
 /** The entry that the record names among those of its number, else the one that was found. */
-function chosen({ given }: Constituent, found: Found): Found {
+function chosen({ given }: Constituent, found: FoundEntry): FoundEntry {
   const { entry, others } = found;
   const named = given.harmonised?.entry ?? null;
   const taken = named === null ? null : others.find(({ index }) => index === named);
@@ -79,7 +89,7 @@ function chosen({ given }: Constituent, found: Found): Found {
   return entry && named === entry.index && others.length > 0 ? { ...found, by: 'record' } : found;
 }
 
-function withoutHazards({ given, cas }: Constituent, index: number, { later }: Found): Resolved {
+function withoutHazards({ given, cas }: Constituent, index: number, { later }: FoundEntry): Resolved {
   const known = new Set<Endpoint>();
   if (given.ate?.oral) known.add('acute-oral');
   if (given.ate?.dermal) known.add('acute-dermal');
@@ -108,7 +118,7 @@ function fromRecord(
   { given }: Constituent,
   constituent: number,
   hazards: readonly Hazard[],
-  found: Found,
+  found: FoundEntry,
 ): Resolved {
   const { entry } = found;
   const data = dataWith({
@@ -141,7 +151,7 @@ function fromEntry(
   { given }: Constituent,
   constituent: number,
   entry: HarmonisedEntry,
-  found: Found,
+  found: FoundEntry,
 ): Resolved {
   const { index } = entry;
   const codes = entry.hazards.filter(({ minimum }) => minimum).map(({ code }) => code);

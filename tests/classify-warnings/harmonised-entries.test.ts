@@ -203,3 +203,65 @@ describe('notes of an entry', () => {
     expect(answerableNotes).toEqual(['J', 'K', 'L', 'M', 'N', 'P']);
   });
 });
+
+// 29 CFR 1910.1200 App. A, A.6.4.1 and A.6.4.2; App. F Part D.
+describe('lists of carcinogens beside a constituent that is not classified as one', () => {
+  const line = (name: string, cas: string | null, more: Line = {}): Line => ({
+    name,
+    ...(cas && { cas }),
+    percent: 5,
+    hazards: [],
+    source: 'example',
+    ...more,
+  });
+
+  // 29 CFR 1910.1048(m)(1)(i): cancer is a hazard to be considered for formaldehyde; IARC group 1, NTP known.
+  it('what OSHA regulates for cancer shall be classified', async () => {
+    const formaldehyde = line('formaldehyde', '50-00-0');
+    expect(await codesOf(formaldehyde, 'us-hcs')).toContain('Carc. 1A');
+    const [warning] = await told('carcinogen-listed', formaldehyde, 'us-hcs');
+    expect(warning!.text).toContain('OSHA (29 CFR 1910.1048)');
+    expect(warning!.text).toContain('counts as Carc. 1A');
+    // The paragraph is of the United States alone.
+    expect(await codesOf(formaldehyde, 'eu-clp')).toEqual([]);
+    // The record or the entry classifies it: nothing to add, nothing to tell.
+    expect(
+      await told('carcinogen-listed', { name: 'formaldehyde', cas: '50-00-0', percent: 5 }, 'us-hcs'),
+    ).toEqual([]);
+  });
+
+  it('alpha-naphthylamine, which no other list has, is Category 1B', async () => {
+    expect(await codesOf(line('1-naphthylamine', '134-32-7'), 'us-hcs')).toContain('Carc. 1B');
+  });
+
+  it('what IARC or NTP list is told and not classified', async () => {
+    // IARC group 2B, volume 101: coconut oil diethanolamine condensate; 2B, volume 77: ethylbenzene.
+    for (const [name, cas] of [
+      ['cocamide DEA', '68603-42-9'],
+      ['ethylbenzene', '100-41-4'],
+    ] as const) {
+      expect(await codesOf(line(name, cas), 'us-hcs')).toEqual([]);
+      const [warning] = await told('carcinogen-listed', line(name, cas), 'us-hcs');
+      expect(warning!.text).toContain('IARC (group 2B)');
+      expect(await told('carcinogen-listed', line(name, cas), 'eu-clp')).toEqual([]);
+    }
+  });
+
+  it('is told by name where there is no number', async () => {
+    expect(await told('carcinogen-listed', line('Ethylbenzene', null), 'us-hcs')).toHaveLength(1);
+  });
+
+  it.each([
+    ['sodium hydroxide', '1310-73-2'],
+    ['2-butoxyethanol', '111-76-2'],
+    ['ethanol', '64-17-5'],
+    ['isopropyl alcohol', '67-63-0'],
+    ['citric acid', '77-92-9'],
+    ['sodium laureth sulfate', null],
+    ['fragrance', null],
+    ['sodium metasilicate', '6834-92-0'],
+    ['d-limonene', '5989-27-5'],
+  ])('says nothing of %s', async (name, cas) => {
+    expect(await told('carcinogen-listed', line(name, cas), 'us-hcs')).toEqual([]);
+  });
+});

@@ -3,8 +3,10 @@ import type { MultiplicationFactors, SpecificLimit } from '../../notation/limit.
 import type { SupplementalLimit } from '../../notation/parse-limit.ts';
 import type { Exact } from '../../quantity/exact.ts';
 import type { BridgingPrinciple } from '../../record/product-record.ts';
+import type { CarcinogenListing } from '../../reference/exposure/carcinogen-listings.ts';
 import type { Decision } from '../../reference/harmonised/choose-entry.ts';
 import type { EntryNote } from '../../reference/harmonised/entry-notes.ts';
+import type { Found } from '../../reference/lists/look-up.ts';
 import type { AcuteKey } from '../../reference/thresholds.ts';
 import type { Because } from './because.ts';
 import type { Figure } from './figure.ts';
@@ -56,6 +58,14 @@ type WarningFacts =
       /** Hazards that the data in use lack or have in a milder category. */
       readonly hazards: readonly Hazard[];
     } & LaterEntry)
+  | {
+      readonly id: 'carcinogen-listed';
+      readonly constituent: number;
+      /** Entries of OSHA, NTP and IARC. */
+      readonly listings: readonly Found<CarcinogenListing>[];
+      /** Class and category with which the constituent counts because OSHA names cancer; null where no list binds. */
+      readonly added: string | null;
+    }
   | {
       readonly id: 'entry-answer-unused';
       readonly constituent: number;

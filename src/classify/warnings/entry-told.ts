@@ -1,7 +1,7 @@
 import { milderThan } from '../../notation/severity.ts';
 import type { GivenData } from '../../record/given-data.ts';
 import { formatAct } from '../../reference/harmonised/act.ts';
-import type { Found } from '../../reference/harmonised/choose-entry.ts';
+import type { FoundEntry } from '../../reference/harmonised/choose-entry.ts';
 import type { HarmonisedEntry } from '../../reference/harmonised/entry.ts';
 import { answerableNotes, decidingNotes } from '../../reference/harmonised/entry-notes.ts';
 import { bySource } from '../facts/provision.ts';
@@ -23,7 +23,7 @@ const named = ({ index, name }: HarmonisedEntry) => ({ index, name });
  * @param data those that are used.
  */
 export function entryTold(
-  { entry, others, by, later }: Found,
+  { entry, others, by, later }: FoundEntry,
   constituent: number,
   data: IngredientData,
   given: GivenData,

@@ -1,12 +1,14 @@
 import { milderThan } from '../../notation/severity.ts';
+import type { CarcinogenListing } from '../exposure/carcinogen-listings.ts';
+import type { LookUp } from '../lists/look-up.ts';
 import type { HarmonisedEntry } from './entry.ts';
-import { type Sought, suitability } from './entry-scopes.ts';
+import { type SoughtEntry, suitability } from './entry-scopes.ts';
 
 /** What decided among several entries. */
 export type Decision = 'form-and-concentration' | 'severity' | 'record';
 
-/** What Table 3 says of a substance in a mixture on a date. */
-export interface Found {
+/** What the tables say of a substance in a mixture on a date. */
+export interface FoundEntry {
   /** Null where none is in force on the date. */
   readonly entry: HarmonisedEntry | null;
   /** Entries of the same substance that were not taken. */
@@ -15,10 +17,17 @@ export interface Found {
   readonly by: Decision | null;
   /** The row of the same substance that applies next, after the date. */
   readonly later: HarmonisedEntry | null;
+  /** What the lists of carcinogens say, where the basis makes use of them. */
+  readonly carcinogens?: LookUp<CarcinogenListing> | null;
 }
 
 /** Where there is one entry and no other, or none. */
-export const only = (entry: HarmonisedEntry | null): Found => ({ entry, others: [], by: null, later: null });
+export const only = (entry: HarmonisedEntry | null): FoundEntry => ({
+  entry,
+  others: [],
+  by: null,
+  later: null,
+});
 
 /**
  * Of several entries for one CAS number the one that suits form and concentration; of several that do, the most severe,
@@ -26,8 +35,8 @@ export const only = (entry: HarmonisedEntry | null): Found => ({ entry, others: 
  */
 export function chooseEntry(
   entries: readonly HarmonisedEntry[],
-  sought: Pick<Sought, 'percent' | 'form'>,
-): Pick<Found, 'entry' | 'others' | 'by'> {
+  sought: Pick<SoughtEntry, 'percent' | 'form'>,
+): Pick<FoundEntry, 'entry' | 'others' | 'by'> {
   if (entries.length < 2) return { entry: entries[0] ?? null, others: [], by: null };
   const best = Math.max(...entries.map(entry => suitability(entry, sought)));
   const suited = entries.filter(entry => suitability(entry, sought) === best);

@@ -3,8 +3,9 @@ import type { PhysicalForm } from '../../record/product-record.ts';
 import type { HarmonisedEntry } from './entry.ts';
 
 /** What an entry is looked up for: a substance in a mixture. */
-export interface Sought {
-  readonly cas: string;
+export interface SoughtEntry {
+  readonly name: string;
+  readonly cas: string | null;
   /** Percent of the mixture, 0 to 100. */
   readonly percent: number;
   /** Form of the mixture. */
@@ -32,7 +33,7 @@ export const solutionsOf = (cas: string): readonly string[] =>
  */
 export function suitability(
   entry: HarmonisedEntry,
-  { percent, form }: Pick<Sought, 'percent' | 'form'>,
+  { percent, form }: Pick<SoughtEntry, 'percent' | 'form'>,
 ): 0 | 1 | 2 {
   const scope = scopeOf(entry);
   if (scope && !meets(percent, scope.sign, scope.limit)) return 0;

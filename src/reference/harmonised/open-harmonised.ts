@@ -1,7 +1,7 @@
-import { chooseEntry, type Found } from './choose-entry.ts';
+import { chooseEntry, type FoundEntry, only } from './choose-entry.ts';
 import { harmonisedColumns, splitCells } from './columns.ts';
 import { type HarmonisedEntry, readEntry } from './entry.ts';
-import { type Sought, solutionsOf } from './entry-scopes.ts';
+import { type SoughtEntry, solutionsOf } from './entry-scopes.ts';
 import { synonyms } from './synonyms.ts';
 
 /** Harmonised classifications (CLP Annex VI Table 3) by number or name, as they apply on a date `YYYY-MM-DD`. */
@@ -9,7 +9,7 @@ export interface HarmonisedTable {
   /** The first entry of a CAS number by index number; null where none applies on the date. */
   byCas(cas: string, asOf: string): HarmonisedEntry | null;
   /** The entry of a substance in a mixture, with those that were not taken and the one that comes next. */
-  find(sought: Sought, asOf: string): Found;
+  find(sought: Omit<SoughtEntry, 'name'>, asOf: string): FoundEntry;
   /** All entries of a CAS number, with those of its solutions, that apply on the date, by index number. */
   candidates(cas: string, asOf: string): readonly HarmonisedEntry[];
   /** Rows of a CAS number that apply only after the date, the earliest first. */
@@ -74,8 +74,10 @@ export function openHarmonised(file: Uint8Array): HarmonisedTable {
   return {
     byCas: (cas, asOf) => candidates(cas, asOf)[0] ?? null,
     find(sought, asOf) {
-      const chosen = chooseEntry(candidates(sought.cas, asOf), sought);
-      const next = later(sought.cas, asOf);
+      const { cas } = sought;
+      if (cas === null) return only(null);
+      const chosen = chooseEntry(candidates(cas, asOf), sought);
+      const next = later(cas, asOf);
       const own = next.filter(({ index }) => index === chosen.entry?.index);
       return { ...chosen, later: chooseEntry(own.length > 0 ? own.slice(0, 1) : next, sought).entry };
     },

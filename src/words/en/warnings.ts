@@ -11,6 +11,7 @@ import type {
 import { plain, type Style } from '../../quantity/print.ts';
 import type { Telling } from '../words.ts';
 import { because, extremePhText } from './because.ts';
+import { carcinogenListed } from './carcinogens.ts';
 import {
   entryAnswerUnused,
   entryChosen,
@@ -36,6 +37,8 @@ export function warning(found: Warning, tell: Telling): string {
       return entryChosen(found, tell);
     case 'entry-later':
       return entryLater(found, tell);
+    case 'carcinogen-listed':
+      return carcinogenListed(found, tell);
     case 'entry-answer-unused':
       return entryAnswerUnused(found, tell);
     case 'entry-notes':
