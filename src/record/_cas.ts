@@ -1,10 +1,19 @@
 import { casCheckDigit } from '../notation/cas.ts';
 import { misreads, type Reading, reads } from '../quantity/reading.ts';
 
+/** What sheets print in place of a number. */
+const WITHHELD =
+  /^(?:proprietary|trade[ -]?secret|confidential|withheld|secret|mixture|blend|n\/?a|none|unknown|not (?:available|applicable|assigned|disclosed|known)|-+)\b|^(?:cbi|-+|n\/a)$/i;
+
 /** Reads a CAS number and says which check digit would be right. */
 export function readCas(written: string): Reading<string> {
   const text = written.trim();
   const match = /^([1-9]\d{1,6}-\d\d)-(\d)$/.exec(text);
+  if (!match && WITHHELD.test(text))
+    return misreads(
+      `\`${written}\` is not a CAS number`,
+      'leave `cas` out; give `hazards` with the `source` that states them, and `trade-secret` where the number is known to you and withheld',
+    );
   if (!match)
     return misreads(
       `\`${written}\` is not a CAS number`,

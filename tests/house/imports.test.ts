@@ -164,7 +164,7 @@ describe('libraries', () => {
     'proper-lockfile': /^src\/environment\/node\.ts/,
     'zod/locales': /^src\/layout\/stock\.ts/,
     'fraction.js': /^src\/(quantity|formula|classify|headroom)\/|^src\/public-types\.ts/,
-    'fastest-levenshtein': /^src\/(report|notation)\//,
+    'fastest-levenshtein': /^src\/(report|notation|reference)\//,
     // A dependency of development: runs where the data are made, not at the user's.
     'csv-parse/sync': /^src\/generate\//,
   };

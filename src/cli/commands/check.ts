@@ -1,10 +1,14 @@
 import { type Resolved, resolve } from '../../classify/resolve.ts';
 import type { Product } from '../../draft/open-product.ts';
-import { openReference } from '../../draft/open-reference.ts';
+import { harmonisedTable, openReference } from '../../draft/open-reference.ts';
 import { show } from '../../quantity/print.ts';
+import { synonyms } from '../../reference/harmonised/synonyms.ts';
+import { type NameQuestion, nameQuestion } from '../../reference/names/name-question.ts';
+import { alike, gatherNames, type SubstanceNames } from '../../reference/names/substance-names.ts';
 import type { Diagnostic } from '../../report/diagnostic.ts';
 import { renderJson } from '../../report/render.ts';
 import { en } from '../../words/en/index.ts';
+import { nameQuestionText, tableName } from '../../words/en/name-questions.ts';
 import { parseArguments } from '../arguments.ts';
 import type { Command } from '../command.ts';
 import { outputFolder } from '../draft.ts';
@@ -58,13 +62,17 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
     const resolved = product.formula.constituents.map((constituent, i) =>
       resolve(constituent, i, reference.value.lookup, product.record.form),
     );
+    const questions = questionsOf(product);
     const folder = outputFolder(product.record.code, parsed.text('out'));
     const against = parsed.flag('outputs') ? examineOutputs(product, folder) : null;
     if (against && against.length > 0) status = Math.max(status, exit.notMet);
     report(against ?? [], io);
     if (parsed.flag('json'))
-      documents.push({ ...asJson(product, resolved), ...(against && outputsJson(folder, against)) });
-    else io.out(asText(product, resolved) + (against ? outputsText(folder, against) : ''));
+      documents.push({
+        ...asJson(product, resolved, questions),
+        ...(against && outputsJson(folder, against)),
+      });
+    else io.out(asText(product, resolved, questions) + (against ? outputsText(folder, against) : ''));
   }
   if (parsed.flag('json') && documents.length > 0)
     io.out(`${JSON.stringify({ schema: 'labelwright/check/1', products: documents }, null, 2)}\n`);
@@ -74,12 +82,35 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
 const unknownOf = ({ data }: Resolved): string =>
   data.noData ? 'no data at all' : [...data.unknown].join(', ');
 
-function asText({ record, formula }: Product, resolved: readonly Resolved[]): string {
+let names: SubstanceNames | null = null;
+
+/** What to ask of the names of the constituents; null where there is nothing to ask. */
+function questionsOf({ formula }: Product): readonly (NameQuestion | null)[] {
+  names ??= gatherNames(harmonisedTable());
+  const known = names;
+  return formula.constituents.map(({ name, cas, water, undisclosed, tradeSecret }) =>
+    water || undisclosed || tradeSecret ? null : nameQuestion(known, name, cas),
+  );
+}
+
+/** How the table calls a constituent, where the record does otherwise; without the description in brackets. */
+function calledOtherwise(name: string, { entry }: Resolved): string {
+  if (!entry) return '';
+  const [own = entry.name] = entry.name.split(/;\s+\[/);
+  return synonyms(own).some(each => alike(each, name)) ? '' : `  [${tableName(own, entry.index)}]`;
+}
+
+function asText(
+  product: Product,
+  resolved: readonly Resolved[],
+  questions: readonly (NameQuestion | null)[],
+): string {
+  const { record, formula } = product;
   const rows = formula.constituents.map(({ name, cas, low, high, via }, i) => {
     const percent = low.value === high.value ? show(high.value) : `${show(low.value)} to ${show(high.value)}`;
     const unknown = unknownOf(resolved[i]!);
     const from = via.length > 0 ? `  comes with ${via.join(', ')}` : '';
-    return `  ${percent.padStart(18)} %  ${name}${cas ? ` (${cas})` : ''}${from}${unknown ? `  [unknown: ${unknown}]` : ''}`;
+    return `  ${percent.padStart(18)} %  ${name}${cas ? ` (${cas})` : ''}${calledOtherwise(name, resolved[i]!)}${from}${unknown ? `  [unknown: ${unknown}]` : ''}`;
   });
   const unknown = resolved.filter(each => unknownOf(each) !== '').length;
   const basis = record.form === 'gas' ? 'by volume' : 'by weight';
@@ -89,6 +120,9 @@ function asText({ record, formula }: Product, resolved: readonly Resolved[]): st
     unknown === 0
       ? '  every constituent has data'
       : `  ${unknown} of ${resolved.length} constituents have unknown endpoints`,
+    ...questions.flatMap((question, i) =>
+      question ? [`  question: ${nameQuestionText(formula.constituents[i]!.name, question)}`] : [],
+    ),
     '',
   ].join('\n');
 }
@@ -102,7 +136,13 @@ const outputsJson = (folder: string, against: readonly Diagnostic[]) => ({
   outputs: { folder, current: against.length === 0, findings: renderJson(against) },
 });
 
-const asJson = ({ record, formula }: Product, resolved: readonly Resolved[]) => ({
+const entryJson = ({ entry }: Resolved) => (entry ? { entry: { index: entry.index, name: entry.name } } : {});
+
+const asJson = (
+  { record, formula }: Product,
+  resolved: readonly Resolved[],
+  questions: readonly (NameQuestion | null)[],
+) => ({
   product: { name: record.name, code: record.code },
   constituents: formula.constituents.map(({ name, cas, low, high, via }, i) => ({
     name,
@@ -113,5 +153,9 @@ const asJson = ({ record, formula }: Product, resolved: readonly Resolved[]) => 
     source: en.source(resolved[i]!.data.source),
     noData: resolved[i]!.data.noData,
     unknown: [...resolved[i]!.data.unknown],
+    ...entryJson(resolved[i]!),
+    ...(questions[i] && {
+      question: { ...questions[i], text: nameQuestionText(name, questions[i]) },
+    }),
   })),
 });

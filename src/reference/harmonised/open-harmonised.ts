@@ -18,6 +18,8 @@ export interface HarmonisedTable {
   byIndex(index: string, asOf: string): HarmonisedEntry | null;
   /** The entry of a name or synonym, exact but for case. */
   byName(name: string, asOf: string): HarmonisedEntry | null;
+  /** CAS number and name of every row that has both, in the order of the file. */
+  names(): Generator<{ readonly cas: string; readonly name: string }>;
   /** Every row of every date, in the order of the file. */
   allRows(): Generator<HarmonisedEntry>;
 }
@@ -86,6 +88,13 @@ export function openHarmonised(file: Uint8Array): HarmonisedTable {
     byIndex: (index, asOf) => inForce(rowsOfIndex(index), asOf)[0] ?? null,
     byName: (name, asOf) =>
       inForce((lineNames().get(name.trim().toLowerCase()) ?? []).map(readLine), asOf)[0] ?? null,
+    *names() {
+      for (const line of bytes.toString('utf8').split('\n').slice(1)) {
+        const cells = line.split('\t', NAME_CELL + 1);
+        const [key = '', index] = cells;
+        if (key !== '' && key !== index) yield { cas: key, name: cells[NAME_CELL] ?? '' };
+      }
+    },
     *allRows() {
       for (let at = nextLine(bytes, 0); at < bytes.length; at = nextLine(bytes, at))
         yield readLine(lineAt(at));
