@@ -21,7 +21,7 @@ export const highestOf = (
   contextsOf(
     record,
     formula,
-    formula.constituents.map((constituent, i) => resolve(constituent, i, lookup)),
+    formula.constituents.map((constituent, i) => resolve(constituent, i, lookup, record.form)),
     basis,
     quietScale,
   )(formula.constituents.map(({ high }) => high));

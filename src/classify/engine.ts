@@ -22,6 +22,7 @@ import {
 import { unknownAquatic, unknownShare } from './unknown-shares.ts';
 import { nearLimit } from './warnings/near-limit.ts';
 import { reactiveConstituents } from './warnings/reactive-constituents.ts';
+import { recordAgainstEntry } from './warnings/record-against-entry.ts';
 import { respiratoryTract } from './warnings/respiratory-tract.ts';
 import { limitsWouldMatter } from './warnings/specific-limits.ts';
 import { isMoreSevere, mildestOf, worstOf } from './worst.ts';
@@ -38,7 +39,7 @@ export function classify(
   lookup: HarmonisedLookup,
   scale: Scale = quietScale,
 ): Classification {
-  const resolved = formula.constituents.map((constituent, i) => resolve(constituent, i, lookup));
+  const resolved = formula.constituents.map((constituent, i) => resolve(constituent, i, lookup, record.form));
   const contextAt = contextsOf(record, formula, resolved, basis, scale);
   const spread = worstEnds(formula, contextAt);
   const { take, applyLimits } = spread.each[0]!;
@@ -53,6 +54,11 @@ export function classify(
   const warnings: Warning[] = [];
   for (const each of resolved) warnings.push(...each.warnings);
   warnings.push(
+    ...recordAgainstEntry(resolved, results, replaced => {
+      const at = contextsOf(record, formula, replaced, basis, quietScale);
+      const limitedAt = (percents: Composition) => ({ ...at(percents), applyLimits: true });
+      return classesOf(worstEnds(formula, limitedAt), worstOf).results;
+    }),
     ...reactiveConstituents(contextAt(formula.constituents.map(({ high }) => high)).mixture, scale),
   );
   const hazards: ClassifiedHazard[] = [];

@@ -1,52 +1,102 @@
 import type { Constituent } from '../formula/constituent.ts';
 import type { Hazard } from '../notation/hazard.ts';
-import type { MultiplicationFactors } from '../notation/limit.ts';
-import type { Endpoint, GivenData } from '../record/given-data.ts';
+import type { Endpoint } from '../record/given-data.ts';
+import type { PhysicalForm } from '../record/product-record.ts';
 import { formatAct } from '../reference/harmonised/act.ts';
+import { type FoundEntry, only } from '../reference/harmonised/choose-entry.ts';
 import type { HarmonisedEntry } from '../reference/harmonised/entry.ts';
+import type { SoughtEntry } from '../reference/harmonised/entry-scopes.ts';
+import { withListings } from './carcinogen-lists.ts';
 import { bySource } from './facts/provision.ts';
-import type { Warning } from './facts/warning.ts';
+import type { LostData, Warning } from './facts/warning.ts';
 import type { IngredientData } from './ingredient.ts';
+import { dataWith, entryData, factors, nothing } from './ingredient-data.ts';
+import { lostOf } from './warnings/entry-lost.ts';
+import { answerUnused, entryTold, laterOf } from './warnings/entry-told.ts';
 
-/** Looks up harmonised classifications as they apply on a date; percent helps to choose among entries of one number. */
-export type HarmonisedLookup = (cas: string, percent: number) => HarmonisedEntry | null;
+/** Looks up harmonised classifications as they apply on a date; percent and form help to choose among several. */
+export type HarmonisedLookup = (sought: SoughtEntry) => FoundEntry;
 
 const everyEndpoint: readonly Endpoint[] = ['acute-oral', 'acute-dermal', 'acute-inhalation', 'aquatic'];
-const nothing: ReadonlySet<Endpoint> = new Set();
+
+/** What the hazards of a record replace. */
+export interface ReplacedEntry {
+  readonly index: string;
+  readonly act: string;
+  readonly lost: LostData;
+  /** The data of the entry, as they would be used without the hazards of the record. */
+  readonly data: IngredientData;
+}
 
 /** A constituent's data with what the reviewer must know of them. */
 export interface Resolved {
   readonly data: IngredientData;
   readonly entry: HarmonisedEntry | null;
   readonly warnings: readonly Warning[];
+  /** Null where the record takes nothing from an entry. */
+  readonly replaced: ReplacedEntry | null;
 }
 
 /**
  * What is known of a constituent: the record's own hazards replace the harmonised entry; without them its limits,
  * estimates and factors are added to the entry; with neither, every endpoint is unknown.
+ * @param form of the mixture.
  */
-export function resolve(constituent: Constituent, index: number, lookup: HarmonisedLookup): Resolved {
-  const { given, cas, water } = constituent;
-  const entry = cas && !water ? lookup(cas, constituent.high.value) : null;
-  if (given.hazards) return fromRecord(constituent, index, given.hazards, entry);
-  if (water)
+export function resolve(
+  constituent: Constituent,
+  index: number,
+  lookup: HarmonisedLookup,
+  form: PhysicalForm,
+): Resolved {
+  const { name, cas, water, high } = constituent;
+  const found = water ? only(null) : chosen(constituent, lookup({ name, cas, percent: high.value, form }));
+  const resolved = ofTables(constituent, index, found);
+  const listed = withListings(resolved.data, index, found.carcinogens ?? null);
+  return listed.warnings.length === 0
+    ? resolved
+    : { ...resolved, data: listed.data, warnings: [...resolved.warnings, ...listed.warnings] };
+}
+
+function ofTables(constituent: Constituent, index: number, found: FoundEntry): Resolved {
+  const { given, water } = constituent;
+  const { entry } = found;
+  if (given.hazards) return fromRecord(constituent, index, given.hazards, found);
+  if (water) {
+    const unknown = given.unknown.length > 0 ? new Set(given.unknown) : nothing;
     return {
-      data: blank({
-        source: { kind: 'water' },
-        unknown: given.unknown.length > 0 ? new Set(given.unknown) : nothing,
-      }),
+      data: dataWith({ source: { kind: 'water' }, unknown }),
       entry: null,
       warnings: [],
+      replaced: null,
     };
-  if (entry) return fromEntry(constituent, index, entry);
+  }
+  if (entry) return fromEntry(constituent, index, entry, found);
+  return withoutHazards(constituent, index, found);
+}
 
+/** The entry that the record names among those of its number, else the one that was found. */
+function chosen({ given }: Constituent, found: FoundEntry): FoundEntry {
+  const { entry, others } = found;
+  const named = given.harmonised?.entry ?? null;
+  const taken = named === null ? null : others.find(({ index }) => index === named);
+  if (taken)
+    return {
+      ...found,
+      entry: taken,
+      others: [entry!, ...others.filter(other => other !== taken)],
+      by: 'record',
+    };
+  return entry && named === entry.index && others.length > 0 ? { ...found, by: 'record' } : found;
+}
+
+function withoutHazards({ given, cas }: Constituent, index: number, { later }: FoundEntry): Resolved {
   const known = new Set<Endpoint>();
   if (given.ate?.oral) known.add('acute-oral');
   if (given.ate?.dermal) known.add('acute-dermal');
   if (given.ate?.gas || given.ate?.vapour || given.ate?.mist) known.add('acute-inhalation');
   const unknown = new Set([...everyEndpoint.filter(endpoint => !known.has(endpoint)), ...given.unknown]);
   return {
-    data: blank({
+    data: dataWith({
       noData: true,
       unknown,
       ate: given.ate ?? {},
@@ -56,7 +106,11 @@ export function resolve(constituent: Constituent, index: number, lookup: Harmoni
       source: { kind: 'none', named: given.source ?? null },
     }),
     entry: null,
-    warnings: [{ id: 'no-data', constituent: index, cas, cites: [] }],
+    warnings: [
+      { id: 'no-data', constituent: index, cas, ...(later && { later: laterOf(later) }), cites: [] },
+      ...answerUnused(null, [], index, given),
+    ],
+    replaced: null,
   };
 }
 
@@ -64,153 +118,52 @@ function fromRecord(
   { given }: Constituent,
   constituent: number,
   hazards: readonly Hazard[],
-  entry: HarmonisedEntry | null,
+  found: FoundEntry,
 ): Resolved {
-  const warnings: Warning[] = [];
-  if (entry) {
-    const milder = milderThan(hazards, entry.hazards);
-    const { index, act, supplemental } = entry;
-    if (milder.length > 0)
-      warnings.push({
-        id: 'milder-than-harmonised',
-        constituent,
-        index,
-        act: formatAct(act),
-        hazards: milder,
-        cites: [],
-      });
-    if (supplemental.length > 0)
-      warnings.push({
-        id: 'supplemental-replaced',
-        constituent,
-        index,
-        codes: supplemental,
-        cites: [bySource('CLP Annex VI')],
-      });
-  }
+  const { entry } = found;
+  const data = dataWith({
+    hazards,
+    limits: given.limits ?? [],
+    ate: given.ate ?? {},
+    mFactors: factors(given.mFactors ?? {}),
+    peroxide: given.peroxide ?? null,
+    unknown: given.unknown.length > 0 ? new Set(given.unknown) : nothing,
+    source: { kind: 'record', named: given.source ?? null },
+    minimum: hazards.some(({ minimum }) => minimum),
+  });
+  const warnings = entryTold(found, constituent, data, given);
   if (hazards.length === 0 && !given.source) warnings.push({ id: 'no-source', constituent, cites: [] });
+  const lost = entry && lostOf(given, hazards, entry);
   return {
-    data: blank({
-      hazards,
-      limits: given.limits ?? [],
-      ate: given.ate ?? {},
-      mFactors: factors(given.mFactors ?? {}),
-      peroxide: given.peroxide ?? null,
-      unknown: given.unknown.length > 0 ? new Set(given.unknown) : nothing,
-      source: { kind: 'record', named: given.source ?? null },
-      minimum: hazards.some(({ minimum }) => minimum),
-    }),
+    data,
     entry,
     warnings,
+    replaced: lost && {
+      index: entry.index,
+      act: formatAct(entry.act),
+      lost,
+      data: entryData(entry, given),
+    },
   };
 }
 
-const untouched = new WeakMap<HarmonisedEntry, IngredientData>();
-
-/** The data of an entry to which the record adds nothing; the same for every record. */
-function entryData(entry: HarmonisedEntry): IngredientData {
-  let data = untouched.get(entry);
-  if (!data) {
-    data = dataOf(entry, { unknown: [] });
-    untouched.set(entry, data);
-  }
-  return data;
-}
-
-type Added = Pick<GivenData, 'limits' | 'ate' | 'mFactors' | 'peroxide' | 'unknown'>;
-
-function dataOf(entry: HarmonisedEntry, { limits, ate, mFactors, peroxide, unknown }: Added): IngredientData {
-  const added = Boolean(limits || ate || mFactors || peroxide);
-  return blank({
-    hazards: entry.hazards,
-    limits: limits ? [...entry.limits, ...limits] : entry.limits,
-    ate: ate ? { ...entry.ate, ...ate } : entry.ate,
-    mFactors: factors({ ...entry.mFactors, ...mFactors }),
-    peroxide: peroxide ?? null,
-    unknown: unknown.length > 0 ? new Set(unknown) : nothing,
-    supplemental: entry.supplemental,
-    supplementalLimits: entry.supplementalLimits,
-    source: { kind: 'harmonised', index: entry.index, act: formatAct(entry.act), added },
-    minimum: entry.minimum,
-  });
-}
-
-function fromEntry({ given }: Constituent, constituent: number, entry: HarmonisedEntry): Resolved {
-  const adds = given.limits || given.ate || given.mFactors || given.peroxide || given.unknown.length > 0;
+function fromEntry(
+  { given }: Constituent,
+  constituent: number,
+  entry: HarmonisedEntry,
+  found: FoundEntry,
+): Resolved {
   const { index } = entry;
   const codes = entry.hazards.filter(({ minimum }) => minimum).map(({ code }) => code);
   const cites = [bySource('CLP Annex VI 1.2.1')];
   const warnings: Warning[] = entry.minimum
     ? [{ id: 'minimum-classification', constituent, index, codes, cites }]
     : [];
+  const data = entryData(entry, given);
   return {
-    data: adds ? dataOf(entry, given) : entryData(entry),
+    data,
     entry,
-    warnings,
+    warnings: [...warnings, ...entryTold(found, constituent, data, given)],
+    replaced: null,
   };
-}
-
-const blank = (known: Partial<IngredientData> & Pick<IngredientData, 'source'>): IngredientData => ({
-  hazards: [],
-  limits: [],
-  ate: {},
-  mFactors: factors({}),
-  peroxide: null,
-  unknown: nothing,
-  noData: false,
-  supplemental: [],
-  supplementalLimits: [],
-  minimum: false,
-  ...known,
-});
-
-const given = {
-  none: new Set<'acute' | 'chronic'>(),
-  acute: new Set(['acute'] as const),
-  chronic: new Set(['chronic'] as const),
-  both: new Set(['acute', 'chronic'] as const),
-};
-
-const factors = ({ acute, chronic }: MultiplicationFactors): IngredientData['mFactors'] => ({
-  acute: acute ?? 1,
-  chronic: chronic ?? 1,
-  given:
-    acute === undefined
-      ? chronic === undefined
-        ? given.none
-        : given.chronic
-      : chronic === undefined
-        ? given.acute
-        : given.both,
-});
-
-/** Hazards of the entry that the record lacks or has in a milder category. */
-function milderThan(own: readonly Hazard[], harmonised: readonly Hazard[]): Hazard[] {
-  return harmonised.filter(theirs => {
-    const same = own.filter(
-      ours =>
-        family(ours) === family(theirs) &&
-        (ours.route === theirs.route || ours.route === null || theirs.route === null),
-    );
-    return !same.some(ours => severity(ours) >= severity(theirs));
-  });
-}
-
-const families: Readonly<Record<string, string>> = {
-  'Skin Corr.': 'skin',
-  'Skin Irrit.': 'skin',
-  'Eye Dam.': 'eye',
-  'Eye Irrit.': 'eye',
-};
-
-const family = ({ hazardClass, effect }: Hazard): string =>
-  (families[hazardClass] ?? hazardClass) + (effect ?? '');
-
-// 1A is worse than 1B is worse than 1 is worse than 2; a corrosive is worse than any irritant.
-function severity({ hazardClass, category }: Hazard): number {
-  const number = Number.parseInt(category, 10) || 1;
-  const letter = /[A-C]$/.exec(category)?.[0];
-  const step = letter ? 0.3 - 0.1 * 'ABC'.indexOf(letter) : 0;
-  const lead = hazardClass === 'Skin Corr.' || hazardClass === 'Eye Dam.' ? 10 : 0;
-  return lead - number + step;
 }

@@ -29,8 +29,8 @@ export function entryNames(
   asOf: string,
 ): ReadonlyMap<string, string> {
   const names = new Map<string, string>();
-  for (const { cas, name, high } of constituents) {
-    const entry = cas === null ? null : table.byCas(cas, asOf, high.value);
+  for (const { cas, name } of constituents) {
+    const entry = cas === null ? null : table.byCas(cas, asOf);
     if (!entry || synonyms(entry.name).includes(name.trim().toLowerCase())) continue;
     // Names of petroleum streams go on with what they consist of.
     const [first] = entry.name.split(/;\s/);

@@ -33,7 +33,9 @@ export function checkedProduct(product: Product, reference: Reference, asOf: str
   const weighed = weighOut(record);
   return {
     product,
-    resolved: formula.constituents.map((constituent, i) => resolve(constituent, i, reference.lookup)),
+    resolved: formula.constituents.map((constituent, i) =>
+      resolve(constituent, i, reference.lookup, record.form),
+    ),
     readAs: formula.constituents.flatMap(({ name, given }) =>
       (given.readAs ?? []).map(each => ({ name, ...each })),
     ),

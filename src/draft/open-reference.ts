@@ -1,7 +1,11 @@
 import type { HarmonisedLookup } from '../classify/resolve.ts';
 import { type BasisId, loadBasis } from '../reference/basis.ts';
+import type { CarcinogenListing } from '../reference/exposure/carcinogen-listings.ts';
+import { type ExposureTable, openExposure } from '../reference/exposure/open-exposure.ts';
+import type { SoughtEntry } from '../reference/harmonised/entry-scopes.ts';
 import { type HarmonisedTable, openHarmonised } from '../reference/harmonised/open-harmonised.ts';
 import { type LabelData, loadLabelData } from '../reference/label-data/load-label-data.ts';
+import type { LookUp } from '../reference/lists/look-up.ts';
 import { readPackageFile } from '../reference/package-files.ts';
 import type { Basis } from '../reference/thresholds.ts';
 import { type Outcome, succeed } from '../report/diagnostic.ts';
@@ -28,9 +32,31 @@ export function harmonisedTable(): HarmonisedTable {
 export async function openReference(id: BasisId, asOf: string): Promise<Outcome<Reference>> {
   const [basis, labelData] = await Promise.all([loadBasis(id, asOf), loadLabelData(id)]);
   if (!basis.ok) return basis;
+  const listed = basis.value.carcinogenLists !== null;
   return succeed({
     basis: basis.value,
     labelData,
-    lookup: (cas, percent) => harmonisedTable().byCas(cas, asOf, percent),
+    lookup: sought => ({
+      ...harmonisedTable().find(sought, asOf),
+      carcinogens: listed ? carcinogensOf(sought) : null,
+    }),
   });
+}
+
+let exposure: ExposureTable | null = null;
+const searched = new Map<string, LookUp<CarcinogenListing>>();
+
+/** Listings of a substance; each is searched once, because a table of what follows from a percent asks many times. */
+function carcinogensOf({ name, cas, form }: SoughtEntry): LookUp<CarcinogenListing> {
+  const key = `${cas ?? ''} ${form} ${name}`;
+  let found = searched.get(key);
+  if (!found) {
+    exposure ??= openExposure(
+      readPackageFile('hazard-data', 'exposure', 'osha-pel.tsv'),
+      readPackageFile('hazard-data', 'exposure', 'carcinogen-lists.tsv'),
+    );
+    found = exposure.carcinogens({ name, cas, form });
+    searched.set(key, found);
+  }
+  return found;
 }

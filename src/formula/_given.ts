@@ -7,6 +7,7 @@ export const saysSomething = ({
   ate,
   mFactors,
   peroxide,
+  harmonised,
   unknown,
   additive,
   relevant,
@@ -16,6 +17,7 @@ export const saysSomething = ({
   ate !== undefined ||
   mFactors !== undefined ||
   peroxide !== undefined ||
+  harmonised !== undefined ||
   unknown.length > 0 ||
   !additive ||
   relevant;
@@ -29,6 +31,7 @@ function canonical({
   ate,
   mFactors,
   peroxide,
+  harmonised,
   unknown,
   additive,
   relevant,
@@ -40,6 +43,7 @@ function canonical({
     ate,
     mFactors,
     peroxide,
+    harmonised,
     unknown: sorted(unknown),
     additive,
     relevant,

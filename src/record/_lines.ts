@@ -163,5 +163,12 @@ export function givenData(line: GivenInput): GivenData {
   if (line['m-factors']) given.mFactors = line['m-factors'];
   if (line.peroxide)
     given.peroxide = { groups: line.peroxide.groups, molarMass: line.peroxide['molar-mass'].base };
+  const { harmonised } = line;
+  if (harmonised)
+    given.harmonised = {
+      entry: harmonised.entry ?? null,
+      notes: harmonised.notes ?? [],
+      source: harmonised.source,
+    };
   return given;
 }

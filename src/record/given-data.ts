@@ -19,6 +19,15 @@ export interface ReadAs {
   readonly read: readonly string[];
 }
 
+/** What the record says of the harmonised entry of a constituent. */
+export interface HarmonisedAnswer {
+  /** Index number of the entry that is meant, where a CAS number has several. */
+  readonly entry: string | null;
+  /** Notes of CLP Annex VI 1.1.3.1 whose condition for leaving classes out is shown: `J`, `P`. */
+  readonly notes: readonly string[];
+  readonly source: string;
+}
+
 /** What the record itself says of a constituent, read from its notation. */
 export interface GivenData {
   /** Present: replaces the whole harmonised entry. An empty list with a source means known and not classified. */
@@ -27,6 +36,7 @@ export interface GivenData {
   readonly ate?: AteValues;
   readonly mFactors?: MultiplicationFactors;
   readonly peroxide?: PeroxideData;
+  readonly harmonised?: HarmonisedAnswer;
   readonly unknown: readonly Endpoint[];
   /** False where summing does not hold for skin and eye (strong acid or base and the like). */
   readonly additive: boolean;

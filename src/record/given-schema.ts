@@ -61,6 +61,18 @@ const groups = leaf(
   'Peroxygen groups (-O-O-) in a molecule',
 );
 
+const notes = ['J', 'K', 'L', 'M', 'N', 'P'] as const;
+
+const indexNumber = leaf(
+  text =>
+    /^\d{3}-\d{3}-\d{2}-[\dX]$/.test(text)
+      ? reads(text)
+      : misreads(`\`${text}\` is no index number of CLP Annex VI`, 'write it as in 017-002-01-X'),
+  'an index number',
+  '017-002-01-X',
+  'Index number of the entry that is meant, where a CAS number has several',
+);
+
 /** Hazards that one text names, with what was written where it is not in the notation. */
 export interface HazardsInput {
   readonly hazards: readonly Hazard[];
@@ -124,6 +136,22 @@ export const givenShape = {
       'For an organic peroxide: what its available oxygen is calculated from',
     ),
   ),
+  harmonised: z.optional(
+    mapping(
+      {
+        entry: z.optional(indexNumber),
+        notes: z.optional(
+          list(
+            oneOf(notes, 'A note'),
+            '[P]',
+            'Notes of CLP Annex VI 1.1.3.1 whose condition is shown, so that the classes they speak of are left out',
+          ),
+        ),
+        source: line('certificate of analysis 4711, benzene 0.02 %', 'What shows it'),
+      },
+      'Answers to what the harmonised entry leaves open',
+    ),
+  ),
   unknown: z.optional(
     list(oneOf(endpoints, 'An endpoint'), '[acute-oral]', 'Endpoints for which there is no usable data'),
   ),
@@ -141,6 +169,11 @@ export interface GivenInput {
   readonly ate?: { readonly [K in AteKey]?: Exact };
   readonly 'm-factors'?: { readonly acute?: number; readonly chronic?: number };
   readonly peroxide?: { readonly groups: number; readonly 'molar-mass': Measure };
+  readonly harmonised?: {
+    readonly entry?: string;
+    readonly notes?: readonly string[];
+    readonly source: string;
+  };
   readonly unknown?: readonly Endpoint[];
   readonly additive?: boolean;
   readonly relevant?: boolean;

@@ -36,7 +36,7 @@ export async function contextOf(
   if (!formula.ok || !reference.ok) throw new Error(JSON.stringify(formula.diagnostics));
   const { basis, lookup } = reference.value;
   const ingredients = formula.value.constituents.map((constituent, index) => {
-    const { data, entry } = resolve(constituent, index, lookup);
+    const { data, entry } = resolve(constituent, index, lookup, record.form);
     const { name, cas, water, given, high } = constituent;
     const limits = { supplementalLimits: given.hazards ? [] : (entry?.supplementalLimits ?? []) };
     return {

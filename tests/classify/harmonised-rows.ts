@@ -5,6 +5,7 @@ import type { Formula } from '../../src/formula/constituent.ts';
 import { expandFormula } from '../../src/formula/expand.ts';
 import { findClass } from '../../src/notation/classes.ts';
 import type { ProductRecord } from '../../src/record/product-record.ts';
+import { only } from '../../src/reference/harmonised/choose-entry.ts';
 import type { HarmonisedEntry } from '../../src/reference/harmonised/entry.ts';
 import { readRecord, recordAround } from '../support/cases.ts';
 
@@ -82,6 +83,6 @@ export async function classifierOfRows(asOf: string): Promise<RowClassifier> {
     ate.gas !== undefined || hazards.some(({ hazardClass }) => hazardClass.endsWith(' Gas'));
   return (row, percent) => {
     const { record, formula } = mixture(isGas(row) ? 'gas' : 'liquid', percent);
-    return classify(record, formula, reference.value.basis, () => row);
+    return classify(record, formula, reference.value.basis, () => only(row));
   };
 }

@@ -54,7 +54,8 @@ export function estimateOf(
   const { ate } = ingredient.data;
   const value = ate[key];
   // Reading `inhalation-forms-apart`: an estimate names the form that a category leaves open.
-  const open = !(ate.gas || ate.vapour || ate.mist) ? unnamedForm : value ? key : null;
+  const named = Boolean(ate.gas || ate.vapour || ate.mist);
+  const open = !named ? unnamedForm : value && isInhaled(key) ? key : null;
   const listed = listedCategory(ingredient, key, rules, open);
   const point = listed === null ? null : rules.conversion[key][listed]!;
   if (!value) return point === null ? null : { value: figure(point), category: listed, converted: true };
@@ -66,9 +67,11 @@ export function estimateOf(
     : { ...own, reading: 'ate-before-category', contradicts: listed! };
 }
 
+/** Whether a route and form is one of inhalation. */
+export const isInhaled = (key: AcuteKey): boolean => key !== 'oral' && key !== 'dermal';
+
 /** Toxic in one inhalation form is not unknown in another (reading `inhalation-forms-apart`). */
 export const knownInAnotherForm = ({ data }: Ingredient, key: AcuteKey): boolean =>
-  key !== 'oral' &&
-  key !== 'dermal' &&
+  isInhaled(key) &&
   (Boolean(data.ate.gas || data.ate.vapour || data.ate.mist) ||
     data.hazards.some(({ hazardClass, route }) => hazardClass === 'Acute Tox.' && route === 'inhalation'));

@@ -2,7 +2,7 @@ import type { AcuteKey, AcuteToxicityRules } from '../../reference/thresholds.ts
 import type { Context } from '../context.ts';
 import { type Ingredient, inhalationFormOf } from '../ingredient.ts';
 import type { ReadingId } from '../readings.ts';
-import { type Estimate, estimateOf, knownInAnotherForm } from './_acute-estimate.ts';
+import { type Estimate, estimateOf, isInhaled, knownInAnotherForm } from './_acute-estimate.ts';
 
 /** An ingredient with its estimate. */
 export interface Counted {
@@ -20,9 +20,6 @@ export interface Gathered {
   /** The category in which every ingredient of the mixture lies, or null. */
   readonly shared: string | null;
 }
-
-/** Whether a key is a form of inhalation. */
-export const isInhaled = (key: AcuteKey): boolean => key !== 'oral' && key !== 'dermal';
 
 const endpointOf = (key: AcuteKey) =>
   key === 'oral' ? 'acute-oral' : key === 'dermal' ? 'acute-dermal' : 'acute-inhalation';

@@ -4,7 +4,8 @@ import type { Context } from '../context.ts';
 import type { Because, EstimateTerm } from '../facts/because.ts';
 import { ofHealth } from '../facts/provision.ts';
 import { termOf } from '../sums.ts';
-import { type Counted, floorOf, type Gathered, isInhaled } from './_acute-gather.ts';
+import { isInhaled } from './_acute-estimate.ts';
+import { type Counted, floorOf, type Gathered } from './_acute-gather.ts';
 
 const termsOf = (counted: readonly Counted[]): EstimateTerm[] =>
   counted.map(({ ingredient, estimate: { value, converted, category } }) => ({

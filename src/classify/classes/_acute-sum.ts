@@ -6,7 +6,8 @@ import type { Because } from '../facts/because.ts';
 import { ofHealth } from '../facts/provision.ts';
 import type { Warning } from '../facts/warning.ts';
 import type { ReadingId } from '../readings.ts';
-import { type Counted, gatherEstimates, isInhaled } from './_acute-gather.ts';
+import { isInhaled } from './_acute-estimate.ts';
+import { type Counted, gatherEstimates } from './_acute-gather.ts';
 import { becauseNothingCounts, becauseOfFormula, becauseShared } from './_acute-reasons.ts';
 
 /** The acute toxicity of a mixture by one route and form. */

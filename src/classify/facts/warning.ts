@@ -1,6 +1,12 @@
 import type { Hazard, Route } from '../../notation/hazard.ts';
+import type { MultiplicationFactors, SpecificLimit } from '../../notation/limit.ts';
+import type { SupplementalLimit } from '../../notation/parse-limit.ts';
 import type { Exact } from '../../quantity/exact.ts';
 import type { BridgingPrinciple } from '../../record/product-record.ts';
+import type { CarcinogenListing } from '../../reference/exposure/carcinogen-listings.ts';
+import type { Decision } from '../../reference/harmonised/choose-entry.ts';
+import type { EntryNote } from '../../reference/harmonised/entry-notes.ts';
+import type { Found } from '../../reference/lists/look-up.ts';
 import type { AcuteKey } from '../../reference/thresholds.ts';
 import type { Because } from './because.ts';
 import type { Figure } from './figure.ts';
@@ -12,19 +18,79 @@ export type Warning = WarningFacts & { readonly cites: readonly Provision[] };
 export type WarningId = Warning['id'];
 
 type WarningFacts =
-  | { readonly id: 'no-data'; readonly constituent: number; readonly cas: string | null }
   | {
-      readonly id: 'milder-than-harmonised';
+      readonly id: 'no-data';
       readonly constituent: number;
-      readonly index: string;
-      readonly act: string;
-      readonly hazards: readonly Hazard[];
+      readonly cas: string | null;
+      /** The entry that applies from a later date. */
+      readonly later?: LaterEntry;
     }
   | {
-      readonly id: 'supplemental-replaced';
+      readonly id: 'record-replaces-entry';
+      readonly constituent: number;
+      /** What the record names as the source of its hazards. */
+      readonly source: string | null;
+      readonly index: string;
+      readonly act: string;
+      readonly lost: LostData;
+      /** Classes that the data of the entry would make more severe. */
+      readonly worse: readonly {
+        readonly class: string;
+        readonly route: Route | null;
+        /** Code, or outcome where not classified. */
+        readonly now: string;
+        readonly within: string;
+      }[];
+    }
+  | {
+      readonly id: 'entry-chosen';
       readonly constituent: number;
       readonly index: string;
-      readonly codes: readonly string[];
+      readonly name: string;
+      readonly by: Decision;
+      readonly others: readonly { readonly index: string; readonly name: string }[];
+    }
+  | ({
+      readonly id: 'entry-later';
+      readonly constituent: number;
+      /** Whether an entry in force is replaced; else there is none yet. */
+      readonly replaces: boolean;
+      /** Hazards that the data in use lack or have in a milder category. */
+      readonly hazards: readonly Hazard[];
+    } & LaterEntry)
+  | {
+      readonly id: 'carcinogen-listed';
+      readonly constituent: number;
+      /** Entries of OSHA, NTP and IARC. */
+      readonly listings: readonly Found<CarcinogenListing>[];
+      /** Class and category with which the constituent counts because OSHA names cancer; null where no list binds. */
+      readonly added: string | null;
+    }
+  | {
+      readonly id: 'entry-answer-unused';
+      readonly constituent: number;
+      /** Index number that is none of the substance; null where it is one, or none is named. */
+      readonly entry: string | null;
+      /** Notes that the entry does not have. */
+      readonly notes: readonly string[];
+      /** Index numbers of the substance. */
+      readonly known: readonly string[];
+    }
+  | {
+      readonly id: 'entry-notes';
+      readonly constituent: number;
+      readonly index: string;
+      readonly notes: readonly {
+        /** Letter or number of CLP Annex VI 1.1.3. */
+        readonly id: string;
+        readonly kind: EntryNote['kind'];
+        /** Classes and categories of the entry that depend on the note. */
+        readonly codes: readonly string[];
+        readonly shown: string;
+        /** Whether the record says that it is shown. */
+        readonly answered: boolean;
+      }[];
+      readonly source: string | null;
     }
   | { readonly id: 'no-source'; readonly constituent: number }
   | {
@@ -103,6 +169,28 @@ type WarningFacts =
       readonly open: OpenQuestion;
       readonly because: Because;
     };
+
+/** A row of CLP Annex VI Table 3 that applies from a later date. */
+export interface LaterEntry {
+  readonly index: string;
+  readonly act: string;
+  /** YYYY-MM-DD */
+  readonly from: string;
+}
+
+/** What of a harmonised entry is not in the data of the record that replace it. */
+export interface LostData {
+  /** Missing, or in a milder category. */
+  readonly hazards: readonly Hazard[];
+  /** Present, without their letters, organs or route. */
+  readonly details: readonly Hazard[];
+  readonly limits: readonly SpecificLimit[];
+  readonly ate: readonly { readonly key: AcuteKey; readonly value: Exact }[];
+  readonly mFactors: MultiplicationFactors;
+  /** EUH codes. */
+  readonly supplemental: readonly string[];
+  readonly supplementalLimits: readonly SupplementalLimit[];
+}
 
 export interface ReactiveShare {
   readonly constituent: number;

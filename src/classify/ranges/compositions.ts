@@ -21,7 +21,7 @@ export function compositionsOf(
   const { constituents, ranged } = formula;
   const highs = constituents.map(({ high }) => high);
   if (!ranged) return [highs];
-  const resolved = constituents.map((constituent, i) => resolve(constituent, i, lookup));
+  const resolved = constituents.map((constituent, i) => resolve(constituent, i, lookup, record.form));
   const contextAt = contextsOf(record, formula, resolved, basis, quietScale);
   const asked: Composition[] = [];
   const listening = (percents: Composition): Context => {

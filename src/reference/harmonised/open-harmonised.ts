@@ -1,16 +1,16 @@
+import { chooseEntry, type FoundEntry, only } from './choose-entry.ts';
 import { harmonisedColumns, splitCells } from './columns.ts';
-import { suitability } from './concentration-scope.ts';
 import { type HarmonisedEntry, readEntry } from './entry.ts';
+import { type SoughtEntry, solutionsOf } from './entry-scopes.ts';
 import { synonyms } from './synonyms.ts';
 
 /** Harmonised classifications (CLP Annex VI Table 3) by number or name, as they apply on a date `YYYY-MM-DD`. */
 export interface HarmonisedTable {
-  /**
-   * The entry of a CAS number. Of several the one that suits `percent` (0 to 100) of a mixture best, then the
-   * first by index number; null where none applies on the date.
-   */
-  byCas(cas: string, asOf: string, percent?: number): HarmonisedEntry | null;
-  /** All entries of a CAS number that apply on the date, by index number. */
+  /** The first entry of a CAS number by index number; null where none applies on the date. */
+  byCas(cas: string, asOf: string): HarmonisedEntry | null;
+  /** The entry of a substance in a mixture, with those that were not taken and the one that comes next. */
+  find(sought: Omit<SoughtEntry, 'name'>, asOf: string): FoundEntry;
+  /** All entries of a CAS number, with those of its solutions, that apply on the date, by index number. */
   candidates(cas: string, asOf: string): readonly HarmonisedEntry[];
   /** Rows of a CAS number that apply only after the date, the earliest first. */
   later(cas: string, asOf: string): readonly HarmonisedEntry[];
@@ -18,6 +18,8 @@ export interface HarmonisedTable {
   byIndex(index: string, asOf: string): HarmonisedEntry | null;
   /** The entry of a name or synonym, exact but for case. */
   byName(name: string, asOf: string): HarmonisedEntry | null;
+  /** CAS number and name of every row that has both, in the order of the file. */
+  names(): Generator<{ readonly cas: string; readonly name: string }>;
   /** Every row of every date, in the order of the file. */
   allRows(): Generator<HarmonisedEntry>;
 }
@@ -61,24 +63,38 @@ export function openHarmonised(file: Uint8Array): HarmonisedTable {
     return map;
   };
 
-  const candidates = (cas: string, asOf: string) => inForce(rowsOfKey(cas), asOf);
+  const rowsOfCas = (cas: string): readonly HarmonisedEntry[] => {
+    const solutions = solutionsOf(cas);
+    return solutions.length > 0 ? [...rowsOfKey(cas), ...solutions.flatMap(rowsOfIndex)] : rowsOfKey(cas);
+  };
+  const candidates = (cas: string, asOf: string) => inForce(rowsOfCas(cas), asOf);
+  const later = (cas: string, asOf: string) =>
+    rowsOfCas(cas)
+      .filter(({ appliesFrom }) => appliesFrom > asOf)
+      .sort((a, b) => compare(a.appliesFrom, b.appliesFrom));
 
   return {
-    byCas(cas, asOf, percent) {
-      const found = candidates(cas, asOf);
-      if (percent === undefined || found.length < 2) return found[0] ?? null;
-      return found.reduce((best, next) =>
-        suitability(next, percent) > suitability(best, percent) ? next : best,
-      );
+    byCas: (cas, asOf) => candidates(cas, asOf)[0] ?? null,
+    find(sought, asOf) {
+      const { cas } = sought;
+      if (cas === null) return only(null);
+      const chosen = chooseEntry(candidates(cas, asOf), sought);
+      const next = later(cas, asOf);
+      const own = next.filter(({ index }) => index === chosen.entry?.index);
+      return { ...chosen, later: chooseEntry(own.length > 0 ? own.slice(0, 1) : next, sought).entry };
     },
     candidates,
-    later: (cas, asOf) =>
-      rowsOfKey(cas)
-        .filter(({ appliesFrom }) => appliesFrom > asOf)
-        .sort((a, b) => compare(a.appliesFrom, b.appliesFrom)),
+    later,
     byIndex: (index, asOf) => inForce(rowsOfIndex(index), asOf)[0] ?? null,
     byName: (name, asOf) =>
       inForce((lineNames().get(name.trim().toLowerCase()) ?? []).map(readLine), asOf)[0] ?? null,
+    *names() {
+      for (const line of bytes.toString('utf8').split('\n').slice(1)) {
+        const cells = line.split('\t', NAME_CELL + 1);
+        const [key = '', index] = cells;
+        if (key !== '' && key !== index) yield { cas: key, name: cells[NAME_CELL] ?? '' };
+      }
+    },
     *allRows() {
       for (let at = nextLine(bytes, 0); at < bytes.length; at = nextLine(bytes, at))
         yield readLine(lineAt(at));

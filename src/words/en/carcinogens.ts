@@ -1,5 +1,7 @@
+import type { Warning } from '../../classify/facts/warning.ts';
 import type { CarcinogenListing } from '../../reference/exposure/carcinogen-listings.ts';
 import type { LookUp, SetAside } from '../../reference/lists/look-up.ts';
+import type { Telling } from '../words.ts';
 import { foundText } from './list-search.ts';
 
 const NTP = {
@@ -43,3 +45,25 @@ export const listingRows = (name: string, { found }: LookUp<CarcinogenListing>):
 /** Entries that a reader may expect and that do not concern the product. */
 export const setAsideTexts = (name: string, { setAside }: LookUp<CarcinogenListing>): readonly string[] =>
   setAside.map(({ row, reason }) => `The entry "${row.name}" does not concern ${name}: ${REASONS[reason]}.`);
+
+/** What the lists say of a constituent that its data do not classify as a carcinogen. */
+export function carcinogenListed(
+  { constituent, listings, added }: Extract<Warning, { id: 'carcinogen-listed' }>,
+  tell: Telling,
+): string {
+  const texts = listings.map(each => {
+    const { row } = each;
+    const lists = [
+      row.osha && `OSHA (29 CFR ${row.osha})`,
+      row.ntp && `NTP (${row.ntp})`,
+      row.iarc && `IARC (group ${row.iarc.group})`,
+    ].filter(Boolean);
+    const how = foundText(each);
+    return `${lists.join(', ')} as ${row.name}${how ? ` (${how})` : ''}`;
+  });
+  const then =
+    added === null
+      ? 'decide whether it is classified'
+      : `it counts as ${added}, because what OSHA regulates for cancer shall be classified; a source of your own may give another category`;
+  return `${tell.names(constituent)} is not classified as a carcinogen in its data, and is listed by ${texts.join('; ')}: ${then}`;
+}

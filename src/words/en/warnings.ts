@@ -11,19 +11,38 @@ import type {
 import { plain, type Style } from '../../quantity/print.ts';
 import type { Telling } from '../words.ts';
 import { because, extremePhText } from './because.ts';
+import { carcinogenListed } from './carcinogens.ts';
+import {
+  entryAnswerUnused,
+  entryChosen,
+  entryLater,
+  entryNotes,
+  notYet,
+  recordReplacesEntry,
+} from './entries.ts';
 import { gasOf } from './sums.ts';
 
 /** What a reviewer must know, in a sentence. */
 export function warning(found: Warning, tell: Telling): string {
   switch (found.id) {
-    case 'no-data':
-      return `${tell.names(found.constituent)}${found.cas ? ` (CAS ${found.cas})` : ''}: no hazards in the record and no harmonised entry; every endpoint without a value is unknown`;
-    case 'milder-than-harmonised': {
-      const codes = found.hazards.map(({ code, route }) => (route ? `${code} (${route})` : code));
-      return `${tell.names(found.constituent)}: the record is milder than the harmonised entry ${found.index} (${found.act}) for ${codes.join(', ')}`;
+    case 'no-data': {
+      const entry = found.later
+        ? `no harmonised entry in force (${notYet(found.later)})`
+        : 'no harmonised entry';
+      return `${tell.names(found.constituent)}${found.cas ? ` (CAS ${found.cas})` : ''}: no hazards in the record and ${entry}; every endpoint without a value is unknown`;
     }
-    case 'supplemental-replaced':
-      return `${tell.names(found.constituent)}: the hazards of the record replace the harmonised entry ${found.index} with its ${found.codes.join(', ')}`;
+    case 'record-replaces-entry':
+      return recordReplacesEntry(found, tell);
+    case 'entry-chosen':
+      return entryChosen(found, tell);
+    case 'entry-later':
+      return entryLater(found, tell);
+    case 'carcinogen-listed':
+      return carcinogenListed(found, tell);
+    case 'entry-answer-unused':
+      return entryAnswerUnused(found, tell);
+    case 'entry-notes':
+      return entryNotes(found, tell);
     case 'no-source':
       return `${tell.names(found.constituent)}: \`hazards: []\` without a source; name what it rests on`;
     case 'minimum-classification':

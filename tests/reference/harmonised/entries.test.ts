@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { printLimit, printSupplementalLimit } from '../../../src/notation/parse-limit.ts';
 import { printHazard } from '../../../src/notation/print-hazard.ts';
+import type { PhysicalForm } from '../../../src/record/product-record.ts';
 import { formatAct } from '../../../src/reference/harmonised/act.ts';
 import { openHarmonised } from '../../../src/reference/harmonised/open-harmonised.ts';
 import { bytes, table } from './_table.ts';
@@ -132,25 +133,64 @@ describe('entries of Table 3', () => {
 });
 
 describe('several entries for one CAS number', () => {
+  const taken = (cas: string, percent: number, form: PhysicalForm = 'liquid') =>
+    table.find({ cas, percent, form }, today).entry;
+
   it('nitric acid: above and up to 70 %, 007-004-00-1 and 007-030-00-3', () => {
     expect(table.candidates('7697-37-2', today).map(({ index }) => index)).toEqual([
       '007-004-00-1',
       '007-030-00-3',
     ]);
     expect(table.byCas('7697-37-2', today)?.index).toBe('007-004-00-1');
-    expect(table.byCas('7697-37-2', today, 70)?.index).toBe('007-030-00-3');
-    expect(table.byCas('7697-37-2', today, 70.5)?.index).toBe('007-004-00-1');
-    expect(table.byCas('7697-37-2', today, 5)?.ate.vapour?.value).toBe(2.65);
+    expect(taken('7697-37-2', 70)?.index).toBe('007-030-00-3');
+    expect(taken('7697-37-2', 70.5)?.index).toBe('007-004-00-1');
+    expect(taken('7697-37-2', 5)?.ate.vapour?.value).toBe(2.65);
   });
 
   it('hydrogen fluoride and hydrofluoric acid: Note B is for solutions', () => {
-    expect(table.byCas('7664-39-3', today, 100)?.index).toBe('009-002-00-6');
-    expect(table.byCas('7664-39-3', today, 4)?.index).toBe('009-003-00-1');
+    expect(taken('7664-39-3', 100)?.index).toBe('009-002-00-6');
+    expect(taken('7664-39-3', 4)?.index).toBe('009-003-00-1');
   });
 
   it('hydroxylamine: above and up to 55 %', () => {
-    expect(table.byCas('7803-49-8', today, 56)?.index).toBe('612-122-00-7');
-    expect(table.byCas('7803-49-8', today, 20)?.index).toBe('612-122-01-4');
+    expect(taken('7803-49-8', 56)?.index).toBe('612-122-00-7');
+    expect(taken('7803-49-8', 20)?.index).toBe('612-122-01-4');
+  });
+
+  // Names of the entries: "silver massive: [particle diameter ≥ 1 mm]", "hydrogen chloride", "hydrochloric acid ... %".
+  it.each([
+    ['hydrochloric acid in a liquid is the solution', '7647-01-0', 31, 'liquid', '017-002-01-X'],
+    ['in a solid too', '7647-01-0', 5, 'solid', '017-002-01-X'],
+    ['and the gas in a gas', '7647-01-0', 5, 'gas', '017-002-00-2'],
+    ['and by itself', '7647-01-0', 100, 'liquid', '017-002-00-2'],
+    ['hydrobromic acid', '10035-10-6', 48, 'liquid', '035-002-01-8'],
+    ['hydriodic acid', '10034-85-2', 57, 'liquid', '053-002-01-6'],
+    ['ammonia solution by the number of the gas', '7664-41-7', 10, 'liquid', '007-001-01-2'],
+    ['dimethylamine in a liquid', '124-40-3', 40, 'liquid', '612-001-01-6'],
+    ['silver in a liquid is no massive metal', '7440-22-4', 1, 'liquid', '047-006-00-X'],
+    ['piperazine in a solid', '110-85-0', 10, 'solid', '612-057-00-4'],
+    ['piperazine in a liquid', '110-85-0', 10, 'liquid', '612-057-01-1'],
+    ['imazalil sulphate in a liquid', '58594-72-2', 1, 'liquid', '613-043-01-8'],
+    // Which of the two it is, nobody said: the more severe.
+    ['butane, with butadiene or without', '106-97-8', 30, 'aerosol', '601-004-01-8'],
+  ] as const)('%s', (_, cas, percent, form, index) => {
+    expect(taken(cas, percent, form)?.index).toBe(index);
+  });
+
+  it('names all others of all numbers that have several, in every form', () => {
+    const numbers = new Set<string>();
+    for (const { cas } of table.allRows())
+      if (cas && table.candidates(cas, today).length > 1) numbers.add(cas);
+    expect(numbers.size).toBeGreaterThan(40);
+    for (const cas of numbers)
+      for (const form of ['liquid', 'solid', 'gas', 'aerosol'] as const)
+        for (const percent of [0.1, 60, 100]) {
+          const { entry, others, by } = table.find({ cas, percent, form }, today);
+          expect([entry, ...others].map(each => each!.index).sort()).toEqual(
+            table.candidates(cas, today).map(({ index }) => index),
+          );
+          expect(by).not.toBeNull();
+        }
   });
 });
 
