@@ -20,10 +20,14 @@ import {
   supplementalStatements,
 } from './supplemental/supplemental-statements.ts';
 import { unknownAquatic, unknownShare } from './unknown-shares.ts';
+import { categoriesOutside } from './warnings/categories-outside.ts';
+import { doubtfulMeasurements } from './warnings/doubtful-measurements.ts';
 import { nearLimit } from './warnings/near-limit.ts';
+import { phMissing } from './warnings/ph-missing.ts';
 import { reactiveConstituents } from './warnings/reactive-constituents.ts';
 import { respiratoryTract } from './warnings/respiratory-tract.ts';
 import { limitsWouldMatter } from './warnings/specific-limits.ts';
+import { undecidedWithCause } from './warnings/undecided-with-cause.ts';
 import { isMoreSevere, mildestOf, worstOf } from './worst.ts';
 
 /**
@@ -52,8 +56,12 @@ export function classify(
   const used = new Set<ReadingId>();
   const warnings: Warning[] = [];
   for (const each of resolved) warnings.push(...each.warnings);
+  const highest = contextAt(formula.constituents.map(({ high }) => high));
   warnings.push(
-    ...reactiveConstituents(contextAt(formula.constituents.map(({ high }) => high)).mixture, scale),
+    ...phMissing(highest),
+    ...doubtfulMeasurements(highest),
+    ...categoriesOutside(basis, highest.mixture.ingredients),
+    ...reactiveConstituents(highest.mixture, scale),
   );
   const hazards: ClassifiedHazard[] = [];
   const otherClasses: OtherClass[] = [];
@@ -69,6 +77,7 @@ export function classify(
     ...supplemental.questions.map(({ warning }) => warning),
     ...unheardEvidence({ evidence: record.evidence, basis }, results),
     ...respiratoryTract(basis, hazards),
+    ...undecidedWithCause(results),
     ...nearLimit(results),
   );
   if (formula.ranged) used.add('range-end');

@@ -50,6 +50,7 @@ const situations: Readonly<Record<ReadingId, Situation>> = {
   'show-sub-category': ['us-hcs', '5 % Skin Corr. 1A'],
   'extreme-ph': ['us-hcs', '1 % Skin Irrit. 2 + pH 2'],
   'moderate-ph': ['us-hcs', '5 % Skin Corr. 1B + pH 7'],
+  'ph-missing': ['us-hcs', '1 % none', formula('1310-73-2', 4)],
   'not-additive': ['us-hcs', '1 % Skin Corr. 1B | not additive'],
   'corrosive-implies-eye': ['eu-clp', '2.5 % Skin Corr. 1B | limit Skin Corr. 1B: C >= 2.5'],
   'eye-2b': ['us-hcs', '10 % Eye Irrit. 2B'],

@@ -9,7 +9,8 @@ import { ofHealth } from '../facts/provision.ts';
 import { type Ingredient, lowestBound, type Mixture } from '../ingredient.ts';
 import { type Objective, objective } from '../ranges/objective.ts';
 import type { ReadingId } from '../readings.ts';
-import { becauseOfOne, type SumTerm } from '../sums.ts';
+import { judgedSevere } from '../strong.ts';
+import { becauseOfOne, figure, type SumTerm } from '../sums.ts';
 
 /** The ingredients that concern skin or eye, in the groups that the law judges apart. */
 export interface Sorted {
@@ -137,4 +138,30 @@ export function firstAtLimit(
     return becauseOfOne(ingredient, percent, specific, rule, cites);
   }
   return null;
+}
+
+/** Each strong acid or base of a mixture without a pH, by itself. */
+export const strongAlone = (context: Context): readonly (Objective | null)[] =>
+  judgedSevere(context).map(strong =>
+    objective(context.mixture, ({ index }) => (index === strong.index ? 1 : 0)),
+  );
+
+/**
+ * Category 1 by a strong acid or base from the table's percent while the pH, which would decide, is not known
+ * (A.2.3.3.4, Table A.2.4; A.3.3.3.4, Table A.3.4; CLP and UN 3.2.3.3.4, 3.3.3.3.4).
+ * @param hasOwnLimit whether specific limits that count decide for an ingredient (CLP Article 10).
+ */
+export function strongAtLimit(
+  context: Context,
+  limit: number,
+  paragraph: string,
+  hasOwnLimit: (ingredient: Ingredient) => boolean,
+  used: Set<ReadingId>,
+): Because | null {
+  const found = judgedSevere(context).find(
+    ingredient => !hasOwnLimit(ingredient) && context.scale.reaches(ingredient.percent, limit),
+  );
+  if (!found) return null;
+  used.add('ph-missing');
+  return becauseOfOne(found, figure(limit), false, 'strong-without-ph', [ofHealth(context.basis, paragraph)]);
 }

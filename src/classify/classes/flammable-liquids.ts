@@ -1,13 +1,20 @@
+import type { Hazard } from '../../notation/hazard.ts';
 import { type ClassResult, type Context, plainHazard } from '../context.ts';
 import type { Because } from '../facts/because.ts';
 import { ofPhysical } from '../facts/provision.ts';
+import { hazardsOf, type Ingredient } from '../ingredient.ts';
 import { flashMeasurement, measurementOf } from '../measured.ts';
+import { outsideBasis } from '../outside-basis.ts';
 import { wrongForm } from './physical.ts';
 
 const CLASS = 'Flam. Liq.';
 const statements: Readonly<Record<string, string>> = { '1': 'H224', '2': 'H225', '3': 'H226', '4': 'H227' };
 
-/** Flammable liquids by flash point and initial boiling point: B.6.2 with Table B.6.1; CLP and UN 2.6.2 with Table 2.6.1. */
+/** Hazards of an ingredient that the basis knows. */
+const own = ({ basis }: Context, ingredient: Ingredient): readonly Hazard[] =>
+  hazardsOf(ingredient, CLASS).filter(({ code }) => outsideBasis(basis, code) === null);
+
+/** Flammable liquids by flash point and initial boiling point: B.6.2 with Table B.6.1; CLP and UN 2.6.2 with Table 2.6.1. A product that is one substance takes its class. */
 export function flammableLiquids(context: Context): ClassResult[] {
   return [judge(context)];
 }
@@ -22,7 +29,22 @@ function judge(context: Context): ClassResult {
   const measured = mixture.properties.flashPoint;
   const flash = measured?.value;
   if (!measured || !flash) {
-    const because: Because = { kind: 'flash-point', found: 'missing', cites };
+    const flammable = mixture.ingredients.filter(
+      ingredient => ingredient.percent.value > 0 && own(context, ingredient).length > 0,
+    );
+    const only = flammable.find(({ percent }) => scale.compare(percent, 100) >= 0);
+    if (only) {
+      const [hazard] = own(context, only);
+      const why: Because = { kind: 'substance', constituent: only.index, code: hazard!.code, cites };
+      const given = plainHazard(CLASS, hazard!.category, [statements[hazard!.category]!]);
+      return { class: CLASS, outcome: 'classified', hazard: given, because: why };
+    }
+    const because: Because = {
+      kind: 'flash-point',
+      found: 'missing',
+      ...(flammable.length > 0 && { flammable: flammable.map(({ index }) => index) }),
+      cites,
+    };
     return { class: CLASS, outcome: 'insufficient-data', because };
   }
   if (flash.kind === 'none') {

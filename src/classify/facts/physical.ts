@@ -15,6 +15,8 @@ export interface FlashPointBecause extends ReasonBase {
   /** Bounds in degrees Celsius that the flash point was held against; null where open. */
   readonly above?: { readonly limit: number; readonly operator: '>=' | '>' } | null;
   readonly upTo?: { readonly limit: number; readonly operator: '<' | '<=' } | null;
+  /** Of a flash point that is missing: constituents that are flammable liquids. */
+  readonly flammable?: readonly number[];
   readonly boiling?: {
     readonly measured: Measurement | null;
     readonly limit: number;

@@ -73,6 +73,36 @@ type WarningFacts =
       readonly operator: '<=' | '>=';
       readonly limit: number;
     }
+  | {
+      /** A strong acid or base, and no pH to judge by. */
+      readonly id: 'ph-missing';
+      readonly constituents: readonly ReactiveShare[];
+      /** Whether it is judged at the severe side meanwhile. */
+      readonly severe: boolean;
+    }
+  | {
+      readonly id: 'undecided-with-cause';
+      readonly classes: readonly string[];
+      /** Those that have the hazard. */
+      readonly constituents: readonly number[];
+      readonly needs: Needed;
+      /** Those without data, where they leave the class open. */
+      readonly lacking: readonly number[];
+    }
+  | {
+      readonly id: 'doubtful-measurement';
+      readonly property: 'flash-point' | 'pH';
+      /** Null of a flash point that a test did not find. */
+      readonly value: Exact | null;
+      readonly constituents: readonly ReactiveShare[];
+    }
+  | {
+      readonly id: 'category-not-in-basis';
+      readonly constituent: number;
+      /** Class and category. */
+      readonly hazards: readonly string[];
+      readonly basis: string;
+    }
   | { readonly id: 'boiling-point-missing' /** Degrees Celsius. */; readonly below: number }
   | {
       readonly id: 'near-limit';
@@ -103,6 +133,9 @@ type WarningFacts =
       readonly open: OpenQuestion;
       readonly because: Because;
     };
+
+/** What would decide a class that is open. */
+export type Needed = 'flash-point' | 'viscosity' | 'test' | 'data';
 
 export interface ReactiveShare {
   readonly constituent: number;

@@ -1,16 +1,12 @@
 import supplemental from '../../../hazard-data/eu-clp/supplemental.json' with { type: 'json' };
 import pairs from '../../../hazard-data/reactivity/pairs.json' with { type: 'json' };
 import { unitOf } from '../../classify/facts/figure.ts';
-import type {
-  BridgingFault,
-  EvidenceFault,
-  OpenQuestion,
-  ReactiveShare,
-  Warning,
-} from '../../classify/facts/warning.ts';
+import type { BridgingFault, EvidenceFault, OpenQuestion, Warning } from '../../classify/facts/warning.ts';
 import { plain, type Style } from '../../quantity/print.ts';
 import type { Telling } from '../words.ts';
 import { because, extremePhText } from './because.ts';
+import { openPoint } from './open-points.ts';
+import { sharesOf } from './shares.ts';
 import { gasOf } from './sums.ts';
 
 /** What a reviewer must know, in a sentence. */
@@ -45,6 +41,11 @@ export function warning(found: Warning, tell: Telling): string {
       return evidenceNotUsed(found, tell);
     case 'reserve-to-be-confirmed':
       return `${extremePhText(found, tell)} is set aside for ${found.part === 'skin' ? 'skin' : 'eyes'} by evidence on reserve alone; other data must confirm that the mixture does no such damage`;
+    case 'ph-missing':
+    case 'undecided-with-cause':
+    case 'doubtful-measurement':
+    case 'category-not-in-basis':
+      return openPoint(found, tell);
     case 'boiling-point-missing':
       return `flash point below ${tell.style.show(found.below)} ${tell.style.celsius} and no initial boiling point: Flam. Liq. 1 is not excluded`;
     case 'near-limit': {
@@ -131,20 +132,13 @@ function reactive(
   tell: Telling,
 ) {
   const pair = pairs.pairs.find(each => each.id === id)!;
-  const list = (shares: readonly ReactiveShare[]): string =>
-    shares
-      .map(({ constituent, amount }) => {
-        const share = tell.amounts ? `${tell.style.show(amount.value)} % ` : '';
-        return `${share}${tell.names(constituent)}`;
-      })
-      .join(', ');
   const follows = {
     'mark-not-additive': `sums count both as if unreacted: mark them \`additive: false\` and ${pH ? `judge by the measured pH ${tell.style.show(pH.value)}` : 'give the measured pH'}`,
     'salt-at-this-ph': `at the measured pH ${pH ? tell.style.show(pH.value) : ''} the acid is present as its salt; the reaction comes with acidification`,
     'does-not-hold':
       'a calculation from the ingredients does not hold for what forms; show that they do not react in the mixture',
   }[advice];
-  return `${pair.danger}: ${list(left)} with ${list(right)}: ${pair.text} (gives ${pair.gives}); ${follows}`;
+  return `${pair.danger}: ${sharesOf(left, tell)} with ${sharesOf(right, tell)}: ${pair.text} (gives ${pair.gives}); ${follows}`;
 }
 
 function openText(open: OpenQuestion, code: string): string {

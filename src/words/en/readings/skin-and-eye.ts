@@ -35,6 +35,14 @@ export const skinAndEye = {
       'never-lowers': 'no, it never lowers a class',
     },
   },
+  'ph-missing': {
+    question: 'What does a strong acid or base give where the pH of the mixture is not known?',
+    options: {
+      'category-1':
+        'Category 1 from 1 %, as the tables say of acids and bases of extreme pH; a warning asks for the pH. A specific limit that counts decides in its place',
+      'by-sum': 'what the sum of its concentration and others gives',
+    },
+  },
   'not-additive': {
     question: 'Which ingredients are judged outside the sums?',
     options: {
