@@ -68,8 +68,10 @@ export function classify(
   for (const result of results) {
     for (const id of result.readings ?? []) used.add(id);
     if (result.warnings) warnings.push(...result.warnings);
-    if (result.outcome === 'classified') hazards.push(hazardOf(result));
-    else otherClasses.push(otherClassOf(result));
+    if (result.outcome === 'classified') {
+      hazards.push(hazardOf(result));
+      if (result.beside) hazards.push(result.beside);
+    } else otherClasses.push(otherClassOf(result));
   }
   for (const statement of supplemental.statements) for (const id of statement.readings) used.add(id);
   for (const question of supplemental.questions) for (const id of question.readings) used.add(id);
@@ -170,6 +172,7 @@ const hazardOf = ({
   form: hazard.form,
   effect: hazard.effect,
   organs: hazard.organs,
+  ...(hazard.harms && { harms: hazard.harms }),
   triggers: hazard.triggers,
   statements: hazard.statements,
   because,

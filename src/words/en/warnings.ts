@@ -34,7 +34,7 @@ export function warning(found: Warning, tell: Telling): string {
       return `${found.class}: ${tell.style.show(found.amount.value)} % ${tell.names(found.constituent)} gives Category 2 for ${about}; the mixture is given Category 1 alone, and whether Category 2 is told as well is for the reviewer`;
     }
     case 'stot-organ-missing':
-      return `${found.class}: no organ is known for ${tell.names(found.constituent)}; the statement names those of other ingredients alone (${found.organs.join(', ')})`;
+      return `${found.class}: no organ is known for ${tell.names(found.constituent)}; the statement says "organs", since a list of those of other ingredients (${found.organs.join(', ')}) would read as complete`;
     case 'carcinogen-label-optional':
       return `${found.constituents.map(tell.names).join(', ')}: Carc. 2 below ${tell.style.show(found.below)} %: the data sheet must say so, the label warning is optional`;
     case 'evidence-not-used':
