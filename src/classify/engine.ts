@@ -8,7 +8,6 @@ import type { Classification, ClassifiedHazard, OtherClass, Reading } from './cl
 import type { ClassResult } from './context.ts';
 import { type ClassifiedRecord, contextsOf } from './contexts.ts';
 import { describeConstituent } from './describe.ts';
-import { unheardEvidence } from './evidence.ts';
 import { ofHealth } from './facts/provision.ts';
 import type { Warning } from './facts/warning.ts';
 import { mildEnds, type Spread, worstEnds } from './ranges/spread.ts';
@@ -19,6 +18,7 @@ import {
   type Supplemental,
   supplementalStatements,
 } from './supplemental/supplemental-statements.ts';
+import { unheardEvidence } from './unheard-evidence.ts';
 import { unknownAquatic, unknownShare } from './unknown-shares.ts';
 import { categoriesOutside } from './warnings/categories-outside.ts';
 import { doubtfulMeasurements } from './warnings/doubtful-measurements.ts';

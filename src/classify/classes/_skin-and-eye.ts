@@ -63,13 +63,13 @@ export const isRelevant = (scale: Scale, { relevant, percent }: Ingredient, floo
 
 /**
  * The results of a class for skin or eye. What the cut-off left out, and what set an extreme pH aside, goes with
- * every reason; the warnings on that only where Category 1 is not given.
+ * every reason; the warnings on that not where the ingredients alone give Category 1.
  */
 export function resultsOf(
   name: string,
   cutOff: CitedPercent,
   { below }: Sorted,
-  { setAside, warnings }: PhFinding,
+  { because: byPh, setAside, warnings }: PhFinding,
   used: ReadonlySet<ReadingId>,
 ): {
   readonly given: (hazard: ReturnType<typeof plainHazard>, because: Because) => ClassResult;
@@ -90,7 +90,7 @@ export function resultsOf(
       hazard,
       because: told(because),
       readings: [...used],
-      warnings: hazard.category.startsWith('1') ? [] : warnings,
+      warnings: hazard.category.startsWith('1') && !byPh ? [] : warnings,
       floor,
     }),
     notGiven: because => ({

@@ -1,7 +1,11 @@
+import doubts from '../../../hazard-data/measured-doubts.json' with { type: 'json' };
 import type { Hazard } from '../../notation/hazard.ts';
+import { Exact } from '../../quantity/exact.ts';
+import type { FlashPoint } from '../../record/product-record.ts';
 import { type ClassResult, type Context, plainHazard } from '../context.ts';
 import type { Because } from '../facts/because.ts';
 import { ofPhysical } from '../facts/provision.ts';
+import type { Warning } from '../facts/warning.ts';
 import { hazardsOf, type Ingredient } from '../ingredient.ts';
 import { flashMeasurement, measurementOf } from '../measured.ts';
 import { outsideBasis } from '../outside-basis.ts';
@@ -53,16 +57,23 @@ function judge(context: Context): ClassResult {
     return { class: CLASS, outcome: 'not-classified', because };
   }
 
-  const { celsius } = flash;
+  const cup = openCup(context, flash);
+  const { judged: celsius } = cup;
   const found = { found: 'temperature', measured: flashMeasurement(measured, flash), cites } as const;
   const because = (
     between: Pick<Because & { kind: 'flash-point' }, 'above' | 'upTo' | 'boiling'>,
   ): Because => ({
     kind: 'flash-point',
     ...found,
+    ...(cup.moved && { lessOpenCup: doubts.openCup.more }),
     ...between,
   });
+  const beside = {
+    readings: flash.cup === 'open' ? (['open-cup'] as const) : [],
+    warnings: cup.warnings,
+  };
   const given = (category: string, why: Because): ClassResult => ({
+    ...beside,
     class: CLASS,
     outcome: 'classified',
     hazard: plainHazard(CLASS, category, [statements[category]!]),
@@ -84,8 +95,8 @@ function judge(context: Context): ClassResult {
     if (boiling) return given(low ? '1' : '2', why);
     return {
       ...given('2', why),
-      readings: ['boiling-point-missing'],
-      warnings: [{ id: 'boiling-point-missing', below: extreme, cites }],
+      readings: [...beside.readings, 'boiling-point-missing'],
+      warnings: [...beside.warnings, { id: 'boiling-point-missing', below: extreme, cites }],
     };
   }
   if (scale.compare(celsius, flammable) <= 0)
@@ -105,5 +116,33 @@ function judge(context: Context): ClassResult {
       }),
     );
   const above = { limit: combustible ?? flammable, operator: '>' } as const;
-  return { class: CLASS, outcome: 'not-classified', because: because({ above }) };
+  return { class: CLASS, outcome: 'not-classified', because: because({ above }), ...beside };
+}
+
+/**
+ * The temperature to judge by. Categories are of closed cups (B.6.3; CLP and UN 2.6.4.4), and an open cup gives higher
+ * values: near a limit the more severe side is taken (reading `open-cup`).
+ */
+function openCup(
+  { basis, scale, take }: Context,
+  { celsius, cup }: Extract<FlashPoint, { kind: 'temperature' }>,
+): { readonly judged: Exact; readonly moved: boolean; readonly warnings: readonly Warning[] } {
+  if (cup !== 'open') return { judged: celsius, moved: false, warnings: [] };
+  const { extreme, flammable, combustible, cite } = {
+    ...basis.flammableLiquids.flashPoint,
+    cite: basis.flammableLiquids.cite,
+  };
+  const { more } = doubts.openCup;
+  const lower = Exact.fraction(celsius.exact.sub(more));
+  const crosses =
+    (scale.compare(celsius, extreme) >= 0 && scale.compare(lower, extreme) < 0) ||
+    [flammable, combustible].some(
+      limit => limit !== null && scale.compare(celsius, limit) > 0 && scale.compare(lower, limit) <= 0,
+    );
+  const moved = crosses && take('open-cup') === 'severe-side';
+  return {
+    judged: moved ? lower : celsius,
+    moved,
+    warnings: [{ id: 'open-cup', celsius, more, moved, cites: [ofPhysical(basis, cite)] }],
+  };
 }

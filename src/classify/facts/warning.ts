@@ -69,6 +69,8 @@ type WarningFacts =
   | {
       readonly id: 'reserve-to-be-confirmed';
       readonly part: 'skin' | 'eye';
+      /** Whether Category 1 stands until then. */
+      readonly stands: boolean;
       readonly pH: Exact;
       readonly operator: '<=' | '>=';
       readonly limit: number;
@@ -102,6 +104,31 @@ type WarningFacts =
       /** Class and category. */
       readonly hazards: readonly string[];
       readonly basis: string;
+    }
+  | {
+      /** Evidence that disagrees with a measured property, or with other evidence. */
+      readonly id: 'evidence-conflict';
+      readonly class: string;
+      /** Class and category, or outcome, of the evidence. */
+      readonly finds: string;
+      readonly method: string;
+      readonly source: string;
+      readonly against:
+        | { readonly kind: 'measured'; readonly property: 'pH' | 'flash-point'; readonly value: Exact }
+        | { readonly kind: 'evidence'; readonly method: string; readonly source: string };
+      /** What the other side finds. */
+      readonly other: string;
+      /** Which of the two is taken. */
+      readonly taken: 'evidence' | 'other';
+    }
+  | {
+      /** An open cup gives higher values than the closed cup of the law. */
+      readonly id: 'open-cup';
+      readonly celsius: Exact;
+      /** Degrees by which a closed cup may lie lower. */
+      readonly more: number;
+      /** Whether that was counted, and made the class more severe. */
+      readonly moved: boolean;
     }
   | { readonly id: 'boiling-point-missing' /** Degrees Celsius. */; readonly below: number }
   | {

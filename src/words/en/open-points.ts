@@ -4,12 +4,20 @@ import { sharesOf } from './shares.ts';
 
 type OpenPoint = Extract<
   Warning,
-  { id: 'ph-missing' | 'undecided-with-cause' | 'doubtful-measurement' | 'category-not-in-basis' }
+  {
+    id: 'open-cup' | 'ph-missing' | 'undecided-with-cause' | 'doubtful-measurement' | 'category-not-in-basis';
+  }
 >;
 
 /** What is open for lack of a measurement, of data or of a category. */
 export function openPoint(found: OpenPoint, tell: Telling): string {
   switch (found.id) {
+    case 'open-cup': {
+      const follows = found.moved
+        ? `judged as if that much lower, since that changes the class`
+        : 'that does not change the class';
+      return `flash point ${tell.style.show(found.celsius.value)} ${tell.style.celsius} is of an open cup; a closed cup, which the law asks for, gives up to ${tell.style.show(found.more)} ${tell.style.celsius} less: ${follows}`;
+    }
     case 'ph-missing': {
       const judged = found.severe
         ? 'judged as corrosive to skin and eyes from 1 % until then'

@@ -5,6 +5,7 @@ import type { BridgingFault, EvidenceFault, OpenQuestion, Warning } from '../../
 import { plain, type Style } from '../../quantity/print.ts';
 import type { Telling } from '../words.ts';
 import { because, extremePhText } from './because.ts';
+import { evidenceConflict } from './evidence-conflict.ts';
 import { openPoint } from './open-points.ts';
 import { sharesOf } from './shares.ts';
 import { gasOf } from './sums.ts';
@@ -40,7 +41,10 @@ export function warning(found: Warning, tell: Telling): string {
     case 'evidence-not-used':
       return evidenceNotUsed(found, tell);
     case 'reserve-to-be-confirmed':
-      return `${extremePhText(found, tell)} is set aside for ${found.part === 'skin' ? 'skin' : 'eyes'} by evidence on reserve alone; other data must confirm that the mixture does no such damage`;
+      return `${extremePhText(found, tell)} ${found.stands ? `stands for ${partOf(found.part)}: evidence on reserve alone lifts no Category 1; other data must confirm that the mixture does no such damage` : `is set aside for ${partOf(found.part)} by evidence on reserve alone; other data must confirm that the mixture does no such damage`}`;
+    case 'evidence-conflict':
+      return evidenceConflict(found, tell);
+    case 'open-cup':
     case 'ph-missing':
     case 'undecided-with-cause':
     case 'doubtful-measurement':
@@ -64,6 +68,8 @@ export function warning(found: Warning, tell: Telling): string {
     }
   }
 }
+
+const partOf = (part: 'skin' | 'eye'): string => (part === 'skin' ? 'skin' : 'eyes');
 
 function evidenceNotUsed(
   { class: name, method, source, why }: Extract<Warning, { id: 'evidence-not-used' }>,
