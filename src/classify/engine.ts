@@ -22,6 +22,7 @@ import { unheardEvidence } from './unheard-evidence.ts';
 import { unknownAquatic, unknownShare } from './unknown-shares.ts';
 import { categoriesOutside } from './warnings/categories-outside.ts';
 import { doubtfulMeasurements } from './warnings/doubtful-measurements.ts';
+import { inhalationForm } from './warnings/inhalation-form.ts';
 import { nearLimit } from './warnings/near-limit.ts';
 import { phMissing } from './warnings/ph-missing.ts';
 import { reactiveConstituents } from './warnings/reactive-constituents.ts';
@@ -60,6 +61,7 @@ export function classify(
   warnings.push(
     ...phMissing(highest),
     ...doubtfulMeasurements(highest),
+    ...inhalationForm(highest),
     ...categoriesOutside(basis, highest.mixture.ingredients),
     ...reactiveConstituents(highest.mixture, scale),
   );
@@ -80,7 +82,7 @@ export function classify(
     ...unheardEvidence({ evidence: record.evidence, basis }, results),
     ...respiratoryTract(basis, hazards),
     ...undecidedWithCause(results),
-    ...nearLimit(results),
+    ...nearLimit(results, highest),
   );
   if (formula.ranged) used.add('range-end');
   if (isBesideSevere(hazards)) used.add('stot-se-3-beside-1-2');

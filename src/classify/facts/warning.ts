@@ -1,4 +1,4 @@
-import type { Hazard, Route } from '../../notation/hazard.ts';
+import type { Hazard, InhalationForm, Route } from '../../notation/hazard.ts';
 import type { Exact } from '../../quantity/exact.ts';
 import type { BridgingPrinciple } from '../../record/product-record.ts';
 import type { AcuteKey } from '../../reference/thresholds.ts';
@@ -130,6 +130,16 @@ type WarningFacts =
       /** Whether that was counted, and made the class more severe. */
       readonly moved: boolean;
     }
+  | {
+      /** An inhalation category without a form, judged in one form, that would be worse in another. */
+      readonly id: 'inhalation-form-worse';
+      readonly taken: InhalationForm;
+      readonly other: InhalationForm;
+      /** Class and category, or outcome. */
+      readonly now: string;
+      readonly within: string;
+      readonly constituents: readonly number[];
+    }
   | { readonly id: 'boiling-point-missing' /** Degrees Celsius. */; readonly below: number }
   | {
       readonly id: 'near-limit';
@@ -149,7 +159,9 @@ type WarningFacts =
   | {
       readonly id: 'us-specific-limits';
       readonly class: string;
-      /** Code, or outcome where not classified. */
+      /** Whether the limits would make it milder, not more severe. */
+      readonly milder: boolean;
+      /** Code, or outcome where not classified; so is `within`. */
       readonly now: string;
       readonly within: string;
       readonly because: Because;

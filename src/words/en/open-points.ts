@@ -5,13 +5,23 @@ import { sharesOf } from './shares.ts';
 type OpenPoint = Extract<
   Warning,
   {
-    id: 'open-cup' | 'ph-missing' | 'undecided-with-cause' | 'doubtful-measurement' | 'category-not-in-basis';
+    id:
+      | 'inhalation-form-worse'
+      | 'open-cup'
+      | 'ph-missing'
+      | 'undecided-with-cause'
+      | 'doubtful-measurement'
+      | 'category-not-in-basis';
   }
 >;
 
 /** What is open for lack of a measurement, of data or of a category. */
 export function openPoint(found: OpenPoint, tell: Telling): string {
   switch (found.id) {
+    case 'inhalation-form-worse': {
+      const said = (code: string): string => code.replaceAll('-', ' ');
+      return `Acute Tox. (inhalation): the form is open for ${found.constituents.map(tell.names).join(', ')} and is judged as ${found.taken}: ${said(found.now)}; as ${found.other}, the form of what is sprayed or dissolved, it would be ${said(found.within)}; write the form with the hazard, or choose reading inhalation-form`;
+    }
     case 'open-cup': {
       const follows = found.moved
         ? `judged as if that much lower, since that changes the class`

@@ -44,6 +44,7 @@ export function warning(found: Warning, tell: Telling): string {
       return `${extremePhText(found, tell)} ${found.stands ? `stands for ${partOf(found.part)}: evidence on reserve alone lifts no Category 1; other data must confirm that the mixture does no such damage` : `is set aside for ${partOf(found.part)} by evidence on reserve alone; other data must confirm that the mixture does no such damage`}`;
     case 'evidence-conflict':
       return evidenceConflict(found, tell);
+    case 'inhalation-form-worse':
     case 'open-cup':
     case 'ph-missing':
     case 'undecided-with-cause':
@@ -54,14 +55,14 @@ export function warning(found: Warning, tell: Telling): string {
       return `flash point below ${tell.style.show(found.below)} ${tell.style.celsius} and no initial boiling point: Flam. Liq. 1 is not excluded`;
     case 'near-limit': {
       const { total, limit, unit } = found.figure;
-      return `${found.class}${found.route ? ` (${found.route})` : ''}: ${tell.style.show(total)} ${unit} lies within 5 % of the limit ${tell.style.show(limit)} ${unit}; batch tolerance may change the class`;
+      return `${found.class}${found.route ? ` (${found.route})` : ''}: ${tell.style.show(total)} ${unit} lies close to the limit ${tell.style.show(limit)} ${unit}; batch tolerance may change the class`;
     }
     case 'reactive-constituents':
       return reactive(found, tell);
     case 'respiratory-tract':
       return 'toxic by inhalation and corrosive to skin: consider whether the mixture corrodes the respiratory tract; where that kills, its hazard statement and the corrosion pictogram are due, else STOT SE tells it';
     case 'us-specific-limits':
-      return `${found.class}: with the specific concentration limits of EU law the mixture would be ${found.within} instead of ${found.now.replaceAll('-', ' ')} (${because(found.because, tell).working}); choose reading us-specific-limits to use them`;
+      return `${found.class}: with the specific concentration limits of EU law the mixture would be ${found.within.replaceAll('-', ' ')} instead of ${found.now.replaceAll('-', ' ')} (${because(found.because, tell).working}); choose reading us-specific-limits to use them`;
     case 'supplemental-open': {
       const { rule, working } = because(found.because, tell);
       return `${found.code} is due if ${openText(found.open, found.code)} (${rule}: ${working})`;
