@@ -25,6 +25,7 @@ import { doubtfulMeasurements } from './warnings/doubtful-measurements.ts';
 import { inhalationForm } from './warnings/inhalation-form.ts';
 import { nearLimit } from './warnings/near-limit.ts';
 import { phMissing } from './warnings/ph-missing.ts';
+import { reactiveAlone } from './warnings/reactive-alone.ts';
 import { reactiveConstituents } from './warnings/reactive-constituents.ts';
 import { respiratoryTract } from './warnings/respiratory-tract.ts';
 import { limitsWouldMatter } from './warnings/specific-limits.ts';
@@ -64,6 +65,7 @@ export function classify(
     ...inhalationForm(highest),
     ...categoriesOutside(basis, highest.mixture.ingredients),
     ...reactiveConstituents(highest.mixture, scale),
+    ...reactiveAlone(highest.mixture, scale),
   );
   const hazards: ClassifiedHazard[] = [];
   const otherClasses: OtherClass[] = [];

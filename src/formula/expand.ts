@@ -8,11 +8,12 @@ import { lineError } from './_findings.ts';
 import { mostOf } from './_most.ts';
 import { planOf } from './_plan.ts';
 import type { Constituent, Formula } from './constituent.ts';
+import { reacted } from './react.ts';
 
 /**
  * Expands a formula to its constituents in percent by weight, by volume where the form is gas. Exact throughout.
  * Weights and volumes are shares of their total, of `batch` where the record gives one, or of what percentages
- * leave. Constituents of one CAS number, or without one of one name, are one.
+ * leave. Constituents of one CAS number, or without one of one name, are one. What `reacts` names has reacted.
  * @returns findings where the lines do not determine 100 % within 0.01, or contradict each other.
  */
 export function expandFormula(record: ProductRecord): Outcome<Formula> {
@@ -55,5 +56,10 @@ export function expandFormula(record: ProductRecord): Outcome<Formula> {
     const percents = mostOf(plan, key => weights[places.get(key) ?? -1] ?? 0);
     return keys.map(key => Exact.fraction(percents.get(key)!));
   };
-  return succeed({ constituents, ranged: ranges.length > 0, most }, findings);
+  const formula = { constituents, ranged: ranges.length > 0, most };
+  if (record.reacts.length === 0) return succeed(formula, findings);
+  const after = reacted(formula, record.reacts, basisOf(record.form) === 'weight');
+  return after.ok
+    ? succeed(after.value, [...findings, ...after.diagnostics])
+    : fail(...findings, ...after.diagnostics);
 }

@@ -150,10 +150,17 @@ type WarningFacts =
   | {
       readonly id: 'reactive-constituents';
       readonly pair: string;
+      /** So little of the first side that the milder words of the pair hold. */
+      readonly dilute: boolean;
       readonly left: readonly ReactiveShare[];
       readonly right: readonly ReactiveShare[];
       readonly advice: ReactiveAdvice;
       readonly pH: Exact | null;
+    }
+  | {
+      /** Groups that must not be mixed with others in use. */
+      readonly id: 'reactive-alone';
+      readonly groups: readonly { readonly group: string; readonly constituents: readonly number[] }[];
     }
   | { readonly id: 'respiratory-tract' }
   | {
@@ -182,7 +189,7 @@ export interface ReactiveShare {
 }
 
 /** What follows for the calculation from a reaction in the pack. */
-export type ReactiveAdvice = 'mark-not-additive' | 'salt-at-this-ph' | 'does-not-hold';
+export type ReactiveAdvice = 'reckon-the-salt' | 'salt-at-this-ph' | 'does-not-hold';
 
 /** Why evidence is not used. */
 export type EvidenceFault =

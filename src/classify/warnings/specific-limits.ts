@@ -6,6 +6,9 @@ import { isMoreSevere } from '../worst.ts';
 const codeOf = (result: ClassResult): string =>
   result.outcome === 'classified' ? result.hazard.code : result.outcome;
 
+// A sub-category more or less changes neither limit nor statement.
+const bare = (code: string): string => code.replace(/[A-C]$/, '');
+
 const isSevere = ({ outcome }: ClassResult): boolean => outcome === 'classified';
 
 /**
@@ -23,7 +26,8 @@ export const limitsWouldMatter = (
       candidate => candidate.class === other.class && candidate.route === other.route,
     )!;
     const worse = isSevere(other) && isMoreSevere(other, result);
-    const milder = isSevere(result) && isMoreSevere(result, other);
+    const milder =
+      isSevere(result) && isMoreSevere(result, other) && bare(codeOf(result)) !== bare(codeOf(other));
     if (!worse && !milder) return [];
     return [
       {

@@ -1,5 +1,4 @@
 import supplemental from '../../../hazard-data/eu-clp/supplemental.json' with { type: 'json' };
-import pairs from '../../../hazard-data/reactivity/pairs.json' with { type: 'json' };
 import { unitOf } from '../../classify/facts/figure.ts';
 import type { BridgingFault, EvidenceFault, OpenQuestion, Warning } from '../../classify/facts/warning.ts';
 import { plain, type Style } from '../../quantity/print.ts';
@@ -7,7 +6,7 @@ import type { Telling } from '../words.ts';
 import { because, extremePhText } from './because.ts';
 import { evidenceConflict } from './evidence-conflict.ts';
 import { openPoint } from './open-points.ts';
-import { sharesOf } from './shares.ts';
+import { notToMix, reactive } from './reactions.ts';
 import { gasOf } from './sums.ts';
 
 /** What a reviewer must know, in a sentence. */
@@ -59,6 +58,8 @@ export function warning(found: Warning, tell: Telling): string {
     }
     case 'reactive-constituents':
       return reactive(found, tell);
+    case 'reactive-alone':
+      return notToMix(found, tell);
     case 'respiratory-tract':
       return 'toxic by inhalation and corrosive to skin: consider whether the mixture corrodes the respiratory tract; where that kills, its hazard statement and the corrosion pictogram are due, else STOT SE tells it';
     case 'us-specific-limits':
@@ -132,20 +133,6 @@ export function bridgingFault(
         message: `${style.show(fault.total)} % of ingredients of ${fault.class}, less than the ${style.show(fault.least)} % that bridging by \`dilution\` needs`,
       };
   }
-}
-
-function reactive(
-  { pair: id, left, right, advice, pH }: Extract<Warning, { id: 'reactive-constituents' }>,
-  tell: Telling,
-) {
-  const pair = pairs.pairs.find(each => each.id === id)!;
-  const follows = {
-    'mark-not-additive': `sums count both as if unreacted: mark them \`additive: false\` and ${pH ? `judge by the measured pH ${tell.style.show(pH.value)}` : 'give the measured pH'}`,
-    'salt-at-this-ph': `at the measured pH ${pH ? tell.style.show(pH.value) : ''} the acid is present as its salt; the reaction comes with acidification`,
-    'does-not-hold':
-      'a calculation from the ingredients does not hold for what forms; show that they do not react in the mixture',
-  }[advice];
-  return `${pair.danger}: ${sharesOf(left, tell)} with ${sharesOf(right, tell)}: ${pair.text} (gives ${pair.gives}); ${follows}`;
 }
 
 function openText(open: OpenQuestion, code: string): string {
