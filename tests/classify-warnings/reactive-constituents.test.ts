@@ -164,6 +164,8 @@ describe('what hides from a list of numbers', () => {
     const solvent = { name: 'solvent', percent: 10, hazards: ['Flam. Liq. 3'] };
     expect(warned([peroxide, solvent])[0]!.text).toMatch(/^heat: /);
     expect(warned([{ ...peroxide, percent: 50 }, solvent])[0]!.text).toMatch(/^fire or explosion: /);
+    // Dry, little chlorate is enough.
+    expect(warned([peroxide, solvent], { form: 'solid' })[0]!.text).toMatch(/^fire or explosion: /);
   });
 });
 

@@ -41,7 +41,14 @@ export interface ReactivePair {
   /** What is left is no longer the two ingredients that a sum counts. */
   readonly neutralizes?: boolean;
   /** Milder where side a is below a percent. */
-  readonly below?: { readonly a: number; readonly danger: string; readonly text: string };
+  readonly below?: {
+    readonly a: number;
+    /** Where water thins it; a dry mixture is never dilute. */
+    readonly forms: readonly PhysicalForm[];
+    readonly danger: string;
+    readonly gives: string;
+    readonly text: string;
+  };
   readonly excludeCas?: readonly string[];
   readonly source: readonly string[];
 }

@@ -39,8 +39,14 @@ export function reactiveConstituents(mixture: Mixture, scale: Scale): Warning[] 
   return warnings;
 }
 
-const isDilute = ({ below }: ReactivePair, left: readonly Ingredient[], scale: Scale): boolean =>
+const isDilute = (
+  { below }: ReactivePair,
+  left: readonly Ingredient[],
+  { form }: Mixture,
+  scale: Scale,
+): boolean =>
   below !== undefined &&
+  below.forms.includes(form) &&
   !scale.meets(
     left.map(({ percent }) => ({ amount: percent, weight: 1 })),
     below.a,
@@ -65,7 +71,7 @@ function warningOf(pair: ReactivePair, grouped: Grouped, mixture: Mixture, scale
     {
       id: 'reactive-constituents',
       pair: pair.id,
-      dilute: isDilute(pair, left, scale),
+      dilute: isDilute(pair, left, mixture, scale),
       left: left.map(shareOf),
       right: right.map(shareOf),
       advice: adviceOf(pair, mixture, scale),

@@ -8,7 +8,7 @@ interface Pair {
   readonly danger: string;
   readonly gives: string;
   readonly text: string;
-  readonly below?: { readonly danger: string; readonly text: string };
+  readonly below?: { readonly danger: string; readonly gives: string; readonly text: string };
 }
 
 interface Group {
@@ -31,12 +31,12 @@ export function reactive(
   tell: Telling,
 ) {
   const pair: Pair = pairs.pairs.find(each => each.id === id)!;
-  const { danger, text } = (dilute && pair.below) || pair;
+  const { danger, gives, text } = (dilute && pair.below) || pair;
   const follows = {
     'reckon-the-salt': `sums count both as if unreacted: write under \`reacts\` what they form, and ${pH ? `judge by the measured pH ${tell.style.show(pH.value)}` : 'give the measured pH'}`,
     'salt-at-this-ph': `at the measured pH ${pH ? tell.style.show(pH.value) : ''} the acid is present as its salt; the reaction comes with acidification`,
     'does-not-hold':
       'a calculation from the ingredients does not hold for what forms; show that they do not react in the mixture',
   }[advice];
-  return `${danger}: ${sharesOf(left, tell)} with ${sharesOf(right, tell)}: ${text} (gives ${pair.gives}); ${follows}`;
+  return `${danger}: ${sharesOf(left, tell)} with ${sharesOf(right, tell)}: ${text} (gives ${gives}); ${follows}`;
 }
