@@ -29,6 +29,7 @@ import { reactiveAlone } from './warnings/reactive-alone.ts';
 import { reactiveConstituents } from './warnings/reactive-constituents.ts';
 import { respiratoryTract } from './warnings/respiratory-tract.ts';
 import { limitsWouldMatter } from './warnings/specific-limits.ts';
+import { staleMeasurements } from './warnings/stale-measurements.ts';
 import { undecidedWithCause } from './warnings/undecided-with-cause.ts';
 import { isMoreSevere, mildestOf, worstOf } from './worst.ts';
 
@@ -62,6 +63,7 @@ export function classify(
   warnings.push(
     ...phMissing(highest),
     ...doubtfulMeasurements(highest),
+    ...staleMeasurements(record),
     ...inhalationForm(highest),
     ...categoriesOutside(basis, highest.mixture.ingredients),
     ...reactiveConstituents(highest.mixture, scale),

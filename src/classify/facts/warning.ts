@@ -140,6 +140,13 @@ type WarningFacts =
       readonly within: string;
       readonly constituents: readonly number[];
     }
+  | {
+      /** Measured on another formula than that of the record. */
+      readonly id: 'stale-measurement';
+      readonly properties: readonly { readonly property: string; readonly measuredOn: string }[];
+      readonly revision: string | null;
+      readonly revised: string | null;
+    }
   | { readonly id: 'boiling-point-missing' /** Degrees Celsius. */; readonly below: number }
   | {
       readonly id: 'near-limit';

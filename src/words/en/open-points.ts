@@ -7,6 +7,7 @@ type OpenPoint = Extract<
   {
     id:
       | 'inhalation-form-worse'
+      | 'stale-measurement'
       | 'open-cup'
       | 'ph-missing'
       | 'undecided-with-cause'
@@ -21,6 +22,11 @@ export function openPoint(found: OpenPoint, tell: Telling): string {
     case 'inhalation-form-worse': {
       const said = (code: string): string => code.replaceAll('-', ' ');
       return `Acute Tox. (inhalation): the form is open for ${found.constituents.map(tell.names).join(', ')} and is judged as ${found.taken}: ${said(found.now)}; as ${found.other}, the form of what is sprayed or dissolved, it would be ${said(found.within)}; write the form with the hazard, or choose reading inhalation-form`;
+    }
+    case 'stale-measurement': {
+      const list = found.properties.map(({ property, measuredOn }) => `${property} (${measuredOn})`);
+      const now = found.revision ? `revision ${found.revision}` : `the revision of ${found.revised}`;
+      return `measured on another formula than ${now}: ${list.join(', ')}; measure again, or say why it still holds`;
     }
     case 'open-cup': {
       const follows = found.moved

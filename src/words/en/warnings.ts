@@ -44,6 +44,7 @@ export function warning(found: Warning, tell: Telling): string {
     case 'evidence-conflict':
       return evidenceConflict(found, tell);
     case 'inhalation-form-worse':
+    case 'stale-measurement':
     case 'open-cup':
     case 'ph-missing':
     case 'undecided-with-cause':
