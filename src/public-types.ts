@@ -6,7 +6,7 @@ export type { Figure } from './classify/facts/figure.ts';
 export type { AerosolBecause, FlashPointBecause, FormBecause, OxygenBecause, PeroxideDataBecause, ScreeningBecause, Sign, SignsBecause, SubstanceBecause } from './classify/facts/physical.ts';
 export type { Provision } from './classify/facts/provision.ts';
 export type { LeftOut, Measurement, ReasonBase, ReserveSetAside, Term } from './classify/facts/reason-base.ts';
-export type { BridgingFault, EvidenceFault, LaterEntry, LostData, OpenQuestion, ReactiveAdvice, ReactiveShare, Warning } from './classify/facts/warning.ts';
+export type { BridgingFault, EvidenceFault, LaterEntry, LostData, Needed, OpenQuestion, ReactiveAdvice, ReactiveShare, Warning } from './classify/facts/warning.ts';
 export type { DataSource, IngredientData } from './classify/ingredient.ts';
 export type { ReadingId } from './classify/readings.ts';
 export type { HarmonisedLookup } from './classify/resolve.ts';

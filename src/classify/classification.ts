@@ -27,6 +27,8 @@ export interface ClassifiedHazard {
   readonly effect: string | null;
   /** Target organs of STOT 1 and 2, as the ingredients name them. */
   readonly organs: readonly string[];
+  /** Of reproductive toxicity where every ingredient names its effect and the H-code has no letters for it. */
+  readonly harms?: 'fertility' | 'development' | 'both';
   /** Categories of the triggering ingredients where they say more than `category` (sensitizers 1A, 1B). */
   readonly triggers?: readonly string[];
   /** H-codes. */

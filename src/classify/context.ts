@@ -32,7 +32,12 @@ interface ResultBase {
 
 /** One class examined: given, with its category, or not, with its outcome. */
 export type ClassResult =
-  | (ResultBase & { readonly outcome: 'classified'; readonly hazard: Omit<ClassifiedHazard, 'because'> })
+  | (ResultBase & {
+      readonly outcome: 'classified';
+      readonly hazard: Omit<ClassifiedHazard, 'because'>;
+      /** A milder category of the class that the mixture has besides, for other organs. */
+      readonly beside?: ClassifiedHazard;
+    })
   | (ResultBase & {
       readonly outcome: OtherOutcome;
       /** What the calculation said where evidence replaced it. */

@@ -9,7 +9,8 @@ import { defaultOf, type ReadingId } from './readings.ts';
 import { type HarmonisedLookup, type Resolved, resolve } from './resolve.ts';
 
 /** What a classification needs of the record. */
-export type ClassifiedRecord = Pick<ProductRecord, 'form' | 'properties' | 'evidence' | 'choices'>;
+export type ClassifiedRecord = Pick<ProductRecord, 'form' | 'properties' | 'evidence' | 'choices'> &
+  Partial<Pick<ProductRecord, 'revision' | 'revised'>>;
 
 /** What the rules work from, with every constituent at its high end. */
 export const highestOf = (

@@ -8,7 +8,6 @@ import type { Classification, ClassifiedHazard, OtherClass, Reading } from './cl
 import type { ClassResult } from './context.ts';
 import { type ClassifiedRecord, contextsOf } from './contexts.ts';
 import { describeConstituent } from './describe.ts';
-import { unheardEvidence } from './evidence.ts';
 import { ofHealth } from './facts/provision.ts';
 import type { Warning } from './facts/warning.ts';
 import { mildEnds, type Spread, worstEnds } from './ranges/spread.ts';
@@ -19,12 +18,20 @@ import {
   type Supplemental,
   supplementalStatements,
 } from './supplemental/supplemental-statements.ts';
+import { unheardEvidence } from './unheard-evidence.ts';
 import { unknownAquatic, unknownShare } from './unknown-shares.ts';
+import { categoriesOutside } from './warnings/categories-outside.ts';
+import { doubtfulMeasurements } from './warnings/doubtful-measurements.ts';
+import { inhalationForm } from './warnings/inhalation-form.ts';
 import { nearLimit } from './warnings/near-limit.ts';
+import { phMissing } from './warnings/ph-missing.ts';
+import { reactiveAlone } from './warnings/reactive-alone.ts';
 import { reactiveConstituents } from './warnings/reactive-constituents.ts';
 import { recordAgainstEntry } from './warnings/record-against-entry.ts';
 import { respiratoryTract } from './warnings/respiratory-tract.ts';
 import { limitsWouldMatter } from './warnings/specific-limits.ts';
+import { staleMeasurements } from './warnings/stale-measurements.ts';
+import { undecidedWithCause } from './warnings/undecided-with-cause.ts';
 import { isMoreSevere, mildestOf, worstOf } from './worst.ts';
 
 /**
@@ -53,21 +60,30 @@ export function classify(
   const used = new Set<ReadingId>();
   const warnings: Warning[] = [];
   for (const each of resolved) warnings.push(...each.warnings);
+  const highest = contextAt(formula.constituents.map(({ high }) => high));
   warnings.push(
     ...recordAgainstEntry(resolved, results, replaced => {
       const at = contextsOf(record, formula, replaced, basis, quietScale);
       const limitedAt = (percents: Composition) => ({ ...at(percents), applyLimits: true });
       return classesOf(worstEnds(formula, limitedAt), worstOf).results;
     }),
-    ...reactiveConstituents(contextAt(formula.constituents.map(({ high }) => high)).mixture, scale),
+    ...phMissing(highest),
+    ...doubtfulMeasurements(highest),
+    ...staleMeasurements(record),
+    ...inhalationForm(highest),
+    ...categoriesOutside(basis, highest.mixture.ingredients),
+    ...reactiveConstituents(highest.mixture, scale),
+    ...reactiveAlone(highest.mixture, scale),
   );
   const hazards: ClassifiedHazard[] = [];
   const otherClasses: OtherClass[] = [];
   for (const result of results) {
     for (const id of result.readings ?? []) used.add(id);
     if (result.warnings) warnings.push(...result.warnings);
-    if (result.outcome === 'classified') hazards.push(hazardOf(result));
-    else otherClasses.push(otherClassOf(result));
+    if (result.outcome === 'classified') {
+      hazards.push(hazardOf(result));
+      if (result.beside) hazards.push(result.beside);
+    } else otherClasses.push(otherClassOf(result));
   }
   for (const statement of supplemental.statements) for (const id of statement.readings) used.add(id);
   for (const question of supplemental.questions) for (const id of question.readings) used.add(id);
@@ -75,7 +91,8 @@ export function classify(
     ...supplemental.questions.map(({ warning }) => warning),
     ...unheardEvidence({ evidence: record.evidence, basis }, results),
     ...respiratoryTract(basis, hazards),
-    ...nearLimit(results),
+    ...undecidedWithCause(results),
+    ...nearLimit(results, highest),
   );
   if (formula.ranged) used.add('range-end');
   if (isBesideSevere(hazards)) used.add('stot-se-3-beside-1-2');
@@ -167,6 +184,7 @@ const hazardOf = ({
   form: hazard.form,
   effect: hazard.effect,
   organs: hazard.organs,
+  ...(hazard.harms && { harms: hazard.harms }),
   triggers: hazard.triggers,
   statements: hazard.statements,
   because,

@@ -1,4 +1,5 @@
 import { findCode, followingStatement } from '../notation/classes.ts';
+import type { Exact } from '../quantity/exact.ts';
 import type { Evidence } from '../record/product-record.ts';
 import { dilutionFault, principleFault } from './bridging.ts';
 import type { ClassResult, Context } from './context.ts';
@@ -7,13 +8,14 @@ import { ofHealth, ofPhysical, type Provision } from './facts/provision.ts';
 import type { EvidenceFault, Warning } from './facts/warning.ts';
 import { listedClass } from './listed-class.ts';
 import type { ReadingId } from './readings.ts';
+import { isMoreSevere } from './worst.ts';
 
-// Each effect of Category 3 has a statement of its own, and neither follows from the category.
-const lacksEffect = ({ hazard }: Evidence): boolean =>
+/** STOT SE 3 without its effect: each has a statement of its own, and neither follows from the category. */
+export const lacksEffect = ({ hazard }: Evidence): boolean =>
   hazard !== null && hazard.code === 'STOT SE 3' && !hazard.effect;
 
 /** Whether a result is of the class, route and effect that the evidence is about. */
-function speaksOf(evidence: Evidence): (result: ClassResult) => boolean {
+export function speaksOf(evidence: Evidence): (result: ClassResult) => boolean {
   if (lacksEffect(evidence)) return () => false;
   const listed = listedClass(evidence.hazardClass);
   const effect = evidence.hazard?.effect;
@@ -34,44 +36,93 @@ export function applyEvidence(
   diluted: readonly Context[],
 ): readonly ClassResult[] {
   const { mixture } = context;
-  let changed: ClassResult[] | null = null;
-  for (const evidence of mixture.evidence) {
-    if (evidence.kind === 'reserve') continue;
-    const at = results.findIndex(speaksOf(evidence));
-    if (at < 0) continue;
-    changed ??= [...results];
-    // The first of several stands, as it does in the record.
-    if (changed[at] === results[at]) changed[at] = judged(context, results[at]!, evidence, diluted);
-  }
-  return changed ?? results;
+  if (mixture.evidence.length === 0) return results;
+  return results.map(result => {
+    const about = mixture.evidence.filter(entry => speaksOf(entry)(result));
+    const tests = about.filter(({ kind }) => kind !== 'reserve');
+    const weighed = tests.length > 0 ? weigh(context, result, tests, diluted) : result;
+    // What evidence on reserve finds itself is the least that stands.
+    return about
+      .filter(({ kind, hazard }) => kind === 'reserve' && hazard)
+      .map(entry => replaced(context, result, entry, false))
+      .reduce((worst, found) => (isMoreSevere(found, worst) ? found : worst), weighed);
+  });
 }
 
 /**
- * Warnings on evidence that speaks of no class of the basis or lacks its route, and on entries after the first for one
- * class: none of it is used, and none of it may be lost in silence.
+ * The evidence on one class against the calculation and against each other. Where evidence disagrees with other evidence
+ * or with a measured property, that is told, and the more severe stands until the reviewer gives a reason with the one
+ * that weighs more (A.2.1.3, A.2.2.7.3, A.3.1.2, A.0.3: weight of evidence).
  */
-export function unheardEvidence(
-  { evidence, basis }: { readonly evidence: readonly Evidence[]; readonly basis: Context['basis'] },
-  results: readonly ClassResult[],
-): Warning[] {
-  const heard = new Set<ClassResult>();
-  return evidence.flatMap((entry): Warning[] => {
-    if (entry.kind === 'reserve') return [];
-    const result = results.find(speaksOf(entry));
-    if (result && !heard.has(result)) {
-      heard.add(result);
-      return [];
-    }
-    const listed = listedClass(entry.hazardClass);
-    const why: EvidenceFault = result
-      ? { kind: 'earlier-entry' }
-      : results.some(({ class: name, route }) => name === listed && route)
-        ? { kind: 'no-route' }
-        : lacksEffect(entry)
-          ? { kind: 'no-effect' }
-          : { kind: 'no-such-class', basis: basis.title };
-    return [notUsed(entry, why, [])];
+function weigh(
+  context: Context,
+  result: ClassResult,
+  tests: readonly Evidence[],
+  diluted: readonly Context[],
+): ClassResult {
+  const judgedAll = tests.map(entry => ({ entry, found: judged(context, result, entry, diluted) }));
+  const usable = judgedAll.filter(({ found }) => isReplaced(found));
+  const refusals = judgedAll.filter(({ found }) => !isReplaced(found));
+  if (usable.length === 0) return refusals[0]!.found;
+  const reasoned = usable.filter(({ entry }) => entry.reason);
+  const taken = (reasoned.length > 0 ? reasoned : usable).reduce((worst, each) =>
+    isMoreSevere(each.found, worst.found) ? each : worst,
+  );
+  const cites = taken.found.because.cites;
+  const warnings: Warning[] = usable
+    .filter(({ found }) => codeOf(found) !== codeOf(taken.found))
+    .map(({ entry, found }) => ({
+      id: 'evidence-conflict',
+      class: result.class,
+      finds: codeOf(found),
+      method: entry.method,
+      source: entry.source,
+      against: { kind: 'evidence', method: taken.entry.method, source: taken.entry.source },
+      other: codeOf(taken.found),
+      taken: 'other',
+      cites,
+    }));
+  const measured = measuredIn(result);
+  // The reason why other evidence could not be used is told all the same.
+  for (const { found } of refusals)
+    warnings.push(...(found.warnings ?? []).slice(result.warnings?.length ?? 0));
+  const disagrees =
+    measured !== null &&
+    (isMoreSevere(result, taken.found) ||
+      (measured.property === 'flash-point' && isMoreSevere(taken.found, result)));
+  if (!disagrees) return { ...taken.found, warnings: [...(taken.found.warnings ?? []), ...warnings] };
+  const { method, source, reason } = taken.entry;
+  const stands = !reason && isMoreSevere(result, taken.found);
+  warnings.push({
+    id: 'evidence-conflict',
+    class: result.class,
+    finds: codeOf(taken.found),
+    method,
+    source,
+    against: { kind: 'measured', ...measured },
+    other: codeOf(result),
+    taken: stands ? 'other' : 'evidence',
+    cites,
   });
+  const basis = stands ? result : taken.found;
+  return { ...basis, warnings: [...(basis.warnings ?? []), ...warnings] };
+}
+
+const isReplaced = ({ because }: ClassResult): boolean =>
+  because.kind === 'test' || because.kind === 'bridging';
+
+const codeOf = (result: ClassResult): string =>
+  result.outcome === 'classified' ? result.hazard.code : result.outcome;
+
+/** The measured property by which a class was calculated; null where none was. */
+function measuredIn({ because }: ClassResult): {
+  readonly property: 'pH' | 'flash-point';
+  readonly value: Exact;
+} | null {
+  if (because.kind === 'ph') return { property: 'pH', value: because.measured.value };
+  if (because.kind === 'flash-point' && because.found === 'temperature')
+    return { property: 'flash-point', value: because.measured!.value };
+  return null;
 }
 
 function first<T, R>(list: readonly T[], find: (each: T) => R | null): R | null {
@@ -82,7 +133,8 @@ function first<T, R>(list: readonly T[], find: (each: T) => R | null): R | null 
   return null;
 }
 
-const notUsed = (
+/** The warning that evidence is not used. */
+export const notUsed = (
   { hazardClass, method, source }: Evidence,
   why: EvidenceFault,
   cites: readonly Provision[],

@@ -16,21 +16,24 @@ export interface PhFinding {
   readonly warnings: readonly Warning[];
 }
 
-// One statement serves both skin and eye; one that finds Category 1 sets nothing aside.
-const isMildReserve = ({ kind, hazardClass, hazard }: Evidence): boolean =>
-  kind === 'reserve' &&
-  /^(Skin|Eye)/.test(hazardClass) &&
-  hazard?.hazardClass !== 'Skin Corr.' &&
-  hazard?.hazardClass !== 'Eye Dam.';
+/** Evidence on reserve that speaks of skin or of eye, and does not itself find Category 1. */
+const isMildReserve =
+  (part: 'skin' | 'eye') =>
+  ({ kind, hazardClass, hazard }: Evidence): boolean =>
+    kind === 'reserve' &&
+    hazardClass.toLowerCase().startsWith(part) &&
+    hazard?.hazardClass !== 'Skin Corr.' &&
+    hazard?.hazardClass !== 'Eye Dam.';
 
 const nothing: PhFinding = { because: null, setAside: null, warnings: [] };
 
 /**
- * pH 2 or less, or 11.5 or more, gives Category 1 unless evidence on reserve says otherwise
- * (A.2.3.1.3, A.3.3.1.2; CLP and UN 3.2.3.1.2, 3.3.3.1.2).
+ * pH 2 or less, or 11.5 or more, gives Category 1. Evidence on reserve that suggests otherwise must be confirmed by other
+ * data (A.2.3.1.3, A.3.3.1.2; CLP and UN 3.2.3.1.2, 3.3.3.1.2): alone it lifts nothing, unless the reviewer chooses so
+ * (reading `reserve-alone`).
  */
 export function extremePh(
-  { mixture, basis, scale }: Context,
+  { mixture, basis, scale, take }: Context,
   rules: { readonly acid: number; readonly base: number; readonly cite: string },
   part: 'skin' | 'eye',
   used: Set<ReadingId>,
@@ -46,23 +49,23 @@ export function extremePh(
   used.add('extreme-ph');
   const cites = [ofHealth(basis, rules.cite)];
   const limit = isAcid ? rules.acid : rules.base;
-  const reserve = mixture.evidence.find(isMildReserve);
-  if (!reserve)
-    return {
-      because: {
-        kind: 'ph',
-        side: isAcid ? 'acid' : 'base',
-        measured: measurementOf(measured),
-        limit,
-        cites,
-      },
-      setAside: null,
-      warnings: [],
-    };
+  const because = {
+    kind: 'ph',
+    side: isAcid ? 'acid' : 'base',
+    measured: measurementOf(measured),
+    limit,
+    cites,
+  } as const;
+  const reserve = mixture.evidence.find(isMildReserve(part));
+  if (!reserve) return { because, setAside: null, warnings: [] };
+  used.add('reserve-alone');
+  const stands = take('reserve-alone') === 'category-1';
   const compared = { pH, operator: isAcid ? '<=' : '>=', limit } as const;
+  const warnings: Warning[] = [{ id: 'reserve-to-be-confirmed', part, stands, ...compared, cites }];
+  if (stands) return { because, setAside: null, warnings };
   return {
     because: null,
     setAside: { ...compared, method: reserve.method, source: reserve.source },
-    warnings: [{ id: 'reserve-to-be-confirmed', part, ...compared, cites }],
+    warnings,
   };
 }

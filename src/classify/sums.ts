@@ -119,7 +119,7 @@ export const becauseOfOne = (
   ingredient: Ingredient,
   limit: Exact,
   specific: boolean,
-  rule: 'corrosive-alone' | 'irritant-alone' | 'damaging-alone',
+  rule: 'corrosive-alone' | 'irritant-alone' | 'damaging-alone' | 'strong-without-ph',
   cites: readonly Provision[],
 ): Because => ({
   kind: 'ingredients',

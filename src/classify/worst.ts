@@ -1,3 +1,4 @@
+import type { ClassifiedHazard } from './classification.ts';
 import type { ClassResult } from './context.ts';
 import type { Because } from './facts/because.ts';
 import { figureOf } from './facts/figure.ts';
@@ -50,6 +51,16 @@ function joinStatements(a: string, b: string): string {
 
 const union = (a: readonly string[], b: readonly string[]): string[] => [...new Set([...a, ...b])];
 
+// An organ that is not known stands beside those that are: the statement then names none.
+const joinOrgans = (hazardClass: string, a: readonly string[], b: readonly string[]): readonly string[] =>
+  hazardClass.startsWith('STOT') && (a.length === 0 || b.length === 0) ? [] : union(a, b);
+
+const besideOf = (
+  a: ClassifiedHazard | undefined,
+  b: ClassifiedHazard | undefined,
+): ClassifiedHazard | undefined =>
+  a && b ? { ...a, organs: joinOrgans(a.hazardClass, a.organs, b.organs) } : (a ?? b);
+
 /** Tells apart what two figures are of. */
 const ruleOf = (because: Because): string =>
   [because.kind, 'rule' in because && because.rule, 'category' in because && because.category].join(' ');
@@ -72,12 +83,17 @@ function worseOf(one: ClassResult, other: ClassResult): ClassResult {
   if (isMoreSevere(one, other)) return one;
   const [a, b] = isNearer(other, one) ? [other, one] : [one, other];
   if (a.outcome !== 'classified' || b.outcome !== 'classified' || a.hazard.code !== b.hazard.code) return a;
-  const { triggers, organs, statements, ...hazard } = a.hazard;
+  const { triggers, organs, statements, harms, ...hazard } = a.hazard;
+  const beside = besideOf(a.beside, b.beside);
   return {
     ...a,
+    ...(beside && { beside }),
     hazard: {
       ...hazard,
-      organs: union(organs, b.hazard.organs),
+      // A route is named where both have it; effects of both where they differ.
+      route: hazard.route === b.hazard.route ? hazard.route : null,
+      ...(harms && b.hazard.harms && { harms: harms === b.hazard.harms ? harms : ('both' as const) }),
+      organs: joinOrgans(hazard.hazardClass, organs, b.hazard.organs),
       statements: statements.map((statement, i) =>
         joinStatements(statement, b.hazard.statements[i] ?? statement),
       ),

@@ -50,10 +50,14 @@ export function hazardStatementsOf(
 const extraOf = (row: readonly string[], codes: readonly string[]): readonly string[] =>
   row.length > 1 && codes.some(code => row.includes(code)) ? row : [];
 
-function wordsOf({ organs, route }: ShownHazard['hazard'], text: StatementText | undefined): FieldWords {
+function wordsOf(
+  { organs, route, harms }: ShownHazard['hazard'],
+  text: StatementText | undefined,
+): FieldWords {
   return {
     ...(text?.fields?.organs && organs.length > 0 && { organs: [...organs].sort() }),
     ...(text?.fields?.route && route && { route: [route] }),
+    ...(text?.fields?.effect && harms && { effect: [harms] }),
   };
 }
 
@@ -62,7 +66,8 @@ function merged(one: FieldWords | undefined, two: FieldWords): FieldWords {
   if (!one) return two;
   const organs = one.organs && two.organs ? [...new Set([...one.organs, ...two.organs])].sort() : undefined;
   const route = one.route?.[0] === two.route?.[0] ? one.route : undefined;
-  return { ...(organs && { organs }), ...(route && { route }) };
+  const effect = one.effect?.[0] === two.effect?.[0] ? one.effect : undefined;
+  return { ...(organs && { organs }), ...(route && { route }), ...(effect && { effect }) };
 }
 
 /** H302 and H332 as H302+H332, the longest combinations first. */

@@ -32,13 +32,19 @@ describe('organs of STOT RE', () => {
   const liver = { name: 'a', percent: 12, hazards: ['STOT RE 1 (liver)'] };
   const kidney = { name: 'b', percent: 12, hazards: ['STOT RE 2 (kidney)'] };
 
-  it('of Category 2 are told beside Category 1 for another organ', async () => {
-    const [text] = await warningsOf('stot-other-organ', liver, kidney);
-    expect(text).toContain('12 % b gives Category 2 for kidney');
-    expect(await warningsOf('stot-other-organ', liver, { ...kidney, percent: 0.9 })).toEqual([]);
-    expect(
-      await warningsOf('stot-other-organ', liver, { ...kidney, hazards: ['STOT RE 2 (liver)'] }),
-    ).toEqual([]);
+  it('of Category 2 are told where the record chooses Category 1 alone', async () => {
+    const told = async (line: typeof kidney) =>
+      (
+        await classifyLines([liver, line, water], 'us-hcs', {
+          choices: [{ reading: 'stot-worst-category', take: 'worst-alone', reason: 'test' }],
+        })
+      ).warnings
+        .filter(({ id }) => id === 'stot-other-organ')
+        .map(({ text }) => text);
+    expect((await told(kidney))[0]).toContain('12 % b gives Category 2 for kidney');
+    expect(await told({ ...kidney, percent: 0.9 })).toEqual([]);
+    expect(await told({ ...kidney, hazards: ['STOT RE 2 (liver)'] })).toEqual([]);
+    expect(await warningsOf('stot-other-organ', liver, kidney)).toEqual([]);
   });
 
   it('that an ingredient leaves open are told where another names its own', async () => {

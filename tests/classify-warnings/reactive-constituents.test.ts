@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import groups from '../../hazard-data/reactivity/groups.json' with { type: 'json' };
 import pairs from '../../hazard-data/reactivity/pairs.json' with { type: 'json' };
 import type { Mixture } from '../../src/classify/ingredient.ts';
+import { reactiveAlone } from '../../src/classify/warnings/reactive-alone.ts';
 import { reactiveConstituents } from '../../src/classify/warnings/reactive-constituents.ts';
 import { isCas } from '../../src/notation/cas.ts';
 import { parseHazard } from '../../src/notation/parse-hazard.ts';
@@ -127,6 +128,62 @@ describe('mixtures that agencies warn of', () => {
   });
 });
 
+describe('what hides from a list of numbers', () => {
+  const acid = { name: 'Muriatic acid 20 Baume', percent: 5 };
+
+  it('a name without a CAS number', () => {
+    expect(warned([{ name: 'Sodium hypochlorite 12 %', percent: 4 }, acid])[0]!.text).toContain('chlorine');
+  });
+
+  // From memory; the sources stand with the pairs.
+  it.each([
+    [bleach, { name: 'sodium dihydrogen phosphate', cas: '7558-80-7', percent: 5 }, 'chlorine'],
+    [bleach, { name: 'copper sulfate', cas: '7758-98-7', percent: 1 }, 'oxygen'],
+    [
+      { name: 'bronopol', cas: '52-51-7', percent: 0.1 },
+      { name: 'triethanolamine', cas: '102-71-6', percent: 5 },
+      'nitrosamines',
+    ],
+    [
+      { name: 'hydrogen peroxide', cas: '7722-84-1', percent: 20 },
+      { name: 'sulfuric acid', cas: '7664-93-9', percent: 20 },
+      'peracids',
+    ],
+    [
+      { name: 'formaldehyde', cas: '50-00-0', percent: 5 },
+      { name: 'hydrochloric acid', cas: '7647-01-0', percent: 10 },
+      'bis(chloromethyl) ether',
+    ],
+    [{ name: 'trichloroethylene', cas: '79-01-6', percent: 30 }, lye, 'dichloroacetylene'],
+  ])('%j with %j', (one, other, gas) => {
+    expect(warned([one, other, water]).some(({ text }) => text.includes(gas))).toBe(true);
+  });
+
+  it('but a dilute oxidizer with a flammable liquid is no explosion', () => {
+    const peroxide = { name: 'oxidizer', percent: 10, hazards: ['Ox. Liq. 1'] };
+    const solvent = { name: 'solvent', percent: 10, hazards: ['Flam. Liq. 3'] };
+    expect(warned([peroxide, solvent])[0]!.text).toMatch(/^heat: /);
+    expect(warned([{ ...peroxide, percent: 50 }, solvent])[0]!.text).toMatch(/^fire or explosion: /);
+    // Dry, little chlorate is enough.
+    expect(warned([peroxide, solvent], { form: 'solid' })[0]!.text).toMatch(/^fire or explosion: /);
+  });
+});
+
+// 29 CFR 1910.1200(d)(1)(ii): hazards of use that can be foreseen; National Fire Protection Association, 13 April 2020.
+describe('a constituent that must not be mixed in use', () => {
+  const alone = (parts: readonly Part[]) =>
+    reactiveAlone(mixtureOf(parts), quietScale).map(found =>
+      en.warning(found, { names: (i: number) => parts[i]!.name, style: plain, amounts: true }),
+    );
+
+  it('bleach gives its line by itself, once for the product', () => {
+    const texts = alone([bleach, lye, water]);
+    expect(texts).toHaveLength(1);
+    expect(texts[0]).toContain('Do not mix with acids, ammonia');
+    expect(alone([water])).toEqual([]);
+  });
+});
+
 describe('mixtures that are sound', () => {
   it('hypochlorite in caustic soda, as it is sold', () => expect(warned([bleach, lye, water])).toEqual([]));
 
@@ -160,10 +217,10 @@ describe('pH', () => {
   });
 
   // A.2.3.3.4: "For mixtures containing strong acids or bases the pH should be used as classification criteria".
-  it('asks for additive: false and the pH where acid meets base', () => {
+  it('asks for what they form and the pH where acid meets base', () => {
     const acid = { name: 'phosphoric acid', cas: '7664-38-2', percent: 4 };
     const [found] = warned([acid, lye, water]);
-    expect(found!.text).toContain('`additive: false`');
+    expect(found!.text).toContain('under `reacts` what they form');
     expect(found!.text).toContain('give the measured pH');
     expect(found!.cite).toContain('A.2.3.3.4');
     expect(warned([acid, lye], { pH: 6.5 })[0]!.text).toContain('measured pH 6.5');

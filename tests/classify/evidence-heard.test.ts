@@ -31,36 +31,115 @@ describe('evidence is used or its disuse is told', () => {
     expect(await unused(entry('Acute Tox.', 'not classified', { route: 'oral' }))).toEqual([]);
   });
 
-  it('a second entry for one class', async () => {
+  it('a second entry for one class that agrees', async () => {
     const first = entry('Met. Corr.', 'Met. Corr. 1');
-    expect(await unused(first, entry('Met. Corr.', 'not classified'))).toEqual([
+    expect(await unused(first, entry('Met. Corr.', 'Met. Corr. 1'))).toEqual([
       expect.stringContaining('earlier entry'),
     ]);
   });
 });
 
 describe('evidence on acid or alkaline reserve', () => {
-  const acid = (result: string) =>
+  const acid = (result: string, choices: readonly Record<string, unknown>[] = []) =>
     classifyLines(
       [{ name: 'acid', percent: 2, hazards: ['Skin Irrit. 2'], source: 'test' }, water],
       'us-hcs',
-      { properties: { pH: 1.5 }, evidence: [entry('Skin Corr.', result, { kind: 'reserve' })] },
+      { properties: { pH: 1.5 }, evidence: [entry('Skin Corr.', result, { kind: 'reserve' })], choices },
     );
 
-  // A.2.3.1.3: the pH is set aside, which other data must confirm.
-  it('sets an extreme pH aside, says so in the working and asks for confirmation', async () => {
-    const { hazards, otherClasses, warnings } = await acid('not classified');
-    expect(hazards).toEqual([]);
-    const skin = otherClasses.find(({ class: name }) => name === 'Skin Corr./Irrit.')!;
-    expect(skin.because.working).toContain(
-      'pH 1.5 <= 2 is set aside by evidence on acid or alkaline reserve',
-    );
+  // A.2.3.1.3: "this needs to be confirmed by other data".
+  it('alone lifts no Category 1, and asks for confirmation', async () => {
+    const { hazards, warnings } = await acid('not classified');
+    expect(hazards.map(({ code }) => code)).toEqual(['Skin Corr. 1', 'Eye Dam. 1']);
+    expect(warnings.find(({ id }) => id === 'reserve-to-be-confirmed')?.text).toContain('stands for skin');
+  });
+
+  const setAside = { reading: 'reserve-alone', take: 'set-aside', reason: 'in vitro test under way' };
+
+  it('sets the pH aside where the reviewer chooses so, for the part that it speaks of', async () => {
+    const { hazards, warnings } = await acid('not classified', [setAside]);
+    expect(hazards.map(({ code }) => code)).toEqual(['Eye Dam. 1']);
     expect(warnings.map(({ id }) => id)).toContain('reserve-to-be-confirmed');
+  });
+
+  it('keeps the irritation that it finds itself', async () => {
+    expect((await acid('Skin Irrit. 2', [setAside])).hazards.map(({ code }) => code)).toEqual([
+      'Skin Irrit. 2',
+      'Eye Dam. 1',
+    ]);
   });
 
   it('sets nothing aside where it finds the mixture corrosive', async () => {
     const { hazards } = await acid('Skin Corr. 1');
     expect(hazards.map(({ code }) => code)).toEqual(['Skin Corr. 1', 'Eye Dam. 1']);
+  });
+});
+
+// A.2.1.3, A.2.2.7.3, A.0.3: conflicting information is weighed, which is the reviewer's; until then the more severe.
+describe('evidence that disagrees', () => {
+  const found = async (more: Record<string, unknown>) => {
+    const { hazards, warnings } = await classifyLines([water], 'us-hcs', more);
+    return {
+      codes: hazards.map(({ code }) => code),
+      told: warnings.filter(({ id }) => id === 'evidence-conflict').map(({ text }) => text),
+    };
+  };
+
+  it('with a measured flash point does not clear a flammable liquid in silence', async () => {
+    const properties = { 'flash-point': '20 C (closed cup)', 'initial-boiling-point': '80 C' };
+    const against = (reason?: string) =>
+      found({ properties, evidence: [entry('Flam. Liq.', 'not classified', reason ? { reason } : {})] });
+    const silent = await against();
+    expect(silent.codes).toEqual(['Flam. Liq. 2']);
+    expect(silent.told[0]).toContain('flash point 20 C gives Flam. Liq. 2');
+    const reasoned = await against('the flash point is of the solvent before dilution');
+    expect(reasoned.codes).toEqual([]);
+    expect(reasoned.told).toHaveLength(1);
+  });
+
+  it('with an extreme pH', async () => {
+    const { codes, told } = await found({
+      properties: { pH: 13 },
+      evidence: [entry('Skin Corr.', 'not classified')],
+    });
+    expect(codes).toEqual(['Skin Corr. 1', 'Eye Dam. 1']);
+    expect(told).toHaveLength(1);
+  });
+
+  it('with other evidence: the more severe of two tests, whichever stands first', async () => {
+    const mild = entry('Met. Corr.', 'not classified');
+    const severe = entry('Met. Corr.', 'Met. Corr. 1');
+    for (const evidence of [
+      [mild, severe],
+      [severe, mild],
+    ]) {
+      const { codes, told } = await found({ evidence });
+      expect(codes).toEqual(['Met. Corr. 1']);
+      expect(told).toHaveLength(1);
+    }
+  });
+});
+
+// 29 CFR 1910.1200 App. B, B.6.3: closed-cup methods.
+describe('a flash point of an open cup', () => {
+  const at = async (flash: string, choices: readonly Record<string, unknown>[] = []) => {
+    const { hazards, warnings } = await classifyLines([water], 'us-hcs', {
+      properties: { 'flash-point': flash },
+      choices,
+    });
+    return [hazards[0]?.code, warnings.some(({ id }) => id === 'open-cup')];
+  };
+
+  it('near a limit is judged at the severe side, and told', async () => {
+    expect(await at('65 C (open cup)')).toEqual(['Flam. Liq. 3', true]);
+    expect(await at('65 C (closed cup)')).toEqual(['Flam. Liq. 4', false]);
+    expect(await at('80 C (open cup)')).toEqual(['Flam. Liq. 4', true]);
+    expect(await at('100 C (open cup)')).toEqual(['Flam. Liq. 4', true]);
+  });
+
+  it('is taken as it is where the reviewer chooses so', async () => {
+    const choice = { reading: 'open-cup', take: 'as-closed', reason: 'method compared' };
+    expect(await at('65 C (open cup)', [choice])).toEqual(['Flam. Liq. 4', true]);
   });
 });
 

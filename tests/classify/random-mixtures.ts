@@ -121,8 +121,9 @@ const leads: readonly string[] = ['Skin Corr.', 'Eye Dam.'];
 
 /** The hazard of each class, skin and eye as one class each, acute toxicity by route and STOT SE 3 by effect. */
 export function byFamily({ hazards: found }: Classification): Map<string, ClassifiedHazard> {
+  // The most severe of a family stands first.
   return new Map(
-    found.map(hazard => {
+    [...found].reverse().map(hazard => {
       const { hazardClass, route, effect } = hazard;
       const parts = [
         families[hazardClass] ?? hazardClass,

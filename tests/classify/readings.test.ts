@@ -50,6 +50,9 @@ const situations: Readonly<Record<ReadingId, Situation>> = {
   'show-sub-category': ['us-hcs', '5 % Skin Corr. 1A'],
   'extreme-ph': ['us-hcs', '1 % Skin Irrit. 2 + pH 2'],
   'moderate-ph': ['us-hcs', '5 % Skin Corr. 1B + pH 7'],
+  'reserve-alone': ['us-hcs', '1 % Skin Irrit. 2 + pH 2', { evidence: [reserve] }],
+  'open-cup': ['us-hcs', '1 % none', { properties: { 'flash-point': '65 C (open cup)' } }],
+  'ph-missing': ['us-hcs', '1 % none', formula('1310-73-2', 4)],
   'not-additive': ['us-hcs', '1 % Skin Corr. 1B | not additive'],
   'corrosive-implies-eye': ['eu-clp', '2.5 % Skin Corr. 1B | limit Skin Corr. 1B: C >= 2.5'],
   'eye-2b': ['us-hcs', '10 % Eye Irrit. 2B'],
@@ -159,10 +162,10 @@ describe('readings of the law', () => {
     expect(await shown([choice])).not.toEqual(await shown([]));
   });
 
-  // A.2.3.1.3: reserve switches the pH off, and the reading is still what the result depends on.
+  // A.2.3.1.3: reserve alone lifts nothing.
   it('extreme-ph is reported beside evidence on reserve', async () => {
     const result = await outcome(['us-hcs', '1 % Skin Irrit. 2 + pH 2', { evidence: [reserve] }]);
-    expect(result.hazards).toEqual([]);
+    expect(result.hazards.map(({ code }) => code)).toEqual(['Skin Corr. 1', 'Eye Dam. 1']);
     expect(result.readings.map(({ id }) => id)).toContain('extreme-ph');
   });
 });

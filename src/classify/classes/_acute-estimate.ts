@@ -61,6 +61,8 @@ export function estimateOf(
   if (!value) return point === null ? null : { value: figure(point), category: listed, converted: true };
   const own = { value, category: categoryOf(scale, value, rules.categories[key]), converted: false };
   if (point === null || own.category === listed) return own;
+  // A category that counts in the sum, and that the basis does not give, lies above the last one.
+  if (own.category === null && !(listed! in rules.categories[key])) return own;
   // A value that is the point estimate of the listed category was converted from it.
   return scale.compare(value, point) === 0
     ? { ...own, category: listed, reading: 'ate-at-point-estimate' }

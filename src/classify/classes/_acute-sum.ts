@@ -36,7 +36,10 @@ export function acuteSum(context: Context, key: AcuteKey): AcuteSum {
   const rules = basis.acuteToxicity;
   const used = new Set<ReadingId>();
   const gathered = gatherEstimates(context, key, used);
-  const { counted, shared } = gathered;
+  const { counted } = gathered;
+  // A category that counts in the sum, and that the basis does not give.
+  const shared =
+    gathered.shared !== null && gathered.shared in rules.categories[key] ? gathered.shared : null;
   if (isInhaled(key) && counted.length > 0) used.add('inhalation-form').add('inhalation-forms-apart');
   if (key === 'vapour' && counted.length > 0) used.add('vapour-near-gas-phase');
   const parts: Part[] = [];

@@ -9,7 +9,8 @@ import { ofHealth } from '../facts/provision.ts';
 import { type Ingredient, lowestBound, type Mixture } from '../ingredient.ts';
 import { type Objective, objective } from '../ranges/objective.ts';
 import type { ReadingId } from '../readings.ts';
-import { becauseOfOne, type SumTerm } from '../sums.ts';
+import { judgedSevere } from '../strong.ts';
+import { becauseOfOne, figure, type SumTerm } from '../sums.ts';
 
 /** The ingredients that concern skin or eye, in the groups that the law judges apart. */
 export interface Sorted {
@@ -62,13 +63,13 @@ export const isRelevant = (scale: Scale, { relevant, percent }: Ingredient, floo
 
 /**
  * The results of a class for skin or eye. What the cut-off left out, and what set an extreme pH aside, goes with
- * every reason; the warnings on that only where Category 1 is not given.
+ * every reason; the warnings on that not where the ingredients alone give Category 1.
  */
 export function resultsOf(
   name: string,
   cutOff: CitedPercent,
   { below }: Sorted,
-  { setAside, warnings }: PhFinding,
+  { because: byPh, setAside, warnings }: PhFinding,
   used: ReadonlySet<ReadingId>,
 ): {
   readonly given: (hazard: ReturnType<typeof plainHazard>, because: Because) => ClassResult;
@@ -89,7 +90,7 @@ export function resultsOf(
       hazard,
       because: told(because),
       readings: [...used],
-      warnings: hazard.category.startsWith('1') ? [] : warnings,
+      warnings: hazard.category.startsWith('1') && !byPh ? [] : warnings,
       floor,
     }),
     notGiven: because => ({
@@ -137,4 +138,30 @@ export function firstAtLimit(
     return becauseOfOne(ingredient, percent, specific, rule, cites);
   }
   return null;
+}
+
+/** Each strong acid or base of a mixture without a pH, by itself. */
+export const strongAlone = (context: Context): readonly (Objective | null)[] =>
+  judgedSevere(context).map(strong =>
+    objective(context.mixture, ({ index }) => (index === strong.index ? 1 : 0)),
+  );
+
+/**
+ * Category 1 by a strong acid or base from the table's percent while the pH, which would decide, is not known
+ * (A.2.3.3.4, Table A.2.4; A.3.3.3.4, Table A.3.4; CLP and UN 3.2.3.3.4, 3.3.3.3.4).
+ * @param hasOwnLimit whether specific limits that count decide for an ingredient (CLP Article 10).
+ */
+export function strongAtLimit(
+  context: Context,
+  limit: number,
+  paragraph: string,
+  hasOwnLimit: (ingredient: Ingredient) => boolean,
+  used: Set<ReadingId>,
+): Because | null {
+  const found = judgedSevere(context).find(
+    ingredient => !hasOwnLimit(ingredient) && context.scale.reaches(ingredient.percent, limit),
+  );
+  if (!found) return null;
+  used.add('ph-missing');
+  return becauseOfOne(found, figure(limit), false, 'strong-without-ph', [ofHealth(context.basis, paragraph)]);
 }

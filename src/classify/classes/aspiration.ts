@@ -68,6 +68,18 @@ function judge({ basis, mixture, scale }: Context): ClassResult[] {
     const thin = measured !== undefined && scale.compare(measured.value, viscosity) <= 0;
     const fact = { measured: measured ? measurementOf(measured) : null, limit: viscosity, reached: thin };
     const why = { ...because, viscosity: fact } as Because;
+    const only = relevant.find(({ percent }) => scale.compare(percent, 100) >= 0);
+    if (!measured && only) {
+      const code = `${CLASS} ${category}`;
+      const why: Because = {
+        kind: 'substance',
+        constituent: only.index,
+        code,
+        cites: [ofHealth(basis, cite)],
+      };
+      const hazard = plainHazard(CLASS, category, [category === '1' ? 'H304' : 'H305']);
+      return [{ ...result, outcome: 'classified', hazard, because: why }];
+    }
     if (!measured) {
       used.add('aspiration-viscosity');
       undecided ??= { class: CLASS, outcome: 'insufficient-data', because: why };

@@ -18,6 +18,8 @@ export function carcinogenicity(context: Context): ClassResult[] {
     basis.id === 'eu-clp' && one.length > 0 && one.every(({ statement }) => statement === 'H350i')
       ? ['H350i']
       : result.hazard.statements;
+  // Elsewhere the route goes into the words, where no ingredient leaves another route open (C.2.2.1).
+  const inhaled = basis.id !== 'eu-clp' && reached.every(({ statement }) => statement === 'H350i');
   const optional = table.labelOptionalBelow;
   const belowLabel =
     optional !== undefined &&
@@ -26,7 +28,11 @@ export function carcinogenicity(context: Context): ClassResult[] {
   return [
     {
       ...result,
-      hazard: { ...result.hazard, statements: byInhalation },
+      hazard: {
+        ...result.hazard,
+        statements: byInhalation,
+        ...(inhaled && { route: 'inhalation' as const }),
+      },
       readings: [...(result.readings ?? []), ...(belowLabel ? (['carcinogen-2-label'] as const) : [])],
       warnings: belowLabel
         ? [

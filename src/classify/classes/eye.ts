@@ -6,6 +6,7 @@ import { ofHealth } from '../facts/provision.ts';
 import { concerns, type Ingredient, lowestBound } from '../ingredient.ts';
 import { type Objective, objective, objectives, weightOfTerm } from '../ranges/objective.ts';
 import type { ReadingId } from '../readings.ts';
+import { judgedSevere } from '../strong.ts';
 import { becauseOfSum, figure, reachesLimit, type SumTerm } from '../sums.ts';
 import {
   damageTerm,
@@ -24,6 +25,8 @@ import {
   resultsOf,
   type Sorted,
   sortIngredients,
+  strongAlone,
+  strongAtLimit,
 } from './_skin-and-eye.ts';
 
 const CLASS = 'Eye Dam./Irrit.';
@@ -36,7 +39,8 @@ const CLASS = 'Eye Dam./Irrit.';
 export function eye(context: Context, skinCorrosive: boolean): readonly ClassResult[] {
   const { basis, mixture } = context;
   const concerned = skinCorrosive || concerns(mixture, 'Skin Corr.', 'Eye Dam.', 'Eye Irrit.');
-  if (concerned || mixture.properties.pH) return [judge(context, skinCorrosive)];
+  if (concerned || mixture.properties.pH || judgedSevere(context).length > 0)
+    return [judge(context, skinCorrosive)];
   return constant(basis, CLASS, () => [judge(context, false)]);
 }
 
@@ -109,10 +113,24 @@ function damage(
     });
   }
   if (byPh) return byPh;
-  const byAlone = byOne(context, alone, 'damaging', used);
+  const byAlone =
+    byOne(context, alone, 'damaging', used) ??
+    strongAtLimit(
+      context,
+      rules.notAdditive.damage,
+      rules.notAdditive.cite,
+      ingredient => hasOwnLimit(context, ingredient),
+      used,
+    );
   if (byAlone || !skinCorrosive) return byAlone;
   used.add('corrosive-implies-eye');
   return { kind: 'concluded', from: 'Skin Corr. 1', cites: [ofHealth(basis, rules.fromSkin.cite)] };
+}
+
+// A range for irritation alone has an end from which damage is taken.
+function hasOwnLimit(context: Context, ingredient: Ingredient): boolean {
+  const { damage: ownDamage, irritation } = eyeLimits(context, ingredient);
+  return ownDamage.length > 0 || irritation.length > 0;
 }
 
 /**
@@ -155,6 +173,7 @@ export function eyeObjectives(context: Context): readonly Objective[] {
     // One that is not 2B makes the mixture 2A where it is relevant.
     mild === undefined ? null : objective(mixture, each => (isUnsplit(each) ? 1 : 0)),
     ...eachAlone(mixture),
+    ...strongAlone(context),
   );
 }
 

@@ -5,6 +5,7 @@ import { type ClassResult, type Context, plainHazard } from '../context.ts';
 import type { Sign } from '../facts/physical.ts';
 import { ofPhysical, type Provision } from '../facts/provision.ts';
 import { concerns, hazardsOf, type Ingredient, type Mixture } from '../ingredient.ts';
+import { isOpenCode, outsideBasis } from '../outside-basis.ts';
 import { type Objective, objective, objectives } from '../ranges/objective.ts';
 import { isHydrogenPeroxide, organicPeroxides } from './_available-oxygen.ts';
 import { byOwnLimits } from './_own-limits.ts';
@@ -109,7 +110,7 @@ const ownHazards = (
     : [own, ...members].flatMap(name => hazardsOf(ingredient, name));
 
 function asSubstance(
-  { mixture, scale }: Context,
+  { mixture, scale, basis }: Context,
   entry: PhysicalClassRules,
   cite: Provision,
 ): ClassResult | null {
@@ -117,7 +118,11 @@ function asSubstance(
     ingredient => ingredient.percent.value > 0 && ownHazards(ingredient, entry).length > 0,
   );
   if (!only || scale.compare(only.percent, 100) < 0) return null;
-  const { hazardClass, category: written, statement } = ownHazards(only, entry)[0]!;
+  const named = ownHazards(only, entry).find(
+    ({ code }) => !isOpenCode(code) && outsideBasis(basis, code) === null,
+  );
+  if (!named) return null;
+  const { hazardClass, category: written, statement } = named;
   const category = entry.renamed?.[written] ?? written;
   const hazard = plainHazard(hazardClass, category, statement ? [statement] : []);
   const because = {

@@ -1,6 +1,7 @@
 import type { Hazard } from '../../notation/hazard.ts';
 import type { SpecificLimit } from '../../notation/limit.ts';
 import type { CutOffTable } from '../../reference/thresholds.ts';
+import type { ClassifiedHazard } from '../classification.ts';
 import { type ClassResult, type Context, plainHazard } from '../context.ts';
 import { concerns, hazardsOf, type Ingredient, limitsOf } from '../ingredient.ts';
 import { figure } from '../sums.ts';
@@ -109,6 +110,13 @@ function statementOf(context: Context, triggers: readonly EffectTrigger[], categ
   return base + (f === 'f' && d === 'D' ? 'Df' : f + d);
 }
 
+/** What the statement without letters may name (C.2.2.1): the effects of all that reach a limit, if each names its own. */
+function harmsOf(reached: readonly EffectTrigger[]): ClassifiedHazard['harms'] {
+  const effects = new Set(reached.map(({ effect }) => effect));
+  if (effects.has('plain')) return undefined;
+  return effects.size > 1 ? 'both' : effects.has('F') ? 'fertility' : 'development';
+}
+
 /**
  * Reproductive toxicity and effects via lactation: A.7.3.1.1, A.7.3.1.2 with Table A.7.1; CLP 3.7.3.1 with Table 3.7.2.
  * Not additive; fertility and development are judged apart.
@@ -135,7 +143,11 @@ export function reproductiveToxicity(context: Context): ClassResult[] {
   }
   // Effects of a milder category add their letters.
   const deciding = context.basis.id === 'eu-clp' ? reached : reached.filter(({ result }) => result === worst);
-  const hazard = plainHazard('Repr.', worst, [statementOf(context, reached, worst)]);
+  const harms = context.basis.id === 'eu-clp' ? undefined : harmsOf(reached);
+  const hazard = {
+    ...plainHazard('Repr.', worst, [statementOf(context, reached, worst)]),
+    ...(harms && { harms }),
+  };
   const because = becauseOfCandidates(context, 'Repr.', table, deciding);
   return [{ class: 'Repr.', outcome: 'classified', hazard, because, readings, floor }, lactation];
 }

@@ -7,6 +7,7 @@ import { ofHealth } from '../facts/provision.ts';
 import { concerns, hazardsOf, type Ingredient, limitsOf, lowestBound } from '../ingredient.ts';
 import { type Objective, objective, objectives, weightOfTerm } from '../ranges/objective.ts';
 import type { ReadingId } from '../readings.ts';
+import { judgedSevere } from '../strong.ts';
 import { becauseOfSum, figure, genericTerm, reachesLimit, type SumTerm, specificTerm } from '../sums.ts';
 import {
   eachAlone,
@@ -15,6 +16,8 @@ import {
   resultsOf,
   type Sorted,
   sortIngredients,
+  strongAlone,
+  strongAtLimit,
 } from './_skin-and-eye.ts';
 import {
   corrosionLimits,
@@ -37,7 +40,12 @@ const irritationLimits = ({ applyLimits }: Context, ingredient: Ingredient) =>
  */
 export function skin(context: Context): readonly ClassResult[] {
   const { basis, mixture } = context;
-  if (concerns(mixture, 'Skin Corr.', 'Skin Irrit.') || mixture.properties.pH) return [judge(context)];
+  if (
+    concerns(mixture, 'Skin Corr.', 'Skin Irrit.') ||
+    mixture.properties.pH ||
+    judgedSevere(context).length > 0
+  )
+    return [judge(context)];
   return constant(basis, CLASS, () => [judge(context)]);
 }
 
@@ -108,8 +116,18 @@ function corrosion(
   if (byPh) return { category: '1', because: byPh };
   if (bySum) return bySum;
   const because = byOne(context, sorted.alone, 'corrosive', used);
-  if (because) used.add('not-additive-category');
-  return because && { category: '1', because };
+  if (because) {
+    used.add('not-additive-category');
+    return { category: '1', because };
+  }
+  const strong = strongAtLimit(
+    context,
+    context.basis.skin.notAdditive.corrosive,
+    context.basis.skin.notAdditive.cite,
+    ingredient => corrosionLimits(context, ingredient).length > 0,
+    used,
+  );
+  return strong && { category: '1', because: strong };
 }
 
 /** What an ingredient adds towards Category 2: its specific limit, else 10 x for corrosives and 1 x for irritants. */
@@ -160,6 +178,7 @@ export function skinObjectives(context: Context): readonly Objective[] {
     byTerm(ingredient => irritantTerm(context, ingredient)),
     basis.skin.mild ? objective(mixture, each => (irritates(each) ? 1 : 0)) : null,
     ...eachAlone(mixture),
+    ...strongAlone(context),
   );
 }
 

@@ -128,7 +128,14 @@ export interface Comparison {
 
 export type IngredientRule =
   /** At or above its cut-off. */
-  'at-cut-off' | 'below-cut-off' | 'specific-limit' | 'corrosive-alone' | 'irritant-alone' | 'damaging-alone';
+  | 'at-cut-off'
+  | 'below-cut-off'
+  | 'specific-limit'
+  | 'corrosive-alone'
+  | 'irritant-alone'
+  | 'damaging-alone'
+  /** A strong acid or base in a mixture whose pH is not known. */
+  | 'strong-without-ph';
 
 /** Each ingredient by itself against its limit. */
 export interface IngredientsBecause extends ReasonBase {

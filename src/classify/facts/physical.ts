@@ -12,9 +12,13 @@ export interface FlashPointBecause extends ReasonBase {
   readonly measured?: Measurement;
   readonly method?: string | null;
   readonly source?: string | null;
+  /** Degrees Celsius by which a closed cup was taken to lie below an open one. */
+  readonly lessOpenCup?: number;
   /** Bounds in degrees Celsius that the flash point was held against; null where open. */
   readonly above?: { readonly limit: number; readonly operator: '>=' | '>' } | null;
   readonly upTo?: { readonly limit: number; readonly operator: '<' | '<=' } | null;
+  /** Of a flash point that is missing: constituents that are flammable liquids. */
+  readonly flammable?: readonly number[];
   readonly boiling?: {
     readonly measured: Measurement | null;
     readonly limit: number;

@@ -1,4 +1,4 @@
-import type { Hazard, Route } from '../../notation/hazard.ts';
+import type { Hazard, InhalationForm, Route } from '../../notation/hazard.ts';
 import type { MultiplicationFactors, SpecificLimit } from '../../notation/limit.ts';
 import type { SupplementalLimit } from '../../notation/parse-limit.ts';
 import type { Exact } from '../../quantity/exact.ts';
@@ -135,9 +135,83 @@ type WarningFacts =
   | {
       readonly id: 'reserve-to-be-confirmed';
       readonly part: 'skin' | 'eye';
+      /** Whether Category 1 stands until then. */
+      readonly stands: boolean;
       readonly pH: Exact;
       readonly operator: '<=' | '>=';
       readonly limit: number;
+    }
+  | {
+      /** A strong acid or base, and no pH to judge by. */
+      readonly id: 'ph-missing';
+      readonly constituents: readonly ReactiveShare[];
+      /** Whether it is judged at the severe side meanwhile. */
+      readonly severe: boolean;
+    }
+  | {
+      readonly id: 'undecided-with-cause';
+      readonly classes: readonly string[];
+      /** Those that have the hazard. */
+      readonly constituents: readonly number[];
+      readonly needs: Needed;
+      /** Those without data, where they leave the class open. */
+      readonly lacking: readonly number[];
+    }
+  | {
+      readonly id: 'doubtful-measurement';
+      readonly property: 'flash-point' | 'pH';
+      /** Null of a flash point that a test did not find. */
+      readonly value: Exact | null;
+      readonly constituents: readonly ReactiveShare[];
+    }
+  | {
+      readonly id: 'category-not-in-basis';
+      readonly constituent: number;
+      /** Class and category. */
+      readonly hazards: readonly string[];
+      readonly basis: string;
+    }
+  | {
+      /** Evidence that disagrees with a measured property, or with other evidence. */
+      readonly id: 'evidence-conflict';
+      readonly class: string;
+      /** Class and category, or outcome, of the evidence. */
+      readonly finds: string;
+      readonly method: string;
+      readonly source: string;
+      readonly against:
+        | { readonly kind: 'measured'; readonly property: 'pH' | 'flash-point'; readonly value: Exact }
+        | { readonly kind: 'evidence'; readonly method: string; readonly source: string };
+      /** What the other side finds. */
+      readonly other: string;
+      /** Which of the two is taken. */
+      readonly taken: 'evidence' | 'other';
+    }
+  | {
+      /** An open cup gives higher values than the closed cup of the law. */
+      readonly id: 'open-cup';
+      readonly celsius: Exact;
+      /** Degrees by which a closed cup may lie lower. */
+      readonly more: number;
+      /** Whether that was counted, and made the class more severe. */
+      readonly moved: boolean;
+    }
+  | {
+      /** An inhalation category without a form, judged in one form, that would be worse in another. */
+      readonly id: 'inhalation-form-worse';
+      readonly taken: InhalationForm;
+      readonly other: InhalationForm;
+      /** Class and category, or outcome. */
+      readonly now: string;
+      readonly within: string;
+      readonly constituents: readonly number[];
+    }
+  | {
+      /** Measured on another formula than that of the record. */
+      readonly id: 'stale-measurement';
+      readonly properties: readonly { readonly property: string; readonly measuredOn: string }[];
+      readonly revision: string | null;
+      readonly revised: string | null;
     }
   | { readonly id: 'boiling-point-missing' /** Degrees Celsius. */; readonly below: number }
   | {
@@ -149,16 +223,25 @@ type WarningFacts =
   | {
       readonly id: 'reactive-constituents';
       readonly pair: string;
+      /** So little of the first side that the milder words of the pair hold. */
+      readonly dilute: boolean;
       readonly left: readonly ReactiveShare[];
       readonly right: readonly ReactiveShare[];
       readonly advice: ReactiveAdvice;
       readonly pH: Exact | null;
     }
+  | {
+      /** Groups that must not be mixed with others in use. */
+      readonly id: 'reactive-alone';
+      readonly groups: readonly { readonly group: string; readonly constituents: readonly number[] }[];
+    }
   | { readonly id: 'respiratory-tract' }
   | {
       readonly id: 'us-specific-limits';
       readonly class: string;
-      /** Code, or outcome where not classified. */
+      /** Whether the limits would make it milder, not more severe. */
+      readonly milder: boolean;
+      /** Code, or outcome where not classified; so is `within`. */
       readonly now: string;
       readonly within: string;
       readonly because: Because;
@@ -191,6 +274,8 @@ export interface LostData {
   readonly supplemental: readonly string[];
   readonly supplementalLimits: readonly SupplementalLimit[];
 }
+/** What would decide a class that is open. */
+export type Needed = 'flash-point' | 'viscosity' | 'test' | 'data';
 
 export interface ReactiveShare {
   readonly constituent: number;
@@ -198,7 +283,7 @@ export interface ReactiveShare {
 }
 
 /** What follows for the calculation from a reaction in the pack. */
-export type ReactiveAdvice = 'mark-not-additive' | 'salt-at-this-ph' | 'does-not-hold';
+export type ReactiveAdvice = 'reckon-the-salt' | 'salt-at-this-ph' | 'does-not-hold';
 
 /** Why evidence is not used. */
 export type EvidenceFault =

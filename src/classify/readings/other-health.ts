@@ -7,7 +7,10 @@ export const otherHealth = {
   'reproductive-effects': { cite: 'CLP 3.7.3, Annex VI 1.1.2.1.2', options: ['apart'] },
   'stot-se-3-sum': { cite: 'A.8.3.4.5; CLP 3.8.3.4.5', options: ['twenty-percent'] },
   'stot-se-3-beside-1-2': { cite: 'A.8.2.2.1(e); CLP 3.8.2.2.1(e)', options: ['both'] },
-  'stot-worst-category': { cite: 'A.8.3.4.1, A.9.3.4.1; CLP 3.8.3.4.1, 3.9.3.4.1', options: ['worst-alone'] },
+  'stot-worst-category': {
+    cite: 'A.8.3.4.1, A.9.3.4.1, C.2.2.1; CLP 3.8.3.4.1, 3.9.3.4.1',
+    options: ['both', 'worst-alone'],
+  },
   'stot-1-below-ten': { cite: 'Tables A.8.2, A.9.3', options: ['table'] },
   'aspiration-viscosity': { cite: 'A.10.3.3.2.1; CLP 3.10.3.3.1.2', options: ['insufficient-data'] },
   'aspiration-layers': { cite: 'A.10.3.3.2.2; CLP 3.10.3.3.1.3', options: ['whole'] },

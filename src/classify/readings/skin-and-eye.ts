@@ -5,8 +5,16 @@ export const skinAndEye = {
   'unsubcategorised-corrosive': { cite: 'Note to Table A.2.3; CLP Table 3.2.3', options: ['category-1'] },
   'show-sub-category': { cite: 'A.2.2(a), A.2.2.2.1.2, Note to Table A.2.3', options: ['show', 'hide'] },
   'extreme-ph': { cite: 'A.2.3.1.3, A.3.3.1.2; CLP 3.2.3.1.2, 3.3.3.1.2', options: ['decides'] },
+  'reserve-alone': {
+    cite: 'A.2.3.1.3, A.3.3.1.2; CLP 3.2.3.1.2, 3.3.3.1.2',
+    options: ['category-1', 'set-aside'],
+  },
   'ph-sub-category': { cite: 'A.2.3.1.3, Note to Table A.2.3; CLP 3.2.3.1.2', options: ['from-the-sum'] },
   'moderate-ph': { cite: 'A.2.3.3.4; CLP 3.2.3.3.4', options: ['never-lowers'] },
+  'ph-missing': {
+    cite: 'A.2.3.3.4, Table A.2.4, A.3.3.3.4, Table A.3.4; CLP 3.2.3.3.4, 3.3.3.3.4',
+    options: ['category-1', 'by-sum'],
+  },
   'not-additive': { cite: 'A.2.3.3.4, A.3.3.3.4; CLP 3.2.3.3.4, 3.3.3.3.4', options: ['as-marked'] },
   'not-additive-category': { cite: 'A.2.3.3.4, Table A.2.4; CLP Table 3.2.4', options: ['none'] },
   'not-additive-limit': { cite: 'A.2.3.3.6; CLP Article 10, Tables 3.2.4, 3.3.4', options: ['replaces'] },

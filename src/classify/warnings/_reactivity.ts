@@ -11,6 +11,15 @@ export interface ReactiveGroup {
   readonly members: readonly { readonly cas: string; readonly name: string }[];
   readonly hazardClasses?: readonly string[];
   readonly water?: boolean;
+  /** Parts of names, of constituents without a CAS number. */
+  readonly words?: readonly string[];
+  /** What a product with a constituent of the group must not be mixed with, from a percent. */
+  readonly alone?: {
+    readonly with: string;
+    readonly gives: string;
+    readonly from: number;
+    readonly source: string;
+  };
 }
 
 /** Groups that react with each other, and what they give. */
@@ -31,6 +40,15 @@ export interface ReactivePair {
   readonly quietFromPh?: number;
   /** What is left is no longer the two ingredients that a sum counts. */
   readonly neutralizes?: boolean;
+  /** Milder where side a is below a percent. */
+  readonly below?: {
+    readonly a: number;
+    /** Where water thins it; a dry mixture is never dilute. */
+    readonly forms: readonly PhysicalForm[];
+    readonly danger: string;
+    readonly gives: string;
+    readonly text: string;
+  };
   readonly excludeCas?: readonly string[];
   readonly source: readonly string[];
 }
@@ -40,6 +58,8 @@ export const reactiveGroups = groupFile.groups as readonly ReactiveGroup[];
 export const reactiveFrom: number = pairFile.from.percent;
 /** Where the law says that the substances of a mixture do not react. */
 export const mixtureCite: string = pairFile.mixture;
+/** Where the law says that use which can be foreseen counts. */
+export const useCite: string = pairFile.use;
 /** Where the laws say that summing may not hold for acids and bases. */
 export const additivityCite: string = pairFile.additivity;
 
@@ -60,9 +80,28 @@ for (const { id, hazardClasses } of classGroups)
   for (const hazardClass of hazardClasses!)
     byClass.set(hazardClass, [...(byClass.get(hazardClass) ?? []), id]);
 
-/** Groups of a constituent. */
-export function groupsOf({ cas, water, data }: Ingredient): ReadonlySet<string> {
-  const found = new Set(cas ? byCas.get(cas) : undefined);
+const byName = new Map<string, string[]>();
+for (const { id, members } of reactiveGroups)
+  for (const { name } of members) byName.set(name, [...(byName.get(name) ?? []), id]);
+const wordGroups = reactiveGroups.filter(({ words }) => words);
+
+const named = new Map<string, readonly string[]>();
+// Asked for each product again: names repeat.
+function groupsByName(written: string): readonly string[] {
+  const known = named.get(written);
+  if (known) return known;
+  const name = written.toLowerCase();
+  const found = [
+    ...(byName.get(name) ?? []),
+    ...wordGroups.filter(({ words }) => words!.some(word => name.includes(word))).map(({ id }) => id),
+  ];
+  if (named.size < 10_000) named.set(written, found);
+  return found;
+}
+
+/** Groups of a constituent: by CAS number, by name where it has none, by hazard class. */
+export function groupsOf({ cas, name, water, data }: Ingredient): ReadonlySet<string> {
+  const found = new Set(cas ? byCas.get(cas) : groupsByName(name));
   if (water) for (const { id } of waterGroups) found.add(id);
   for (const { hazardClass } of data.hazards) for (const id of byClass.get(hazardClass) ?? []) found.add(id);
   return found;

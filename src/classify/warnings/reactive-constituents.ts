@@ -39,6 +39,19 @@ export function reactiveConstituents(mixture: Mixture, scale: Scale): Warning[] 
   return warnings;
 }
 
+const isDilute = (
+  { below }: ReactivePair,
+  left: readonly Ingredient[],
+  { form }: Mixture,
+  scale: Scale,
+): boolean =>
+  below !== undefined &&
+  below.forms.includes(form) &&
+  !scale.meets(
+    left.map(({ percent }) => ({ amount: percent, weight: 1 })),
+    below.a,
+  );
+
 // Asked for every pair of every product.
 function holdsAny(present: ReadonlySet<string>, ids: readonly string[]): boolean {
   for (const id of ids) if (present.has(id)) return true;
@@ -58,6 +71,7 @@ function warningOf(pair: ReactivePair, grouped: Grouped, mixture: Mixture, scale
     {
       id: 'reactive-constituents',
       pair: pair.id,
+      dilute: isDilute(pair, left, mixture, scale),
       left: left.map(shareOf),
       right: right.map(shareOf),
       advice: adviceOf(pair, mixture, scale),
@@ -90,7 +104,7 @@ function adviceOf(
   { properties: { pH } }: Mixture,
   scale: Scale,
 ): ReactiveAdvice {
-  if (neutralizes) return 'mark-not-additive';
+  if (neutralizes) return 'reckon-the-salt';
   const isSalt = quietFromPh !== undefined && pH && scale.reaches(pH.value, quietFromPh);
   return isSalt ? 'salt-at-this-ph' : 'does-not-hold';
 }

@@ -3,23 +3,17 @@ import type { Provision } from '../facts/provision.ts';
 import type { Warning } from '../facts/warning.ts';
 import { isMoreSevere } from '../worst.ts';
 
-interface Worse {
-  readonly result: ClassResult;
-  readonly other: Extract<ClassResult, { outcome: 'classified' }>;
-}
+const codeOf = (result: ClassResult): string =>
+  result.outcome === 'classified' ? result.hazard.code : result.outcome;
 
-/** Classes that specific limits make more severe: as classified, and with the limits applied. */
-const worseWithin = (without: readonly ClassResult[], within: readonly ClassResult[]): readonly Worse[] =>
-  within.flatMap(other => {
-    const result = without.find(
-      candidate => candidate.class === other.class && candidate.route === other.route,
-    )!;
-    return other.outcome === 'classified' && isMoreSevere(other, result) ? [{ result, other }] : [];
-  });
+// A sub-category more or less changes neither limit nor statement.
+const bare = (code: string): string => code.replace(/[A-C]$/, '');
+
+const isSevere = ({ outcome }: ClassResult): boolean => outcome === 'classified';
 
 /**
- * Where a harmonised specific limit, which the US rule does not use by itself, would make the result more severe
- * (A.0.4.3.2; reading `us-specific-limits`).
+ * Where a harmonised specific limit, which the US rule does not use by itself, would make the result more severe or
+ * milder (A.0.4.3.2, A.0.4.3.3; reading `us-specific-limits`).
  * @param without results as classified; @param within the same classes with specific limits applied.
  */
 export const limitsWouldMatter = (
@@ -27,11 +21,23 @@ export const limitsWouldMatter = (
   within: readonly ClassResult[],
   cite: Provision,
 ): Warning[] =>
-  worseWithin(without, within).map(({ result, other }) => ({
-    id: 'us-specific-limits',
-    class: result.class,
-    now: result.outcome === 'classified' ? result.hazard.code : result.outcome,
-    within: other.hazard.code,
-    because: other.because,
-    cites: [cite],
-  }));
+  within.flatMap((other): Warning[] => {
+    const result = without.find(
+      candidate => candidate.class === other.class && candidate.route === other.route,
+    )!;
+    const worse = isSevere(other) && isMoreSevere(other, result);
+    const milder =
+      isSevere(result) && isMoreSevere(result, other) && bare(codeOf(result)) !== bare(codeOf(other));
+    if (!worse && !milder) return [];
+    return [
+      {
+        id: 'us-specific-limits',
+        class: result.class,
+        milder,
+        now: codeOf(result),
+        within: codeOf(other),
+        because: other.because,
+        cites: [cite],
+      },
+    ];
+  });

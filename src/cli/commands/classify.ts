@@ -2,6 +2,7 @@ import { classificationJson } from '../../draft/classification-json.ts';
 import { classifyProduct } from '../../draft/classified-product.ts';
 import { openProduct } from '../../draft/open-product.ts';
 import { openReference, type Reference } from '../../draft/open-reference.ts';
+import { useSolutions } from '../../draft/use-solutions.ts';
 import { workSheetText } from '../../draft/work-sheet.ts';
 import { type BasisId, basisIds } from '../../reference/basis.ts';
 import { renderJson } from '../../report/render.ts';
@@ -13,6 +14,7 @@ import type { Command } from '../command.ts';
 import { exit, type Io } from '../io.ts';
 import { allow, asOf, basis, json, records } from '../options.ts';
 import { findingsJson, report } from '../report.ts';
+import { solutionJson, solutionText } from '../use-solution.ts';
 
 /** The command as data. */
 export const command: Command = {
@@ -73,7 +75,12 @@ async function asTexts(paths: readonly string[], reference: Reference, brief: bo
     }
     const { record, classification, elements } = classifyProduct(opened.value, reference);
     const sheet = { record, classification, elements, words: en };
-    await io.out(`${brief ? briefText(record, classification, elements) : workSheetText(sheet)}\n`);
+    const { solutions, findings } = useSolutions(opened.value, reference);
+    report(findings, io);
+    const lines = solutions.map(solutionText);
+    await io.out(
+      `${[brief ? briefText(record, classification, elements) : workSheetText(sheet), ...lines].join('\n')}\n`,
+    );
   }
   return status;
 }
@@ -89,8 +96,13 @@ async function asDocuments(paths: readonly string[], reference: Reference, brief
     }
     const { record, classification, elements } = classifyProduct(opened.value, reference);
     const document = classificationJson(record, classification, elements, en);
-    const findings = opened.diagnostics.length > 0 ? { findings: renderJson(opened.diagnostics) } : {};
-    return { ...(brief ? briefJson(document) : document), ...findings };
+    const { solutions, findings: open } = useSolutions(opened.value, reference);
+    report(open, io);
+    const diagnostics = [...opened.diagnostics, ...open];
+    const findings = diagnostics.length > 0 ? { findings: renderJson(diagnostics) } : {};
+    const inUse =
+      solutions.length > 0 ? { useSolutions: solutions.map(found => solutionJson(found, brief)) } : {};
+    return { ...(brief ? briefJson(document) : document), ...inUse, ...findings };
   });
   await io.out(`${JSON.stringify(paths.length === 1 ? documents[0] : documents, null, 2)}\n`);
   return status;

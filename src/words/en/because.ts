@@ -137,6 +137,7 @@ const ingredientRules: Readonly<Record<IngredientsBecause['rule'], string>> = {
   'corrosive-alone': 'corrosive ingredient for which summing does not hold',
   'irritant-alone': 'irritant ingredient for which summing does not hold',
   'damaging-alone': 'damaging ingredient for which summing does not hold',
+  'strong-without-ph': 'strong acid or base, and no pH to decide',
 };
 
 function ingredients({ rule, comparisons }: IngredientsBecause, tell: Telling): Reasoned {

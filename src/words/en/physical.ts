@@ -38,7 +38,9 @@ export function flashPoint(because: FlashPointBecause, { style }: Telling): Reas
     return { rule: 'flash point', working: withSource('no flash point was found by test', because) };
   const { signs: sign } = style;
   const degrees = (value: number): string => `${style.show(value)} ${style.celsius}`;
-  const at = withSource(`flash point ${degrees(measured!.value.value)}`, measured!);
+  const less =
+    because.lessOpenCup === undefined ? '' : ` less ${degrees(because.lessOpenCup)} for the open cup`;
+  const at = `${withSource(`flash point ${degrees(measured!.value.value)}`, measured!)}${less}`;
   if (boiling) {
     const low = `${at} ${sign['<']} ${degrees(upTo!.limit)}`;
     const rule = 'flash point and initial boiling point';

@@ -1,13 +1,6 @@
 import supplemental from '../../../hazard-data/eu-clp/supplemental.json' with { type: 'json' };
-import pairs from '../../../hazard-data/reactivity/pairs.json' with { type: 'json' };
 import { unitOf } from '../../classify/facts/figure.ts';
-import type {
-  BridgingFault,
-  EvidenceFault,
-  OpenQuestion,
-  ReactiveShare,
-  Warning,
-} from '../../classify/facts/warning.ts';
+import type { BridgingFault, EvidenceFault, OpenQuestion, Warning } from '../../classify/facts/warning.ts';
 import { plain, type Style } from '../../quantity/print.ts';
 import type { Telling } from '../words.ts';
 import { because, extremePhText } from './because.ts';
@@ -20,6 +13,9 @@ import {
   notYet,
   recordReplacesEntry,
 } from './entries.ts';
+import { evidenceConflict } from './evidence-conflict.ts';
+import { openPoint } from './open-points.ts';
+import { notToMix, reactive } from './reactions.ts';
 import { gasOf } from './sums.ts';
 
 /** What a reviewer must know, in a sentence. */
@@ -57,31 +53,45 @@ export function warning(found: Warning, tell: Telling): string {
       return `${found.class}: ${tell.style.show(found.amount.value)} % ${tell.names(found.constituent)} gives Category 2 for ${about}; the mixture is given Category 1 alone, and whether Category 2 is told as well is for the reviewer`;
     }
     case 'stot-organ-missing':
-      return `${found.class}: no organ is known for ${tell.names(found.constituent)}; the statement names those of other ingredients alone (${found.organs.join(', ')})`;
+      return `${found.class}: no organ is known for ${tell.names(found.constituent)}; the statement says "organs", since a list of those of other ingredients (${found.organs.join(', ')}) would read as complete`;
     case 'carcinogen-label-optional':
       return `${found.constituents.map(tell.names).join(', ')}: Carc. 2 below ${tell.style.show(found.below)} %: the data sheet must say so, the label warning is optional`;
     case 'evidence-not-used':
       return evidenceNotUsed(found, tell);
     case 'reserve-to-be-confirmed':
-      return `${extremePhText(found, tell)} is set aside for ${found.part === 'skin' ? 'skin' : 'eyes'} by evidence on reserve alone; other data must confirm that the mixture does no such damage`;
+      return `${extremePhText(found, tell)} ${found.stands ? `stands for ${partOf(found.part)}: evidence on reserve alone lifts no Category 1; other data must confirm that the mixture does no such damage` : `is set aside for ${partOf(found.part)} by evidence on reserve alone; other data must confirm that the mixture does no such damage`}`;
+    case 'evidence-conflict':
+      return evidenceConflict(found, tell);
+    case 'inhalation-form-worse':
+    case 'stale-measurement':
+    case 'open-cup':
+    case 'ph-missing':
+    case 'undecided-with-cause':
+    case 'doubtful-measurement':
+    case 'category-not-in-basis':
+      return openPoint(found, tell);
     case 'boiling-point-missing':
       return `flash point below ${tell.style.show(found.below)} ${tell.style.celsius} and no initial boiling point: Flam. Liq. 1 is not excluded`;
     case 'near-limit': {
       const { total, limit, unit } = found.figure;
-      return `${found.class}${found.route ? ` (${found.route})` : ''}: ${tell.style.show(total)} ${unit} lies within 5 % of the limit ${tell.style.show(limit)} ${unit}; batch tolerance may change the class`;
+      return `${found.class}${found.route ? ` (${found.route})` : ''}: ${tell.style.show(total)} ${unit} lies close to the limit ${tell.style.show(limit)} ${unit}; batch tolerance may change the class`;
     }
     case 'reactive-constituents':
       return reactive(found, tell);
+    case 'reactive-alone':
+      return notToMix(found, tell);
     case 'respiratory-tract':
       return 'toxic by inhalation and corrosive to skin: consider whether the mixture corrodes the respiratory tract; where that kills, its hazard statement and the corrosion pictogram are due, else STOT SE tells it';
     case 'us-specific-limits':
-      return `${found.class}: with the specific concentration limits of EU law the mixture would be ${found.within} instead of ${found.now.replaceAll('-', ' ')} (${because(found.because, tell).working}); choose reading us-specific-limits to use them`;
+      return `${found.class}: with the specific concentration limits of EU law the mixture would be ${found.within.replaceAll('-', ' ')} instead of ${found.now.replaceAll('-', ' ')} (${because(found.because, tell).working}); choose reading us-specific-limits to use them`;
     case 'supplemental-open': {
       const { rule, working } = because(found.because, tell);
       return `${found.code} is due if ${openText(found.open, found.code)} (${rule}: ${working})`;
     }
   }
 }
+
+const partOf = (part: 'skin' | 'eye'): string => (part === 'skin' ? 'skin' : 'eyes');
 
 function evidenceNotUsed(
   { class: name, method, source, why }: Extract<Warning, { id: 'evidence-not-used' }>,
@@ -143,27 +153,6 @@ export function bridgingFault(
         message: `${style.show(fault.total)} % of ingredients of ${fault.class}, less than the ${style.show(fault.least)} % that bridging by \`dilution\` needs`,
       };
   }
-}
-
-function reactive(
-  { pair: id, left, right, advice, pH }: Extract<Warning, { id: 'reactive-constituents' }>,
-  tell: Telling,
-) {
-  const pair = pairs.pairs.find(each => each.id === id)!;
-  const list = (shares: readonly ReactiveShare[]): string =>
-    shares
-      .map(({ constituent, amount }) => {
-        const share = tell.amounts ? `${tell.style.show(amount.value)} % ` : '';
-        return `${share}${tell.names(constituent)}`;
-      })
-      .join(', ');
-  const follows = {
-    'mark-not-additive': `sums count both as if unreacted: mark them \`additive: false\` and ${pH ? `judge by the measured pH ${tell.style.show(pH.value)}` : 'give the measured pH'}`,
-    'salt-at-this-ph': `at the measured pH ${pH ? tell.style.show(pH.value) : ''} the acid is present as its salt; the reaction comes with acidification`,
-    'does-not-hold':
-      'a calculation from the ingredients does not hold for what forms; show that they do not react in the mixture',
-  }[advice];
-  return `${pair.danger}: ${list(left)} with ${list(right)}: ${pair.text} (gives ${pair.gives}); ${follows}`;
 }
 
 function openText(open: OpenQuestion, code: string): string {

@@ -37,6 +37,7 @@ export const otherHealth = {
   'stot-worst-category': {
     question: 'Is Category 2 for one organ told beside Category 1 for another?',
     options: {
+      both: 'yes: both categories are given, each with its own organs',
       'worst-alone': 'no, Category 1 alone is given; a warning names the other ingredient and its organ',
     },
   },

@@ -8,6 +8,13 @@ export const physicalAndEnvironmental = {
       'category-2': 'Category 2, with a warning that Category 1 is not excluded',
     },
   },
+  'open-cup': {
+    question: 'How is a flash point of an open cup held against limits for closed cups?',
+    options: {
+      'severe-side': 'as if it were 10 C lower where that gives a more severe category, with a warning',
+      'as-closed': 'as it is',
+    },
+  },
   'physical-screening': {
     question: 'Is a physical class that only a test decides open where the record has no test?',
     options: {

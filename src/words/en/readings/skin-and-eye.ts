@@ -18,8 +18,14 @@ export const skinAndEye = {
   'extreme-ph': {
     question: 'Are ingredient classifications "other information" beside an extreme pH?',
     options: {
-      decides:
-        'no: pH 2 or less, or 11.5 or more, gives Category 1 unless evidence on reserve or a test is given; of evidence on reserve a warning asks for confirmation',
+      decides: 'no: pH 2 or less, or 11.5 or more, gives Category 1 unless a test is given',
+    },
+  },
+  'reserve-alone': {
+    question: 'Does evidence on acid or alkaline reserve alone set an extreme pH aside?',
+    options: {
+      'category-1': 'no: Category 1 stands until other data confirm; a warning asks for them',
+      'set-aside': 'yes, for the part that it speaks of, skin or eye; a warning asks for confirmation',
     },
   },
   'ph-sub-category': {
@@ -33,6 +39,14 @@ export const skinAndEye = {
     question: 'Does a moderate pH override a sum?',
     options: {
       'never-lowers': 'no, it never lowers a class',
+    },
+  },
+  'ph-missing': {
+    question: 'What does a strong acid or base give where the pH of the mixture is not known?',
+    options: {
+      'category-1':
+        'Category 1 from 1 %, as the tables say of acids and bases of extreme pH; a warning asks for the pH. A specific limit that counts decides in its place',
+      'by-sum': 'what the sum of its concentration and others gives',
     },
   },
   'not-additive': {

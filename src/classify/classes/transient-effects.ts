@@ -1,95 +1,12 @@
-import type { Hazard, TransientEffect } from '../../notation/hazard.ts';
+import type { TransientEffect } from '../../notation/hazard.ts';
 import type { Exact } from '../../quantity/exact.ts';
 import { constant } from '../constant.ts';
 import { type ClassResult, type Context, plainHazard } from '../context.ts';
 import { ofHealth } from '../facts/provision.ts';
-import type { Warning } from '../facts/warning.ts';
 import { concerns, hazardsOf, type Ingredient, limitsOf } from '../ingredient.ts';
 import { type Objective, objective, objectives } from '../ranges/objective.ts';
 import type { ReadingId } from '../readings.ts';
 import { becauseOfSum, figure, genericTerm, reachesLimit, type SumTerm, specificTerm } from '../sums.ts';
-import { byIngredient, candidatesOf, type Trigger } from './by-ingredient.ts';
-
-/**
- * Specific target organ toxicity, Categories 1 and 2, single and repeated exposure: A.8.3.4.1 with Table A.8.2,
- * A.9.3.4.1 with Table A.9.3; CLP and UN 3.8.3.4.1, 3.9.3.4.1. Not additive.
- */
-export function targetOrgans(context: Context): ClassResult[] {
-  return (['STOT SE', 'STOT RE'] as const).map(hazardClass => {
-    const statements: Record<string, string> =
-      hazardClass === 'STOT SE' ? { '1': 'H370', '2': 'H371' } : { '1': 'H372', '2': 'H373' };
-    const table = context.basis.byIngredient[hazardClass]!;
-    const { result, triggers } = byIngredient(context, hazardClass, table, statements);
-    if (result.outcome !== 'classified') return result;
-    const disputed = table.category1DisputedBelow?.percent;
-    const depends =
-      disputed !== undefined &&
-      triggers.some(
-        ({ own, ingredient }) => own === '1' && context.scale.compare(ingredient.percent, disputed) < 0,
-      );
-    const hazards = triggers.flatMap(({ ingredient }) =>
-      hazardsOf(ingredient, hazardClass).filter(({ category }) => category !== '3'),
-    );
-    const organs = [...new Set(hazards.flatMap(hazard => hazard.organs))];
-    const routes = [...new Set(hazards.map(({ route }) => route))];
-    const route = routes.length === 1 ? routes[0]! : null;
-    const hidden =
-      result.hazard.category === '1' ? hiddenOrgans(context, hazardClass, organs, table.cite) : [];
-    return {
-      ...result,
-      hazard: { ...result.hazard, organs, route },
-      readings: [
-        ...(result.readings ?? []),
-        ...(depends ? (['stot-1-below-ten'] as const) : []),
-        ...(hidden.length > 0 ? (['stot-worst-category'] as const) : []),
-      ],
-      warnings: [...hidden, ...unnamedOrgans(context, hazardClass, triggers, organs, table.cite)],
-    };
-  });
-}
-
-const named = (hazards: readonly Hazard[]): readonly string[] => hazards.flatMap(({ organs }) => organs);
-
-/** Ingredients that give Category 2 for an organ which Category 1 of the mixture does not name. */
-function hiddenOrgans(
-  context: Context,
-  hazardClass: 'STOT SE' | 'STOT RE',
-  organs: readonly string[],
-  cite: string,
-): Warning[] {
-  const milder = candidatesOf(context, hazardClass, context.basis.byIngredient[hazardClass]!).filter(
-    ({ own, result, reached }) => reached && own === '2' && result === '2',
-  );
-  return milder.flatMap(({ ingredient }) => {
-    const hazards = hazardsOf(ingredient, hazardClass).filter(({ category }) => category === '2');
-    const own = named(hazards);
-    if (own.length > 0 && own.every(organ => organs.includes(organ))) return [];
-    const { index, percent } = ingredient;
-    const cites = [ofHealth(context.basis, cite)];
-    return [
-      { id: 'stot-other-organ', class: hazardClass, constituent: index, amount: percent, organs: own, cites },
-    ];
-  });
-}
-
-/** Ingredients without an organ beside others that name theirs: the statement would read as complete. */
-function unnamedOrgans(
-  { basis }: Context,
-  hazardClass: string,
-  triggers: readonly Trigger[],
-  organs: readonly string[],
-  cite: string,
-): Warning[] {
-  if (organs.length === 0) return [];
-  const without = triggers.filter(({ ingredient }) => named(hazardsOf(ingredient, hazardClass)).length === 0);
-  return [...new Set(without.map(({ ingredient }) => ingredient.index))].map(constituent => ({
-    id: 'stot-organ-missing',
-    class: hazardClass,
-    constituent,
-    organs,
-    cites: [ofHealth(basis, cite)],
-  }));
-}
 
 const effects = [
   { effect: 'respiratory irritation', rule: 'respiratory-irritation', statement: 'H335' },

@@ -1,0 +1,31 @@
+import type { Scale } from '../../quantity/scale.ts';
+import { bySource } from '../facts/provision.ts';
+import type { Warning } from '../facts/warning.ts';
+import type { Mixture } from '../ingredient.ts';
+import { groupsOf, reactiveGroups, useCite } from './_reactivity.ts';
+
+/**
+ * What a product must not be mixed with in use, because of one constituent by itself: the user's mixing is use that can be
+ * foreseen (29 CFR 1910.1200(d)(1)(ii); App. D, Table D.1, 2(c) and 10). One warning for all.
+ * @param mixture at the upper ends of ranges.
+ */
+export function reactiveAlone({ ingredients }: Mixture, scale: Scale): Warning[] {
+  const grouped = ingredients.map(ingredient => ({ ingredient, groups: groupsOf(ingredient) }));
+  const found = reactiveGroups.flatMap(({ id, alone }) => {
+    if (!alone) return [];
+    const of = grouped.filter(
+      ({ ingredient, groups }) => groups.has(id) && scale.reaches(ingredient.percent, alone.from),
+    );
+    return of.length > 0
+      ? [{ group: id, constituents: of.map(({ ingredient }) => ingredient.index), source: alone.source }]
+      : [];
+  });
+  if (found.length === 0) return [];
+  return [
+    {
+      id: 'reactive-alone',
+      groups: found.map(({ group, constituents }) => ({ group, constituents })),
+      cites: [useCite, ...new Set(found.map(({ source }) => source))].map(bySource),
+    },
+  ];
+}
