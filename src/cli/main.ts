@@ -28,6 +28,10 @@ const commands: Readonly<Record<string, { readonly does: string; load(): Promise
     load: () => import('./commands/sds.ts'),
   },
   gtin: { does: 'checks, completes and converts article numbers', load: () => import('./commands/gtin.ts') },
+  reel: {
+    does: 'works out label, roll and order for the labeler',
+    load: () => import('./commands/reel.ts'),
+  },
   packet: {
     does: 'makes everything for one product, with an index page',
     load: () => import('./commands/packet.ts'),

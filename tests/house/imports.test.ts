@@ -18,6 +18,7 @@ const all = [
   'headroom',
   'labelling',
   'layout',
+  'logistics',
   'notation',
   'pdf',
   'preflight',
@@ -25,8 +26,10 @@ const all = [
   'record',
   'reference',
   'report',
+  'roll',
   'text',
   'version.ts',
+  'words',
 ];
 
 /**
@@ -53,6 +56,14 @@ const may: Readonly<Record<string, readonly [readonly string[], readonly string[
   document: [
     ['labelling', 'notation', 'quantity', 'report'],
     ['classify', 'formula', 'record', 'reference'],
+  ],
+  // Arithmetic of rolls, and of cases and pallets: facts of a pack, no words and no page.
+  roll: [['quantity', 'report'], ['record']],
+  logistics: [['barcode', 'quantity', 'report'], ['record']],
+  // English of results: facts become text, nothing is worked out.
+  words: [
+    ['barcode', 'quantity', 'report'],
+    ['logistics', 'record', 'roll'],
   ],
   // `document/template.ts` gives the text of a node; the symbol of a pictogram is named by labelling.
   layout: [['document', 'text', 'barcode', 'quantity', 'report'], ['labelling']],
