@@ -117,7 +117,8 @@ function lay(symbol: EncodedSymbol, dots: number, options: DotOptions): DotGeome
     drawn.push(rectangle(0, total, 0, bearer), rectangle(0, total, bearer + height, 2 * bearer + height));
   const digitHeight = digitSpec.heightModules * NOMINAL_X * (spec.fixedHeight ? 1 : zoneX / NOMINAL_X);
   const boxHeight = (2 * bearer + height) * dot;
-  const baseline = boxHeight + digitSpec.gapModules * x + digitHeight;
+  const gap = Math.max(digitSpec.gapModules * x, spec.fixedHeight ? digitSpec.fixedHeightGap : 0);
+  const baseline = boxHeight + gap + digitHeight;
   return {
     x,
     dots,

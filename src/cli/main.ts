@@ -28,6 +28,10 @@ const commands: Readonly<Record<string, { readonly does: string; load(): Promise
     load: () => import('./commands/sds.ts'),
   },
   gtin: { does: 'checks, completes and converts article numbers', load: () => import('./commands/gtin.ts') },
+  case: {
+    does: 'drafts case and pallet labels for a roll printer',
+    load: () => import('./commands/case.ts'),
+  },
   reel: {
     does: 'works out label, roll and order for the labeler',
     load: () => import('./commands/reel.ts'),

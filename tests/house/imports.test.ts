@@ -153,7 +153,7 @@ describe('libraries', () => {
     yaml: /^src\/record\//,
     'zod/mini': /^src\/(record|generate)\/|^src\/layout\/stock\.ts/,
     'zod/locales': /^src\/layout\/stock\.ts/,
-    'fraction.js': /^src\/(quantity|formula|classify|headroom)\//,
+    'fraction.js': /^src\/(quantity|formula|classify|headroom|logistics)\//,
     'fastest-levenshtein': /^src\/(report|notation)\//,
     // A dependency of development: runs where the data are made, not at the user's.
     'csv-parse/sync': /^src\/generate\//,

@@ -1,0 +1,167 @@
+import { layoutCaseLabel } from '../layout/case/case-label.ts';
+import { layoutLimitedQuantity, layoutOrientation } from '../layout/case/mark-labels.ts';
+import { layoutPalletLabel } from '../layout/case/pallet-label.ts';
+import { palletPicture } from '../layout/case/pallet-picture.ts';
+import { dpiOf, type PrinterName, thermalStock } from '../layout/case/thermal-stock.ts';
+import type { PagedDocument } from '../layout/frame.ts';
+import type { CaseFacts } from '../logistics/case-facts.ts';
+import { orientationMark } from '../logistics/package-marks.ts';
+import type { CaseSize } from '../logistics/pallet.ts';
+import { writePdf } from '../pdf/write.ts';
+import { preflight } from '../preflight/preflight.ts';
+import type { Pack, ProductRecord } from '../record/product-record.ts';
+import { type Diagnostic, hasErrors } from '../report/diagnostic.ts';
+import type { FontLibrary } from '../text/glyph-run.ts';
+import { VERSION } from '../version.ts';
+import { caseLines, logisticLines, markWords, shownValue, smallLines } from '../words/en/case.ts';
+import { caseFindings } from '../words/en/case-findings.ts';
+import { palletCaptions } from '../words/en/pallet.ts';
+
+export interface CaseOptions {
+  readonly pack: Pack;
+  readonly facts: CaseFacts;
+  readonly batch: {
+    readonly lot: string | null;
+    readonly made: string | null;
+    readonly useBy: string | null;
+  };
+  readonly printer: PrinterName;
+  readonly size: CaseSize | null;
+  /** The logistic label is wanted. */
+  readonly pallet: boolean;
+  /** Orientation arrows are wanted. */
+  readonly arrows: boolean;
+  /** YYYY-MM-DD */
+  readonly date: string;
+}
+
+/** Files of a case, and what is to be told of them. */
+export interface DraftCase {
+  readonly files: readonly { readonly name: string; readonly bytes: Uint8Array | string }[];
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/**
+ * Drafts the labels of a case for a roll printer: case label, marks, logistic label of its pallet and the drawing of
+ * the load. A label that a finding forbids is left out.
+ */
+export async function draftCase(
+  record: ProductRecord,
+  { pack, facts, batch, printer, size, pallet, arrows, date }: CaseOptions,
+  fonts: FontLibrary,
+): Promise<DraftCase> {
+  const dpi = dpiOf(printer);
+  const instant = `${date}T00:00:00Z`;
+  const diagnostics = caseFindings(facts, pack);
+  const files: { name: string; bytes: Uint8Array | string }[] = [];
+  const write = async (name: string, document: PagedDocument) => {
+    const bytes = await writePdf(document, fonts, { kind: 'printer', version: VERSION });
+    const found = await preflight(bytes, { kind: 'printer' });
+    if (hasErrors(found)) throw new Error(`preflight: ${found.map(({ message }) => message).join('; ')}`);
+    diagnostics.push(...found);
+    files.push({ name, bytes });
+  };
+  const refuse = (code: string, message: string, hint: string, cite?: string) =>
+    diagnostics.push({ code, severity: 'error', message, hint, at: pack.at, ...(cite && { cite }) });
+  const words = markWords(record.name, instant);
+  const numbersRight = !diagnostics.some(
+    ({ code, severity }) => severity === 'error' && /^(gtin-|element-string|dates)/.test(code),
+  );
+
+  if (numbersRight) {
+    const label = await layoutCaseLabel(
+      {
+        name: record.name,
+        lines: caseLines(record, pack, facts, batch),
+        small: smallLines(record),
+        itf14: facts.gtin,
+        elements: facts.elements,
+        title: `${record.name}: case label`,
+        subject: `Case of ${facts.count}, ${pack.id}`,
+        date: instant,
+      },
+      dpi,
+      fonts,
+    );
+    if (label) await write(`case-${pack.id}.pdf`, label.document);
+    else
+      refuse(
+        'case-label-fit',
+        'the case label does not fit on 4 x 6 in stock',
+        'shorten the lot, which takes the most room, or the name',
+      );
+  }
+
+  const mark = facts.limitedQuantity?.mark;
+  if (mark) {
+    const laid = layoutLimitedQuantity(mark, words.limitedQuantity, dpi, fonts);
+    if (!laid) throw new Error('the full mark of a limited quantity fits on the large stock');
+    await write(`limited-quantity-${pack.id}.pdf`, laid.document);
+    if (laid.format === 'large')
+      diagnostics.push({
+        code: 'limited-quantity-stock',
+        severity: 'note',
+        message: 'the mark with sides of 100 mm needs stock of 6 x 6 in; on 4 in it would be too small',
+        cite: mark.cite,
+        at: pack.at,
+      });
+  }
+  if (arrows)
+    await write(
+      `arrows-${pack.id}.pdf`,
+      layoutOrientation(orientationMark.height, words.orientation, dpi, fonts),
+    );
+
+  if (facts.load && size && facts.load.cases > 0)
+    files.push({
+      name: `pallet-${pack.id}.svg`,
+      bytes: palletPicture({
+        pallet: facts.load.pallet,
+        layer: facts.load.layer,
+        layers: facts.load.layers,
+        caseHeight: size.height,
+        captions: palletCaptions(facts.load, `${record.name}, ${pack.id}`),
+      }),
+    });
+  if (pallet && numbersRight) await logisticLabel();
+  return { files, diagnostics };
+
+  async function logisticLabel(): Promise<void> {
+    if (facts.sscc === null)
+      return void refuse(
+        'sscc-missing',
+        'a logistic label needs the SSCC of its pallet',
+        'give --sscc, or --company-prefix with --serial',
+        'GS1 General Specifications 6.6',
+      );
+    const label = await layoutPalletLabel(
+      {
+        free: logisticLines(record),
+        sscc: facts.sscc,
+        elements: facts.palletElements,
+        shown: shownValue,
+        title: `${record.name}: logistic label`,
+        subject: `Pallet ${facts.sscc}`,
+        date: instant,
+      },
+      dpi,
+      fonts,
+    );
+    if (!label)
+      return void refuse(
+        'pallet-label-fit',
+        'the logistic label does not fit on 4 x 6 in stock',
+        'shorten the lot, which takes the most room',
+      );
+    await write(`pallet-${pack.id}.pdf`, label.document);
+    const { largest, source } = thermalStock.text.logistic;
+    if (label.dataHeight < largest)
+      diagnostics.push({
+        code: 'pallet-label-text',
+        severity: 'note',
+        message: `data on the logistic label are ${label.dataHeight} mm high; ${largest} mm is advised`,
+        cite: source,
+        at: pack.at,
+      });
+  }
+}

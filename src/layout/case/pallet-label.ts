@@ -1,0 +1,121 @@
+import { dataTitle, type ElementString } from '../../barcode/element-strings.ts';
+import type { Millimetres } from '../../quantity/length.ts';
+import type { FontLibrary } from '../../text/glyph-run.ts';
+import type { LaidOut } from './case-label.ts';
+import { DotPage } from './dot-page.ts';
+import { fitElements, type PlacedSymbol } from './fit-symbols.ts';
+import { thermalStock } from './thermal-stock.ts';
+
+/** What a logistic label says (GS1 General Specifications 6.6). */
+export interface PalletLabel {
+  /** Sender and what is on the pallet, free text. */
+  readonly free: readonly string[];
+  readonly sscc: string;
+  /** Contents, count, dates, lot: groups that stay in one symbol. */
+  readonly elements: readonly (readonly ElementString[])[];
+  /** How values are shown beside their data title: a date of six digits as a calendar date. */
+  readonly shown: (element: ElementString) => string;
+  readonly title: string;
+  readonly subject: string;
+  /** ISO 8601 instant. */
+  readonly date: string;
+}
+
+/** The logistic label with the height of its data text, which should be 7 mm. */
+export interface LaidOutPallet extends LaidOut {
+  readonly dataHeight: Millimetres;
+}
+
+const GAP: Millimetres = 1.2;
+
+/**
+ * A logistic label on 4 x 6 in stock: free text, data with their titles, bars upright, the SSCC lowest (GS1 General
+ * Specifications 6.6.4); null where it does not fit.
+ */
+export async function layoutPalletLabel(
+  label: PalletLabel,
+  dpi: number,
+  fonts: FontLibrary,
+): Promise<LaidOutPallet | null> {
+  const { edge, text } = thermalStock;
+  for (let height = text.logistic.largest; height >= text.logistic.least; height -= 0.5) {
+    const page = new DotPage('portrait', dpi, fonts);
+    const maxWidth = page.width - 2 * edge.value;
+    const contents = await fitElements(label.elements, 'logistic-unit', dpi, maxWidth);
+    const sscc = await fitElements([[{ ai: '00', value: label.sscc }]], 'logistic-unit', dpi, maxWidth);
+    if (!contents || !sscc) return null;
+    const symbols = [...contents, ...sscc];
+    if (!compose(label, symbols, page, height)) continue;
+    const document = page.document(label.title, label.subject, label.date);
+    return { document, format: 'portrait', symbols, dataHeight: height };
+  }
+  return null;
+
+  function compose(
+    { free, elements, sscc, shown }: PalletLabel,
+    symbols: readonly PlacedSymbol[],
+    page: DotPage,
+    height: Millimetres,
+  ): boolean {
+    const { title, least } = text.logistic;
+    const x = edge.value + 1;
+    const width = page.width - 2 * x;
+    const small = text.small.value;
+    const data: ElementString[] = [{ ai: '00', value: sscc }, ...elements.flat()];
+    const rows = inRows(data, shown, page, height, width);
+    if (!rows) return false;
+    const rowHeight = title + 0.6 + height + 1;
+    const barsHeight = symbols.reduce((sum, { geometry }) => sum + geometry.height + GAP, 0);
+    const used = 2 * edge.value + free.length * small * 1.45 + rows.length * rowHeight + barsHeight + GAP;
+    if (used > page.height || height < least) return false;
+    let y = edge.value + 0.5;
+    for (const line of free) {
+      page.text(line, { x, y, height: small, width });
+      y += small * 1.45;
+    }
+    page.rule(x, y, width);
+    y += 0.8;
+    for (const row of rows) {
+      for (const { element, left, room } of row) {
+        page.text(dataTitle(element.ai), { x: x + left, y, height: title, width: room });
+        page.text(shown(element), { x: x + left, y: y + title + 0.6, height, width: room, face: 'bold' });
+      }
+      y += rowHeight;
+    }
+    y = page.height - edge.value - barsHeight + GAP;
+    page.rule(x, y - GAP, width);
+    for (const { geometry, symbol } of symbols) y = page.symbol(geometry, y, `GS1-128 ${symbol.text}`) + GAP;
+    return true;
+  }
+}
+
+interface Cell {
+  readonly element: ElementString;
+  readonly left: Millimetres;
+  readonly room: Millimetres;
+}
+
+/** Values side by side as long as they fit; null where one is wider than the label. */
+function inRows(
+  data: readonly ElementString[],
+  shown: PalletLabel['shown'],
+  page: DotPage,
+  height: Millimetres,
+  width: Millimetres,
+): Cell[][] | null {
+  const rows: Cell[][] = [];
+  let left = 0;
+  for (const element of data) {
+    const title = page.widthOf(dataTitle(element.ai), 'regular', thermalStock.text.logistic.title);
+    const room = Math.max(title, page.widthOf(shown(element), 'bold', height)) + 1e-6;
+    if (room > width) return null;
+    const row = rows.at(-1);
+    if (row && left + room <= width) row.push({ element, left, room });
+    else {
+      left = 0;
+      rows.push([{ element, left, room }]);
+    }
+    left += room + 4;
+  }
+  return rows;
+}
