@@ -1,4 +1,4 @@
-import { layoutCaseLabel } from '../layout/case/case-label.ts';
+import { type LaidOut, layoutCaseLabel } from '../layout/case/case-label.ts';
 import { layoutLimitedQuantity, layoutOrientation } from '../layout/case/mark-labels.ts';
 import { layoutPalletLabel } from '../layout/case/pallet-label.ts';
 import { palletPicture } from '../layout/case/pallet-picture.ts';
@@ -83,13 +83,10 @@ export async function draftCase(
       dpi,
       fonts,
     );
-    if (label) await write(`case-${pack.id}.pdf`, label.document);
-    else
-      refuse(
-        'case-label-fit',
-        'the case label does not fit on 4 x 6 in stock',
-        'shorten the lot, which takes the most room, or the name',
-      );
+    if (label) {
+      await write(`case-${pack.id}.pdf`, label.document);
+      diagnostics.push(...barFindings(label, pack));
+    } else refuse('case-label-fit', 'the case label does not fit on 4 x 6 in stock', 'shorten the name');
   }
 
   const mark = facts.limitedQuantity?.mark;
@@ -151,9 +148,10 @@ export async function draftCase(
       return void refuse(
         'pallet-label-fit',
         'the logistic label does not fit on 4 x 6 in stock',
-        'shorten the lot, which takes the most room',
+        'shorten the name or the address of the maker',
       );
     await write(`pallet-${pack.id}.pdf`, label.document);
+    diagnostics.push(...barFindings(label, pack));
     const { largest, source } = thermalStock.text.logistic;
     if (label.dataHeight < largest)
       diagnostics.push({
@@ -164,4 +162,24 @@ export async function draftCase(
         at: pack.at,
       });
   }
+}
+
+/** Tells of data in words alone, and of bars nearer to the edge than labels usually wander. */
+function barFindings({ edge, withoutBars }: LaidOut, { at }: Pack): Diagnostic[] {
+  const found: Diagnostic[] = withoutBars.map(({ ai, value }) => ({
+    code: 'without-bars',
+    severity: 'warning',
+    message: `(${ai}) ${value} is on the label in words alone: its bars do not fit`,
+    at,
+  }));
+  const usual = thermalStock.edge;
+  if (edge < usual.value)
+    found.push({
+      code: 'bars-at-edge',
+      severity: 'note',
+      message: `the quiet zones of the bars end ${edge} mm from the edge of the label; watch that labels run straight`,
+      cite: usual.source,
+      at,
+    });
+  return found;
 }

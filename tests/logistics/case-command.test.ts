@@ -140,6 +140,24 @@ describe('case --pallet', () => {
     expect(image.width).toBeGreaterThan(50);
   });
 
+  it.each(['300', '600'] as const)('fits at %s dpi, and says that bars come near the edge', async printer => {
+    const { status, err } = await call(...batch, ...pallet, '--printer', printer);
+    expect(status).toBe(0);
+    expect(err).toContain('from the edge');
+    const dots = await oneBit(bytes('pallet-bottle-946.pdf'), dpiOf[printer]);
+    const found = await decodeAll(canvasOf(dots, printer === '600' ? 1 : 2), ['Code128']);
+    expect(found.map(({ text }) => text)).toContain('(00)006141411234567890');
+    expect(found).toHaveLength(3);
+  });
+
+  it('prints a long lot in words alone, and says so', async () => {
+    const { status, err } = await call('--lot', 'LOT-2026-000117', '--use-by', '2027-12-31', ...pallet);
+    expect(status).toBe(0);
+    expect(err).toMatch(/\(10\) LOT-2026-000117 .* words alone/);
+    const [text] = await extractText(bytes('pallet-bottle-946.pdf'));
+    expect(text).toContain('LOT-2026-000117');
+  });
+
   it('makes the SSCC from prefix and serial', async () => {
     const { out } = await call('--pallet', '--company-prefix', '0614141', '--serial', '123456789', '--json');
     // Figure 6.6.5-1 of GS1 General Specifications 20.0.

@@ -30,6 +30,10 @@ export interface LaidOut {
   readonly document: PagedDocument;
   readonly format: Format;
   readonly symbols: readonly PlacedSymbol[];
+  /** Clear of the quiet zones at the edge of the label. */
+  readonly edge: Millimetres;
+  /** Data that are printed in words alone, since their bars did not fit. */
+  readonly withoutBars: readonly ElementString[];
 }
 
 const GAP: Millimetres = 1.6;
@@ -40,13 +44,23 @@ export async function layoutCaseLabel(
   dpi: number,
   fonts: FontLibrary,
 ): Promise<LaidOut | null> {
-  for (const format of ['portrait', 'landscape'] as const) {
+  const { value, least } = thermalStock.edge;
+  const withoutLot = label.elements.filter(group => group.every(({ ai }) => ai !== '10'));
+  for (const [format, edge, elements] of [
+    ['portrait', value, label.elements],
+    ['landscape', value, label.elements],
+    ['portrait', least, label.elements],
+    ['portrait', value, withoutLot],
+    ['landscape', value, withoutLot],
+  ] as const) {
     const page = new DotPage(format, dpi, fonts);
-    const maxWidth = page.width - 2 * thermalStock.edge.value;
-    const symbols = await symbolsOf(label, dpi, maxWidth);
+    const maxWidth = page.width - 2 * edge;
+    const symbols = await symbolsOf({ ...label, elements }, dpi, maxWidth);
     if (!symbols) continue;
-    if (compose(label, symbols, page))
-      return { document: page.document(label.title, label.subject, label.date), format, symbols };
+    if (!compose(label, symbols, page)) continue;
+    const document = page.document(label.title, label.subject, label.date);
+    const withoutBars = label.elements.filter(group => !elements.includes(group)).flat();
+    return { document, format, symbols, edge, withoutBars };
   }
   return null;
 }

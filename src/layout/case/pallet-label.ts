@@ -37,56 +37,79 @@ export async function layoutPalletLabel(
   dpi: number,
   fonts: FontLibrary,
 ): Promise<LaidOutPallet | null> {
-  const { edge, text } = thermalStock;
-  for (let height = text.logistic.largest; height >= text.logistic.least; height -= 0.5) {
-    const page = new DotPage('portrait', dpi, fonts);
-    const maxWidth = page.width - 2 * edge.value;
-    const contents = await fitElements(label.elements, 'logistic-unit', dpi, maxWidth);
-    const sscc = await fitElements([[{ ai: '00', value: label.sscc }]], 'logistic-unit', dpi, maxWidth);
-    if (!contents || !sscc) return null;
-    const symbols = [...contents, ...sscc];
-    if (!compose(label, symbols, page, height)) continue;
-    const document = page.document(label.title, label.subject, label.date);
-    return { document, format: 'portrait', symbols, dataHeight: height };
+  const { edge } = thermalStock;
+  const isLot = (group: readonly ElementString[]) => group.some(({ ai }) => ai === '10');
+  // All in bars; nearer to the edge; the lot in words alone: the SSCC is what the label must carry.
+  for (const [side, groups] of [
+    [edge.value, label.elements],
+    [edge.least, label.elements],
+    [edge.value, label.elements.filter(group => !isLot(group))],
+  ] as const) {
+    const laid = await atEdge(label, groups, side, dpi, fonts);
+    if (laid) return { ...laid, withoutBars: label.elements.filter(group => !groups.includes(group)).flat() };
   }
   return null;
+}
 
-  function compose(
-    { free, elements, sscc, shown }: PalletLabel,
-    symbols: readonly PlacedSymbol[],
-    page: DotPage,
-    height: Millimetres,
-  ): boolean {
-    const { title, least } = text.logistic;
-    const x = edge.value + 1;
-    const width = page.width - 2 * x;
-    const small = text.small.value;
-    const data: ElementString[] = [{ ai: '00', value: sscc }, ...elements.flat()];
-    const rows = inRows(data, shown, page, height, width);
-    if (!rows) return false;
-    const rowHeight = title + 0.6 + height + 1;
-    const barsHeight = symbols.reduce((sum, { geometry }) => sum + geometry.height + GAP, 0);
-    const used = 2 * edge.value + free.length * small * 1.45 + rows.length * rowHeight + barsHeight + GAP;
-    if (used > page.height || height < least) return false;
-    let y = edge.value + 0.5;
-    for (const line of free) {
-      page.text(line, { x, y, height: small, width });
-      y += small * 1.45;
-    }
-    page.rule(x, y, width);
-    y += 0.8;
-    for (const row of rows) {
-      for (const { element, left, room } of row) {
-        page.text(dataTitle(element.ai), { x: x + left, y, height: title, width: room });
-        page.text(shown(element), { x: x + left, y: y + title + 0.6, height, width: room, face: 'bold' });
-      }
-      y += rowHeight;
-    }
-    y = page.height - edge.value - barsHeight + GAP;
-    page.rule(x, y - GAP, width);
-    for (const { geometry, symbol } of symbols) y = page.symbol(geometry, y, `GS1-128 ${symbol.text}`) + GAP;
-    return true;
+async function atEdge(
+  label: PalletLabel,
+  groups: PalletLabel['elements'],
+  side: Millimetres,
+  dpi: number,
+  fonts: FontLibrary,
+): Promise<Omit<LaidOutPallet, 'withoutBars'> | null> {
+  const { text } = thermalStock;
+  const maxWidth = new DotPage('portrait', dpi, fonts).width - 2 * side;
+  const contents = await fitElements(groups, 'logistic-unit', dpi, maxWidth);
+  const sscc = await fitElements([[{ ai: '00', value: label.sscc }]], 'logistic-unit', dpi, maxWidth);
+  if (!contents || !sscc) return null;
+  const symbols = [...contents, ...sscc];
+  for (let height = text.logistic.largest; height >= text.logistic.least; height -= 0.5) {
+    const page = new DotPage('portrait', dpi, fonts);
+    if (!compose(label, symbols, page, height)) continue;
+    const document = page.document(label.title, label.subject, label.date);
+    return { document, format: 'portrait', symbols, edge: side, dataHeight: height };
   }
+  return null;
+}
+
+/** Free text, data in rows, bars below. @returns whether all of it fits */
+function compose(
+  { free, elements, sscc, shown }: PalletLabel,
+  symbols: readonly PlacedSymbol[],
+  page: DotPage,
+  height: Millimetres,
+): boolean {
+  const { edge, text } = thermalStock;
+  const { title, least } = text.logistic;
+  const x = edge.value + 1;
+  const width = page.width - 2 * x;
+  const small = text.small.value;
+  const data: ElementString[] = [{ ai: '00', value: sscc }, ...elements.flat()];
+  const rows = inRows(data, shown, page, height, width);
+  if (!rows) return false;
+  const rowHeight = title + 0.6 + height + 1;
+  const barsHeight = symbols.reduce((sum, { geometry }) => sum + geometry.height + GAP, 0);
+  const used = 2 * edge.value + free.length * small * 1.45 + rows.length * rowHeight + barsHeight + GAP;
+  if (used > page.height || height < least) return false;
+  let y = edge.value + 0.5;
+  for (const line of free) {
+    page.text(line, { x, y, height: small, width });
+    y += small * 1.45;
+  }
+  page.rule(x, y, width);
+  y += 0.8;
+  for (const row of rows) {
+    for (const { element, left, room } of row) {
+      page.text(dataTitle(element.ai), { x: x + left, y, height: title, width: room });
+      page.text(shown(element), { x: x + left, y: y + title + 0.6, height, width: room, face: 'bold' });
+    }
+    y += rowHeight;
+  }
+  y = page.height - edge.value - barsHeight + GAP;
+  page.rule(x, y - GAP, width);
+  for (const { geometry, symbol } of symbols) y = page.symbol(geometry, y, `GS1-128 ${symbol.text}`) + GAP;
+  return true;
 }
 
 interface Cell {
