@@ -1,17 +1,21 @@
 import { examineNumber, type NumberReport, stripSeparators } from '../../barcode/gtin.ts';
 import { gtinText } from '../../barcode/gtin-text.ts';
-import { type CommandUsage, parseArguments, UsageError } from '../arguments.ts';
+import { type CommandUsage, type ParsedArguments, parseArguments, UsageError } from '../arguments.ts';
 import { exit, type Io } from '../io.ts';
 
 const usage: CommandUsage = {
-  usage: 'gtin NUMBER… | - [--complete] [--json]',
-  options: { complete: 'flag', json: 'flag' },
-  positional: [1, Number.POSITIVE_INFINITY],
+  usage: 'gtin NUMBER… | - | --register DIR [--company-prefix P] [--complete] [--json]',
+  options: { complete: 'flag', register: 'text', 'company-prefix': 'text', json: 'flag' },
+  positional: [0, Number.POSITIVE_INFINITY],
 };
 
 /** Checks, completes and converts GTIN, UPC-E and SSCC numbers; returns the exit status. */
 export async function run(args: readonly string[], io: Io): Promise<number> {
   const parsed = parseArguments(args, usage);
+  const folder = parsed.text('register');
+  if (folder !== null) return register(folder, parsed, io);
+  if (parsed.text('company-prefix') !== null)
+    throw new UsageError(`--company-prefix goes with --register\nusage: labelwright ${usage.usage}`);
   const numbers = await readNumbers(parsed.positional, io);
   if (numbers.length === 0) throw new UsageError(`no number given\nusage: labelwright ${usage.usage}`);
   const complete = parsed.flag('complete');
@@ -25,6 +29,19 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
     }
   }
   return Math.max(...reports.map(exitStatus));
+}
+
+/** Lists the numbers of all records of a folder. */
+async function register(folder: string, parsed: ParsedArguments, io: Io): Promise<number> {
+  const refuse = (message: string): never => {
+    throw new UsageError(`${message}\nusage: labelwright ${usage.usage}`);
+  };
+  const prefix = parsed.text('company-prefix');
+  if (prefix !== null && !/^\d{4,12}$/.test(prefix))
+    refuse(`--company-prefix ${prefix} has not 4 to 12 digits`);
+  if (parsed.positional.length > 0) refuse('--register takes no numbers');
+  const { registerOf } = await import('../gtin-register.ts');
+  return registerOf(folder, prefix, parsed.flag('json'), io);
 }
 
 /** Arguments, and the lines of standard input in place of `-`; groups of one number may stand apart. */
