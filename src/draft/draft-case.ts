@@ -6,7 +6,6 @@ import { dpiOf, type PrinterName, thermalStock } from '../layout/case/thermal-st
 import type { PagedDocument } from '../layout/frame.ts';
 import type { CaseFacts } from '../logistics/case-facts.ts';
 import { orientationMark } from '../logistics/package-marks.ts';
-import type { CaseSize } from '../logistics/pallet.ts';
 import { writePdf } from '../pdf/write.ts';
 import { preflight } from '../preflight/preflight.ts';
 import type { Pack, ProductRecord } from '../record/product-record.ts';
@@ -26,7 +25,6 @@ export interface CaseOptions {
     readonly useBy: string | null;
   };
   readonly printer: PrinterName;
-  readonly size: CaseSize | null;
   /** The logistic label is wanted. */
   readonly pallet: boolean;
   /** Orientation arrows are wanted. */
@@ -47,7 +45,7 @@ export interface DraftCase {
  */
 export async function draftCase(
   record: ProductRecord,
-  { pack, facts, batch, printer, size, pallet, arrows, date }: CaseOptions,
+  { pack, facts, batch, printer, pallet, arrows, date }: CaseOptions,
   fonts: FontLibrary,
 ): Promise<DraftCase> {
   const dpi = dpiOf(printer);
@@ -109,15 +107,16 @@ export async function draftCase(
       layoutOrientation(orientationMark.height, words.orientation, dpi, fonts),
     );
 
-  if (facts.load && size && facts.load.cases > 0)
+  const { load, size } = facts;
+  if (load && size && load.cases > 0)
     files.push({
       name: `pallet-${pack.id}.svg`,
       bytes: palletPicture({
-        pallet: facts.load.pallet,
-        layer: facts.load.layer,
-        layers: facts.load.layers,
+        pallet: load.pallet,
+        layer: load.layer,
+        layers: load.layers,
         caseHeight: size.height,
-        captions: palletCaptions(facts.load, `${record.name}, ${pack.id}`),
+        captions: palletCaptions(load, `${record.name}, ${pack.id}`),
       }),
     });
   if (pallet && numbersRight) await logisticLabel();

@@ -7,6 +7,7 @@ import {
 import type { Exact } from '../quantity/exact.ts';
 import type { Pack, ProductRecord } from '../record/product-record.ts';
 import { type CaseMass, caseMass } from './case-mass.ts';
+import { type GivenCase, givenSize } from './given-case.ts';
 import { gtinHierarchy, type HierarchyFact } from './hierarchy.ts';
 import { type LimitedQuantityMark, limitedQuantityGross, limitedQuantityMark } from './package-marks.ts';
 import { type CaseSize, type PalletLoad, type PalletName, palletLoad } from './pallet.ts';
@@ -21,7 +22,7 @@ export interface CaseQuestion {
   /** Kilograms of the empty case, where it is not that of the record. */
   readonly tare: Exact | null;
   readonly size: CaseSize | null;
-  readonly pallet: PalletName | null;
+  readonly pallet: PalletName;
   readonly maxHeight: number | null;
   readonly layers: number | null;
   /** Cases on the pallet, where it is not as many as go. */
@@ -49,7 +50,10 @@ export interface CaseFacts {
     readonly grossLimit: { readonly kilograms: number; readonly cite: string };
     readonly gross: 'within' | 'above' | 'unknown';
   } | null;
+  readonly size: CaseSize | null;
   readonly load: PalletLoad | null;
+  /** Cases in a layer as the record has them, where the pattern found is another. */
+  readonly otherLayer: number | null;
   readonly sscc: string | null;
 }
 
@@ -64,9 +68,10 @@ export function caseFacts(record: ProductRecord, pack: Pack, question: CaseQuest
   const tare = question.tare ?? pack.case.tareKilograms;
   const density = record.properties.density?.value ?? null;
   const mass = caseMass(pack, count, density, question.emptyPack, tare);
-  const { size, pallet } = question;
-  const load =
-    size && pallet ? palletLoad(pallet, size, mass.gross, question.maxHeight, question.layers) : null;
+  const given: GivenCase = pack.case;
+  const size = question.size ?? givenSize(given);
+  const layers = question.layers ?? given.layers ?? null;
+  const load = size ? palletLoad(question.pallet, size, mass.gross, question.maxHeight, layers) : null;
   const elements = batch(question, gtin === null ? [] : [[{ ai: '01', value: gtin }]]);
   const cases = question.cases ?? load?.cases ?? 0;
   const palletElements = cases > 0 ? batch(question, contained(pack, gtin, count, cases)) : [];
@@ -88,7 +93,9 @@ export function caseFacts(record: ProductRecord, pack: Pack, question: CaseQuest
           gross: grossAgainst(mass, limitedQuantityGross.kilograms),
         }
       : null,
+    size,
     load,
+    otherLayer: load && given.perLayer && given.perLayer !== load.perLayer ? given.perLayer : null,
     sscc: question.sscc,
   };
 }

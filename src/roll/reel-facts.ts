@@ -16,6 +16,9 @@ import {
 } from './reel.ts';
 import { type LeadingEdge, type Unwinding, unwinding, type Wound } from './unwind.ts';
 
+/** The roll of a record, which may say how many labels lie side by side. */
+type GivenRoll = NonNullable<Pack['roll']> & { readonly across?: number | null };
+
 /** What the call adds to the record. */
 export interface ReelQuestion {
   /** Labels that are to end on bottles; null asks for a full roll alone. */
@@ -106,7 +109,8 @@ export function reelFacts({ label, roll, container }: Pack, question: ReelQuesti
     question.grammage === null
       ? take('density', practice.density.gramsPerCubicCentimetre, practice.density.source)
       : question.grammage / thickness / 1000;
-  const web = { label, gap, thickness, density, unwinding: wind };
+  const { across }: GivenRoll = roll;
+  const web = { label, gap, thickness, density, unwinding: wind, across: across ?? 1 };
   const limits = {
     core: roll.core,
     coreWall: take('core-wall', practice.coreWall.value, practice.coreWall.source),

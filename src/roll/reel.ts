@@ -12,6 +12,8 @@ export interface Web {
   /** g/cm3 */
   readonly density: number;
   readonly unwinding: Unwinding;
+  /** Labels side by side, the same gap between them; 1 on rolls for a labeler. */
+  readonly across: number;
 }
 
 /** The roll that a labeler takes. */
@@ -51,16 +53,18 @@ export interface LabelOrder {
 /** Web from the same edge of one label to that of the next. */
 export const pitchOf = ({ label, gap, unwinding }: Web): Millimetres => label[unwinding.along] + gap;
 
-/** Width of the liner: the other side of the label, with a margin on both sides. */
-export const linerWidth = ({ label, unwinding }: Web): Millimetres =>
-  label[unwinding.along === 'width' ? 'height' : 'width'] + 2 * practice.linerMargin.value;
+/** Width of the liner: the other side of the label, as often as labels lie side by side, with a margin on both sides. */
+export const linerWidth = ({ label, unwinding, across, gap }: Web): Millimetres =>
+  across * label[unwinding.along === 'width' ? 'height' : 'width'] +
+  (across - 1) * gap +
+  2 * practice.linerMargin.value;
 
 /** Outer diameter of a core. */
 export const coreDiameter = ({ core, coreWall }: RollLimits): Millimetres => core + 2 * coreWall;
 
 /** A number of labels on a core. */
 export function woundRoll(labels: number, web: Web, limits: RollLimits): WoundRoll {
-  const length = labels * pitchOf(web);
+  const length = Math.ceil(labels / web.across) * pitchOf(web);
   const core = coreDiameter(limits);
   const diameter = woundDiameter(core, length, web.thickness);
   return {
@@ -75,7 +79,7 @@ export function woundRoll(labels: number, web: Web, limits: RollLimits): WoundRo
 /** The most labels on a roll of the largest diameter. */
 export function fullRoll(web: Web, limits: RollLimits): WoundRoll {
   const length = webLength(coreDiameter(limits), limits.maxDiameter, web.thickness);
-  return woundRoll(Math.floor(length / pitchOf(web) + 1e-9), web, limits);
+  return woundRoll(Math.floor(length / pitchOf(web) + 1e-9) * web.across, web, limits);
 }
 
 /**
@@ -92,7 +96,7 @@ export function labelOrder(
   }: { readonly spoilagePercent: number; readonly threadingMetres: number },
 ): LabelOrder | null {
   const full = fullRoll(web, limits).labels;
-  const perThreading = Math.ceil((threadingMetres * 1000) / pitchOf(web) - 1e-9);
+  const perThreading = Math.ceil((threadingMetres * 1000) / pitchOf(web) - 1e-9) * web.across;
   const usable = full - perThreading;
   if (usable <= 0) return null;
   // In whole numbers of hundredths, so that 3 % of 10,000 are 300 and not 301.

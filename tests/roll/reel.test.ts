@@ -1,7 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import type { Pack } from '../../src/record/product-record.ts';
 import { bottleLabel, labelOnBottle, usualEnds } from '../../src/roll/bottle.ts';
-import { fullRoll, labelOrder, minutesFor, pitchOf, usualSpeed, woundRoll } from '../../src/roll/reel.ts';
+import {
+  fullRoll,
+  labelOrder,
+  linerWidth,
+  minutesFor,
+  pitchOf,
+  usualSpeed,
+  woundRoll,
+} from '../../src/roll/reel.ts';
 import { reelFacts } from '../../src/roll/reel-facts.ts';
 import { unwinding } from '../../src/roll/unwind.ts';
 import { duration } from '../../src/words/en/lengths.ts';
@@ -12,6 +20,7 @@ const web = {
   thickness: 0.16,
   density: 1,
   unwinding: unwinding(null, 'right', 'out'),
+  across: 1,
 };
 const limits = { core: 76, coreWall: 5, maxDiameter: 300 };
 
@@ -25,6 +34,14 @@ describe('a roll', () => {
     expect(labels).toBeLessThan(4950);
     expect(diameter).toBeLessThanOrEqual(300);
     expect(woundRoll(labels + 1, web, limits).diameter).toBeGreaterThan(300);
+  });
+
+  it('holds as many times more where labels lie side by side', () => {
+    const two = { ...web, across: 2 };
+    expect(fullRoll(two, limits).labels).toBe(2 * fullRoll(web, limits).labels);
+    // Two labels of 120 mm, a gap of 3 mm, 1/16 in on both sides.
+    expect(linerWidth(two)).toBeCloseTo(243 + 25.4 / 8, 1);
+    expect(woundRoll(3, two, limits).metres).toBeCloseTo(0.166, 9);
   });
 
   it('turns the label by the edge that leads', () => {

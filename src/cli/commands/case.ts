@@ -56,14 +56,13 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
   const parsed = parseArguments(args, usage);
   const date = parsed.text('as-of') ?? io.today;
   const batch = { lot: parsed.text('lot'), made: parsed.text('made'), useBy: parsed.text('use-by') };
-  const size = caseSize(parsed);
   const palletType = parsed.text('pallet-type') as PalletName | null;
   const question = {
     ...batch,
     emptyPack: kilograms(parsed, 'bottle-tare'),
     tare: kilograms(parsed, 'case-tare'),
-    size,
-    pallet: palletType ?? (size ? PALLET_NAMES[0]! : null),
+    size: caseSize(parsed),
+    pallet: palletType ?? PALLET_NAMES[0]!,
     maxHeight: measure(parsed, 'max-height', 'length', 'such as 1500 mm')?.value ?? null,
     layers: whole(parsed, 'layers'),
     cases: whole(parsed, 'cases'),
@@ -95,7 +94,6 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
     facts,
     batch,
     printer: (parsed.text('printer') ?? '203') as PrinterName,
-    size,
     pallet: parsed.flag('pallet'),
     arrows: parsed.flag('arrows'),
     date,

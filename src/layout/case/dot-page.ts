@@ -2,8 +2,7 @@ import { type DotGeometry, dotSize, wholeDots } from '../../barcode/printer-dots
 import { type Millimetres, toPoints } from '../../quantity/length.ts';
 import { breakLines, textWidth } from '../../text/break-lines.ts';
 import type { FaceName, FontLibrary } from '../../text/glyph-run.ts';
-import type { FrameItem, PagedDocument, Tag } from '../frame.ts';
-import { rectangle } from '../label/box.ts';
+import type { FrameItem, PagedDocument, Segment, Tag } from '../frame.ts';
 import { type Format, formatSize } from './thermal-stock.ts';
 
 /** A line of text at its place: origin at the upper left corner of the page. */
@@ -113,17 +112,14 @@ export class DotPage {
   }
 
   /** Draws a filled shape as a figure of its own, or as an ornament where it has no alternative text. */
-  shape(outlines: readonly (readonly (readonly [Millimetres, Millimetres])[])[], alt: string | null) {
+  shape(outlines: readonly (readonly Point[])[], alt: string | null) {
     const tag = alt === null ? ('layout' as const) : this.#tag({ type: 'Figure', children: [], alt });
     this.#items.push({
       kind: 'path',
       tag,
       fill: 'black',
       fillRule: 'evenodd',
-      segments: outlines.flatMap(points => [
-        ...points.map(([x, y], at) => [at === 0 ? 'M' : 'L', x, y] as const),
-        ['Z'] as const,
-      ]),
+      segments: outlines.flatMap(closed),
     });
   }
 
@@ -162,3 +158,18 @@ export class DotPage {
     };
   }
 }
+
+type Point = readonly [Millimetres, Millimetres];
+
+const closed = (points: readonly Point[]): Segment[] => [
+  ...points.map(([x, y], at): Segment => [at === 0 ? 'M' : 'L', x, y]),
+  ['Z'],
+];
+
+const rectangle = (x: Millimetres, y: Millimetres, width: Millimetres, height: Millimetres): Segment[] =>
+  closed([
+    [x, y],
+    [x + width, y],
+    [x + width, y + height],
+    [x, y + height],
+  ]);

@@ -75,7 +75,7 @@ export function caseFindings(facts: CaseFacts, pack: Pack): Diagnostic[] {
       at,
     });
   }
-  found.push(...limitedQuantityFindings(facts, at), ...palletFindings(facts.load));
+  found.push(...limitedQuantityFindings(facts, at), ...palletFindings(facts.load, facts.otherLayer));
   return found;
 }
 
@@ -118,8 +118,17 @@ function limitedQuantityFindings({ limitedQuantity, mass }: CaseFacts, at: Pack[
   return found;
 }
 
-function palletFindings(load: PalletLoad | null): Diagnostic[] {
+function palletFindings(load: PalletLoad | null, otherLayer: number | null): Diagnostic[] {
   if (!load) return [];
+  if (otherLayer !== null)
+    return [
+      ...palletFindings(load, null),
+      {
+        code: 'pallet-layer',
+        severity: 'warning',
+        message: `the record has ${otherLayer} cases in a layer, and ${load.perLayer} were found to fit upright without overhang`,
+      },
+    ];
   if (load.cases === 0)
     return [
       {
