@@ -63,7 +63,7 @@ const may: Readonly<Record<string, readonly [readonly string[], readonly string[
   // English of results: facts become text, nothing is worked out.
   words: [
     ['barcode', 'quantity', 'report'],
-    ['logistics', 'record', 'roll'],
+    ['logistics', 'pdf', 'record', 'roll'],
   ],
   // `document/template.ts` gives the text of a node; the symbol of a pictogram is named by labelling.
   layout: [['document', 'text', 'barcode', 'quantity', 'report'], ['labelling']],

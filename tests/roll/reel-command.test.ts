@@ -2,8 +2,10 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { createCanvas, loadImage } from '@napi-rs/canvas';
 import { describe, expect, it } from 'vitest';
+import { run as label } from '../../src/cli/commands/label.ts';
 import { run } from '../../src/cli/commands/reel.ts';
 import { demo, inProcess, put, workshop } from '../cli/_command.ts';
+import { openPdf } from '../support/render.ts';
 
 const folder = workshop();
 const record = join(folder, 'patio-cleaner.yaml');
@@ -46,6 +48,50 @@ describe('reel', () => {
     ]);
     expect(err).toBe('');
     expect(readFileSync(join(folder, 'reel-bottle-946.svg'), 'utf8')).toContain('rotate(90)');
+  });
+
+  it.each([
+    // Where the signal word of the upright label, in its upper half, must be found on the web.
+    ['right', 0],
+    ['left', 180],
+    ['top', 90],
+    ['bottom', 270],
+  ] as const)('places the label on the web with its %s first', async (edge, turn) => {
+    const labels = await inProcess(label, [record, '--out', folder]);
+    expect(labels.status).toBe(0);
+    const { status } = await inProcess(run, [
+      record,
+      '--labels',
+      '50',
+      '--leading-edge',
+      edge,
+      '--label',
+      join(folder, 'label-bottle-946.pdf'),
+      '--out',
+      folder,
+    ]);
+    expect(status).toBe(0);
+    const bytes = new Uint8Array(readFileSync(join(folder, 'reel-bottle-946.pdf')));
+    const pdf = await openPdf(bytes);
+    const { items } = await (await pdf.getPage(1)).getTextContent();
+    const danger = items.flatMap(item => ('str' in item && /^danger$/i.test(item.str.trim()) ? [item] : []));
+    expect(danger).toHaveLength(3);
+    // The text runs along the direction of its matrix: clockwise from the web's way, top leading means downwards.
+    const angles = danger.map(({ transform: [a, b] }) => Math.round((Math.atan2(b, a) * 180) / Math.PI));
+    for (const angle of angles) expect((angle + turn + 360) % 360).toBe(0);
+    await pdf.loadingTask.destroy();
+  });
+
+  it('refuses a file that is cut to another size, and one that is no PDF', async () => {
+    const path = put(folder, 'other-die.yaml', demo.replace('width: 130 mm', 'width: 120 mm'));
+    const args = ['--labels', '5', '--label', join(folder, 'label-bottle-946.pdf'), '--out', folder];
+    const other = await inProcess(run, [path, ...args]);
+    expect(other.status).toBe(1);
+    expect(other.err).toContain('130 mm (5.12 in)');
+    const none = await inProcess(run, [record, '--labels', '5', '--label', record, '--out', folder]);
+    expect(none.status).toBe(2);
+    const missing = await inProcess(run, [record, '--labels', '5', '--label', 'none.pdf']);
+    expect(missing.status).toBe(2);
   });
 
   it('gives JSON alone', async () => {

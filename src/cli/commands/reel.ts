@@ -1,21 +1,22 @@
+import { readFile } from 'node:fs/promises';
 import { unwindPicture } from '../../layout/roll/unwind-picture.ts';
 import { readMeasure } from '../../quantity/measure.ts';
 import { usualEnds } from '../../roll/bottle.ts';
 import { reelFacts } from '../../roll/reel-facts.ts';
 import type { LeadingEdge, Wound } from '../../roll/unwind.ts';
-import { reelAdvice, reelProblems, reelText, unwindCaptions } from '../../words/en/reel.ts';
+import { reelAdvice, reelProblems, reelText, stripFault, unwindCaptions } from '../../words/en/reel.ts';
 import { type CommandUsage, parseArguments, UsageError } from '../arguments.ts';
 import { choosePack } from '../choose-pack.ts';
 import { outputFolder } from '../draft.ts';
 import { exit, type Io } from '../io.ts';
 import { open } from '../open.ts';
-import { writeFiles } from '../write-files.ts';
+import { type OutputFile, writeFiles } from '../write-files.ts';
 
 const edges: readonly LeadingEdge[] = ['top', 'bottom', 'left', 'right'];
 const sides: readonly Wound[] = ['out', 'in'];
 
 const usage: CommandUsage = {
-  usage: `reel RECORD [--pack ID] [--labels N] [--spoilage PERCENT] [--speed BOTTLES-A-MINUTE] [--overlap LENGTH | --gap LENGTH] [--leading-edge ${edges.join('|')}] [--wound ${sides.join('|')}] [--grammage G-A-M2] [--out DIR] [--json]`,
+  usage: `reel RECORD [--pack ID] [--labels N] [--spoilage PERCENT] [--speed BOTTLES-A-MINUTE] [--overlap LENGTH | --gap LENGTH] [--leading-edge ${edges.join('|')}] [--wound ${sides.join('|')}] [--grammage G-A-M2] [--label FILE.pdf] [--out DIR] [--json]`,
   options: {
     pack: 'text',
     labels: 'text',
@@ -26,11 +27,23 @@ const usage: CommandUsage = {
     'leading-edge': edges,
     wound: sides,
     grammage: 'text',
+    label: 'text',
     out: 'text',
     json: 'flag',
   },
   positional: [1, 1],
 };
+
+const LABELS_SHOWN = 3;
+
+/** Bytes of a label file. @throws UsageError where there is none */
+async function labelFile(path: string): Promise<Uint8Array> {
+  try {
+    return await readFile(path);
+  } catch (error) {
+    throw new UsageError(`--label ${path}: ${(error as NodeJS.ErrnoException).code ?? error}`);
+  }
+}
 
 /** Label, roll and order arithmetic for the labeler, with a picture of the roll. Returns the exit status. */
 export async function run(args: readonly string[], io: Io): Promise<number> {
@@ -89,8 +102,21 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
       wound: roll.unwinding.wound,
       captions: unwindCaptions(roll, edge, record.name, pack.id),
     });
-    const folder = outputFolder(record.code, parsed.text('out'));
-    files.push(...writeFiles(folder, [{ name: `reel-${pack.id}.svg`, bytes: picture }]));
+    const outputs: OutputFile[] = [{ name: `reel-${pack.id}.svg`, bytes: picture }];
+    const file = parsed.text('label');
+    if (file !== null) {
+      const { gap, linerWidth } = roll;
+      const title = `${record.name}, ${pack.id}: labels on the web`;
+      const strip = { label, gap, linerWidth, leadingEdge: edge, count: LABELS_SHOWN, title };
+      const { webStrip } = await import('../../pdf/web-strip.ts');
+      const made = await webStrip(await labelFile(file), strip);
+      if (made.fault) {
+        io.err(`${stripFault(made.fault, file, label)}\n`);
+        return made.fault.id === 'size' ? exit.notMet : exit.badInput;
+      }
+      outputs.push({ name: `reel-${pack.id}.pdf`, bytes: made.bytes });
+    }
+    files.push(...writeFiles(outputFolder(record.code, parsed.text('out')), outputs));
   }
   if (parsed.flag('json')) {
     const product = { name: record.name, code: record.code };

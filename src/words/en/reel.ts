@@ -1,3 +1,4 @@
+import type { StripFault } from '../../pdf/web-strip.ts';
 import type { ReelFacts, Taken } from '../../roll/reel-facts.ts';
 import { both, bothMasses, counted, duration, plain } from './lengths.ts';
 
@@ -10,6 +11,8 @@ export const LEADING = {
 } as const;
 
 export const WOUND = { out: 'print outside', in: 'print inside' } as const;
+
+type LabelSize = NonNullable<ReelFacts['label']>;
 
 const PROBLEMS: Readonly<Record<ReelFacts['problems'][number], string>> = {
   'no-label': 'the pack gives no size of its label; add `label: {width: …, height: …}`',
@@ -120,6 +123,18 @@ export const reelAdvice: readonly string[] = [
   'Sensor: a paper label on paper liner is found by its gap; a clear label, a gap under 2 mm or a die that is not a rectangle needs an eye-mark, black on the back of the liner, at the leading edge of each label. Ask the maker of the labeler for its place and size (common practice, no source).',
   'Send the printer the picture with the words below it. The number of an unwind direction means different things in different charts.',
 ];
+
+/** Why a strip could not be drawn from a label file. */
+export function stripFault(fault: StripFault, file: string, { width, height }: LabelSize): string {
+  switch (fault.id) {
+    case 'unreadable':
+      return `${file} cannot be read as a PDF`;
+    case 'pages':
+      return `${file} has ${fault.pages} pages; a label has one`;
+    case 'size':
+      return `${file} is cut to ${both(fault.width)} by ${both(fault.height)}, and the label of the pack to ${both(width)} by ${both(height)}`;
+  }
+}
 
 /** Words of the picture of a roll. */
 export function unwindCaptions(
