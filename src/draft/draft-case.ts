@@ -11,6 +11,7 @@ import { preflight } from '../preflight/preflight.ts';
 import type { Pack, ProductRecord } from '../record/product-record.ts';
 import { type Diagnostic, hasErrors } from '../report/diagnostic.ts';
 import type { FontLibrary } from '../text/glyph-run.ts';
+import { MissingGlyphError } from '../text/missing-glyph.ts';
 import { VERSION } from '../version.ts';
 import { caseLines, logisticLines, markWords, shownValue, smallLines } from '../words/en/case.ts';
 import { caseFindings } from '../words/en/case-findings.ts';
@@ -44,6 +45,26 @@ export interface DraftCase {
  * the load. A label that a finding forbids is left out.
  */
 export async function draftCase(
+  record: ProductRecord,
+  options: CaseOptions,
+  fonts: FontLibrary,
+): Promise<DraftCase> {
+  try {
+    return await draftAll(record, options, fonts);
+  } catch (error) {
+    if (!(error instanceof MissingGlyphError)) throw error;
+    const finding: Diagnostic = {
+      code: 'missing-glyph',
+      severity: 'error',
+      message: error.message,
+      hint: 'replace it; the face of the label has Latin, Greek and Cyrillic letters',
+      at: options.pack.at,
+    };
+    return { files: [], diagnostics: [...caseFindings(options.facts, options.pack), finding] };
+  }
+}
+
+async function draftAll(
   record: ProductRecord,
   { pack, facts, batch, printer, pallet, arrows, date }: CaseOptions,
   fonts: FontLibrary,

@@ -9,7 +9,12 @@ import type { Pack, ProductRecord } from '../record/product-record.ts';
 import { type CaseMass, caseMass } from './case-mass.ts';
 import { type GivenCase, givenSize } from './given-case.ts';
 import { gtinHierarchy, type HierarchyFact } from './hierarchy.ts';
-import { type LimitedQuantityMark, limitedQuantityGross, limitedQuantityMark } from './package-marks.ts';
+import {
+  type LimitedQuantityMark,
+  limitedQuantityGross,
+  limitedQuantityMark,
+  orientationMark,
+} from './package-marks.ts';
 import { type CaseSize, type PalletLoad, type PalletName, palletLoad } from './pallet.ts';
 
 /** What the call adds to the record; dates are YYYY-MM-DD. */
@@ -29,6 +34,7 @@ export interface CaseQuestion {
   readonly cases: number | null;
   readonly sscc: string | null;
   readonly limitedQuantity: boolean;
+  readonly arrows: boolean;
 }
 
 /** All that is known of a case and its pallet. */
@@ -49,6 +55,10 @@ export interface CaseFacts {
     readonly mark: LimitedQuantityMark | null;
     readonly grossLimit: { readonly kilograms: number; readonly cite: string };
     readonly gross: 'within' | 'above' | 'unknown';
+    /** Orientation arrows: not asked for a liquid that needs them, asked for, or needless (49 CFR 172.312(a)). */
+    readonly arrows: 'due' | 'asked' | 'needless';
+    /** What frees a case of arrows. */
+    readonly exceptions: typeof orientationMark.exceptions;
   } | null;
   readonly size: CaseSize | null;
   readonly load: PalletLoad | null;
@@ -82,7 +92,8 @@ export function caseFacts(record: ProductRecord, pack: Pack, question: CaseQuest
     gtin,
     hierarchy: gtinHierarchy(pack.gtin, pack.case.gtin, count),
     mass,
-    elements: elements.length > (gtin === null ? 0 : 1) ? elements : [],
+    // Date and lot alone say nothing without the number that they belong to.
+    elements: gtin !== null && elements.length > 1 ? elements : [],
     palletElements,
     faults: elementFaults([...elements.flat(), ...sscc]),
     dates: made === null || useBy === null ? 'none' : made <= useBy ? 'in-order' : 'use-by-before-made',
@@ -91,6 +102,8 @@ export function caseFacts(record: ProductRecord, pack: Pack, question: CaseQuest
           mark: limitedQuantityMark(size),
           grossLimit: limitedQuantityGross,
           gross: grossAgainst(mass, limitedQuantityGross.kilograms),
+          arrows: question.arrows ? 'asked' : record.form === 'liquid' ? 'due' : 'needless',
+          exceptions: orientationMark.exceptions,
         }
       : null,
     size,

@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type DotGeometry, possibleDots, symbolOnDots } from '../../src/barcode/printer-dots.ts';
 import { sizeFacts, xOfMagnification } from '../../src/barcode/size-facts.ts';
@@ -118,6 +119,26 @@ describe('a decoder', () => {
       }
     },
   );
+});
+
+describe('any lot at any resolution', () => {
+  it('has every edge on a boundary of dots', async () => {
+    const lot = fc.stringMatching(/^[A-Z0-9-]{1,20}$/);
+    await fc.assert(
+      fc.asyncProperty(lot, fc.integer({ min: 150, max: 1200 }), async (value, dpi) => {
+        const symbol = await encodeSymbol('GS1-128', `(10)${value}`, 'general-distribution');
+        const geometry = symbolOnDots(symbol, { dpi });
+        if (geometry === null) return;
+        for (const { x, width } of geometry.bars)
+          for (const edge of [(x * dpi) / 25.4 - 0.1, ((x + width) * dpi) / 25.4 + 0.1])
+            expect(Math.abs(edge - Math.round(edge))).toBeLessThan(1e-6);
+        // X of GS1-128 in general distribution: 0.495 to 1.016 mm (symbol specification table 2).
+        expect(geometry.x).toBeGreaterThanOrEqual(0.495 - 1e-9);
+        expect(geometry.x).toBeLessThanOrEqual(1.016 + 1e-9);
+      }),
+      { numRuns: 60 },
+    );
+  });
 });
 
 describe('sizes', () => {

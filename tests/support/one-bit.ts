@@ -12,9 +12,10 @@ export interface Dots {
 export async function oneBit(bytes: Uint8Array, dpi: number, page = 1): Promise<Dots> {
   const canvas = await renderPage(bytes, page, dpi);
   const { data } = canvas.getContext('2d').getImageData(0, 0, canvas.width, canvas.height);
-  const black = Array.from({ length: canvas.width * canvas.height }, (_, at) => data[at * 4]! < 128);
   const { width, height } = canvas;
-  return { width, height, at: (x, y) => black[y * width + x] === true };
+  const black = new Uint8Array(width * height);
+  for (let at = 0; at < black.length; at += 1) black[at] = data[at * 4]! < 128 ? 1 : 0;
+  return { width, height, at: (x, y) => black[y * width + x] === 1 };
 }
 
 /** Lengths of the runs of a row of dots, white first, black and white in turn. */
@@ -33,13 +34,16 @@ export function runsOfRow(dots: Dots, y: number, from = 0, to = dots.width): num
 
 /** The dots as a canvas of pure black and white, for a decoder; each dot as a square of so many pixels. */
 export function canvasOf(dots: Dots, scale = 2) {
-  const canvas = createCanvas(dots.width * scale, dots.height * scale);
+  const [width, height] = [dots.width * scale, dots.height * scale];
+  const canvas = createCanvas(width, height);
   const context = canvas.getContext('2d');
-  context.fillStyle = '#ffffff';
-  context.fillRect(0, 0, canvas.width, canvas.height);
-  context.fillStyle = '#000000';
-  for (let y = 0; y < dots.height; y += 1)
-    for (let x = 0; x < dots.width; x += 1)
-      if (dots.at(x, y)) context.fillRect(x * scale, y * scale, scale, scale);
+  const image = context.createImageData(width, height);
+  for (let y = 0; y < height; y += 1)
+    for (let x = 0; x < width; x += 1) {
+      const value = dots.at(Math.floor(x / scale), Math.floor(y / scale)) ? 0 : 255;
+      image.data.fill(value, (y * width + x) * 4, (y * width + x) * 4 + 3);
+      image.data[(y * width + x) * 4 + 3] = 255;
+    }
+  context.putImageData(image, 0, 0);
   return canvas;
 }

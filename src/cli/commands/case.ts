@@ -68,6 +68,7 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
     cases: whole(parsed, 'cases'),
     sscc: ssccOf(parsed),
     limitedQuantity: parsed.flag('limited-quantity'),
+    arrows: parsed.flag('arrows'),
   };
   const product = open(parsed.positional[0]!, io);
   if (!product) return exit.badInput;

@@ -96,7 +96,9 @@ function compose(label: CaseLabel, symbols: readonly PlacedSymbol[], page: DotPa
     const lines = sideBySide(label.lines, page, lineHeight, width).flatMap(
       line => page.lines(line, 'regular', lineHeight, width) ?? [line],
     );
-    const foot = sideBySide(label.small, page, small, width);
+    const foot = sideBySide(label.small, page, small, width).flatMap(
+      line => page.lines(line, 'regular', small, width) ?? [line],
+    );
     const smallHeight = foot.length * small * 1.5;
     if (!name) continue;
     const height = name.length * nameHeight * 1.35 + lines.length * lineHeight * 1.5 + smallHeight + GAP;

@@ -39,11 +39,11 @@ export function layoutLimitedQuantity(
     // A dot more, so that no rounding to dots takes side or border under what the law asks.
     const across = (side + page.dot) * Math.SQRT2;
     const line = border + 2 * page.dot;
-    const foot = thermalStock.text.small.value + 1.5;
-    const room = Math.min(page.width, page.height - foot) - 2 * thermalStock.edge.value;
+    const foot = footOf(page, words.foot);
+    const room = Math.min(page.width, page.height - foot.height - 1) - 2 * thermalStock.edge.value;
     if (across > room) continue;
     const x = page.width / 2;
-    const y = (page.height - foot) / 2;
+    const y = (page.height - foot.height - 1) / 2;
     const reach = across / 2;
     const square = (r: Millimetres): Point[] => [
       [x, y - r],
@@ -71,7 +71,7 @@ export function layoutLimitedQuantity(
       ],
       words.alt,
     );
-    footLine(page, words.foot);
+    putFoot(page, foot);
     return { document: page.document(words.title, words.alt, words.date), format };
   }
   return null;
@@ -125,18 +125,31 @@ export function layoutOrientation(
     face: 'bold',
     align: 'centre',
   });
-  footLine(page, words.foot);
+  putFoot(page, footOf(page, words.foot));
   return page.document(words.title, words.alt, words.date);
 }
 
-function footLine(page: DotPage, text: string): void {
+const LEADING = 1.4;
+
+/** The lines of the foot and the height that they take. */
+function footOf(
+  page: DotPage,
+  text: string,
+): { readonly lines: readonly string[]; readonly height: Millimetres } {
   const height = thermalStock.text.small.value;
+  const width = page.width - 2 * thermalStock.margin.value;
+  const lines = page.lines(text, 'regular', height, width) ?? [text];
+  return { lines, height: lines.length * height * LEADING };
+}
+
+function putFoot(page: DotPage, { lines, height }: ReturnType<typeof footOf>): void {
   const margin = thermalStock.margin.value;
-  page.text(text, {
-    x: margin,
-    y: page.height - margin - height + 1,
-    height,
-    width: page.width - 2 * margin,
-    align: 'centre',
-  });
+  for (const [at, line] of lines.entries())
+    page.text(line, {
+      x: margin,
+      y: page.height - thermalStock.edge.value - height + at * thermalStock.text.small.value * LEADING,
+      height: thermalStock.text.small.value,
+      width: page.width - 2 * margin,
+      align: 'centre',
+    });
 }

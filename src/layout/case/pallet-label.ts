@@ -85,15 +85,16 @@ function compose(
   const x = edge.value + 1;
   const width = page.width - 2 * x;
   const small = text.small.value;
+  const words = free.flatMap(line => page.lines(line, 'regular', small, width) ?? [line]);
   const data: ElementString[] = [{ ai: '00', value: sscc }, ...elements.flat()];
   const rows = inRows(data, shown, page, height, width);
   if (!rows) return false;
   const rowHeight = title + 0.6 + height + 1;
   const barsHeight = symbols.reduce((sum, { geometry }) => sum + geometry.height + GAP, 0);
-  const used = 2 * edge.value + free.length * small * 1.45 + rows.length * rowHeight + barsHeight + GAP;
+  const used = 2 * edge.value + words.length * small * 1.45 + rows.length * rowHeight + barsHeight + GAP;
   if (used > page.height || height < least) return false;
   let y = edge.value + 0.5;
-  for (const line of free) {
+  for (const line of words) {
     page.text(line, { x, y, height: small, width });
     y += small * 1.45;
   }

@@ -82,7 +82,25 @@ export function caseFindings(facts: CaseFacts, pack: Pack): Diagnostic[] {
 function limitedQuantityFindings({ limitedQuantity, mass }: CaseFacts, at: Pack['at']): Diagnostic[] {
   if (!limitedQuantity) return [];
   const { mark, gross, grossLimit } = limitedQuantity;
-  const found: Diagnostic[] = [];
+  const found: Diagnostic[] = [
+    {
+      code: 'limited-quantity',
+      severity: 'note',
+      message:
+        'that the case may travel as a limited quantity was said in the call; inner packs, packing group and mode decide it',
+      cite: limitedQuantity.mark?.cite ?? '49 CFR 172.315',
+      at,
+    },
+  ];
+  if (limitedQuantity.arrows === 'due')
+    found.push({
+      code: 'orientation',
+      severity: 'warning',
+      message: `a case of liquids needs orientation arrows on two opposite sides, except ${limitedQuantity.exceptions.map(({ words, cite }) => `${words} (${cite})`).join('; ')}`,
+      hint: 'add --arrows',
+      cite: '49 CFR 172.312(a)(2)',
+      at,
+    });
   if (!mark)
     found.push({
       code: 'limited-quantity-mark',
