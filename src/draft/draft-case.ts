@@ -117,7 +117,7 @@ async function draftAll(
       diagnostics.push({
         code: 'limited-quantity-stock',
         severity: 'note',
-        message: 'the mark with sides of 100 mm needs stock of 6 x 6 in; on 4 in it would be too small',
+        message: `the mark with sides of ${mark.side} mm needs stock of 6 x 6 in`,
         cite: mark.cite,
         at: pack.at,
       });

@@ -37,7 +37,9 @@ export function limitedQuantityMark(size: CaseSize | null): LimitedQuantityMark 
   const room = Math.min(size.height, Math.max(size.length, size.width)) / Math.SQRT2;
   if (room >= side) return mark(side, border, 'side-takes-it');
   if (room < reducedSide) return null;
-  return mark(Math.floor(room), reducedBorder, 'no-side-takes-it');
+  // In proportion, as all features are where no dimension is set, and not under the least border.
+  const reduced = Math.floor(room);
+  return mark(reduced, Math.max(reducedBorder, (border * reduced) / side), 'no-side-takes-it');
 }
 
 /** The most that a package of limited quantities may weigh, in kilograms. */

@@ -65,10 +65,14 @@ describe('mark of a limited quantity', () => {
   it('is smaller on a low case, never under 50 mm', () => {
     expect(limitedQuantityMark({ length: 400, width: 300, height: 120 })).toMatchObject({
       side: 84,
-      border: 1,
+      // In proportion to 2 mm at 100 mm.
+      border: 1.68,
       because: 'no-side-takes-it',
     });
-    expect(limitedQuantityMark({ length: 400, width: 300, height: 70.72 })).toMatchObject({ side: 50 });
+    expect(limitedQuantityMark({ length: 400, width: 300, height: 70.72 })).toMatchObject({
+      side: 50,
+      border: 1,
+    });
     expect(limitedQuantityMark({ length: 400, width: 300, height: 70.7 })).toBeNull();
   });
 });
