@@ -82,12 +82,8 @@ async function draftAll(
   };
   const refuse = (code: string, message: string, hint: string, cite?: string) =>
     diagnostics.push({ code, severity: 'error', message, hint, at: pack.at, ...(cite && { cite }) });
-  const words = markWords(record.name, instant);
-  const numbersRight = !diagnostics.some(
-    ({ code, severity }) => severity === 'error' && /^(gtin-|element-string|dates)/.test(code),
-  );
-
-  if (numbersRight) {
+  const words = markWords(record, instant);
+  if (facts.numbersRight) {
     const label = await layoutCaseLabel(
       {
         name: record.name,
@@ -140,7 +136,7 @@ async function draftAll(
         captions: palletCaptions(load, `${record.name}, ${pack.id}`),
       }),
     });
-  if (pallet && numbersRight) await logisticLabel();
+  if (pallet && facts.numbersRight) await logisticLabel();
   return { files, diagnostics };
 
   async function logisticLabel(): Promise<void> {

@@ -8,7 +8,7 @@ import type { Exact } from '../quantity/exact.ts';
 import type { Pack, ProductRecord } from '../record/product-record.ts';
 import { type CaseMass, caseMass } from './case-mass.ts';
 import { type GivenCase, givenSize } from './given-case.ts';
-import { gtinHierarchy, type HierarchyFact } from './hierarchy.ts';
+import { gtinHierarchy, type HierarchyFact, WRONG } from './hierarchy.ts';
 import {
   type LimitedQuantityMark,
   limitedQuantityGross,
@@ -50,6 +50,8 @@ export interface CaseFacts {
   readonly palletElements: readonly (readonly ElementString[])[];
   readonly faults: readonly ElementFault[];
   readonly dates: 'none' | 'in-order' | 'use-by-before-made';
+  /** Nothing in the numbers, the lot or the dates would make a bar code say something wrong. */
+  readonly numbersRight: boolean;
   readonly limitedQuantity: {
     /** Null where the case is too small for any mark. */
     readonly mark: LimitedQuantityMark | null;
@@ -87,16 +89,23 @@ export function caseFacts(record: ProductRecord, pack: Pack, question: CaseQuest
   const palletElements = cases > 0 ? batch(question, contained(pack, gtin, count, cases)) : [];
   const sscc: ElementString[] = question.sscc === null ? [] : [{ ai: '00', value: question.sscc }];
   const { made, useBy } = question;
+  const hierarchy = gtinHierarchy(pack.gtin, pack.case.gtin, count);
+  const faults = elementFaults([...elements.flat(), ...sscc]);
+  const dates = made === null || useBy === null ? 'none' : made <= useBy ? 'in-order' : 'use-by-before-made';
   return {
     count,
     gtin,
-    hierarchy: gtinHierarchy(pack.gtin, pack.case.gtin, count),
+    hierarchy,
     mass,
     // Date and lot alone say nothing without the number that they belong to.
     elements: gtin !== null && elements.length > 1 ? elements : [],
     palletElements,
-    faults: elementFaults([...elements.flat(), ...sscc]),
-    dates: made === null || useBy === null ? 'none' : made <= useBy ? 'in-order' : 'use-by-before-made',
+    faults,
+    dates,
+    numbersRight:
+      !hierarchy.some(({ id }) => WRONG.includes(id)) &&
+      faults.length === 0 &&
+      dates !== 'use-by-before-made',
     limitedQuantity: question.limitedQuantity
       ? {
           mark: limitedQuantityMark(size),

@@ -67,17 +67,17 @@ export function caseText(facts: CaseFacts, name: string, pack: Pack): string[] {
 }
 
 /** Words of the labels with marks. */
-export const markWords = (name: string, date: string) => ({
+export const markWords = ({ name, code }: Pick<ProductRecord, 'name' | 'code'>, date: string) => ({
   limitedQuantity: {
     alt: 'Mark of a limited quantity',
-    foot: `${name} · limited quantity, 49 CFR 172.315(a) · ${DRAFT}`,
+    foot: `${code} · limited quantity, 49 CFR 172.315(a) · ${DRAFT}`,
     title: `${name}: mark of a limited quantity`,
     date,
   },
   orientation: {
     alt: 'Package orientation: this way up',
     caption: 'THIS WAY UP',
-    foot: `${name} · on two opposite sides, 49 CFR 172.312(a)(2) · ${DRAFT}`,
+    foot: `${code} · on two opposite sides, 49 CFR 172.312(a)(2) · ${DRAFT}`,
     title: `${name}: orientation arrows`,
     date,
   },
