@@ -1,7 +1,10 @@
+import { prefixFit } from '../barcode/company-prefix.ts';
 import { gtinRegister, type NumberUse } from '../barcode/register.ts';
 import { loadRecord } from '../record/load.ts';
 import type { ProductRecord } from '../record/product-record.ts';
+import { hasErrors } from '../report/diagnostic.ts';
 import { renderText } from '../report/render.ts';
+import { prefixFindings } from '../words/en/company-prefix.ts';
 import { registerFindings, registerText } from '../words/en/gtin-register.ts';
 import { nodeFiles } from './files.ts';
 import { exit, type Io } from './io.ts';
@@ -27,7 +30,9 @@ export function registerOf(folder: string, prefix: string | null, json: boolean,
     prefix,
   );
   const unread = loaded.flatMap(({ ok, diagnostics }) => (ok ? [] : diagnostics));
-  const findings = [...unread, ...registerFindings(register)];
+  const gtins = register.entries.map(({ gtin14 }) => gtin14);
+  const prefixed = prefix === null ? [] : prefixFindings(prefixFit(prefix, gtins), prefix);
+  const findings = [...unread, ...registerFindings(register), ...prefixed];
   const missing = paths.filter((_, at) => !loaded[at]!.ok);
   if (json)
     io.out(
@@ -37,7 +42,7 @@ export function registerOf(folder: string, prefix: string | null, json: boolean,
   if (findings.length > 0) io.err(renderText(findings));
   for (const path of missing) io.err(`the numbers of ${path} are not in the register\n`);
   if (missing.length > 0) return exit.badInput;
-  return register.clashes.length > 0 ? exit.notMet : exit.done;
+  return register.clashes.length > 0 || hasErrors(prefixed) ? exit.notMet : exit.done;
 }
 
 function usesOf({ name, code, packs }: ProductRecord): NumberUse[] {

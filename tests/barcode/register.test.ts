@@ -1,6 +1,7 @@
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { prefixFit } from '../../src/barcode/company-prefix.ts';
 import { gtinRegister, type NumberUse } from '../../src/barcode/register.ts';
 import { run } from '../../src/cli/commands/gtin.ts';
 import { demoWith, inProcess, put, workshop } from '../cli/_command.ts';
@@ -55,6 +56,17 @@ describe('gtin --register', () => {
     expect(out).toContain('0614141000418');
     expect(out).toContain('case of bottle-946');
     expect(out).toMatch(/next free: 0614141/);
+  });
+
+  it('sees that the zero of the company prefix is missing', async () => {
+    // 614141 is the U.P.C. company prefix of GS1's example company, 0614141 its GS1 company prefix.
+    expect(prefixFit('614141', ['614141000418'])).toBe('zero-missing');
+    expect(prefixFit('0614141', ['614141000418', '10614141000415'])).toBe('fits');
+    expect(prefixFit('952', ['614141000418'])).toBe('other');
+    expect(prefixFit('952', ['96385074'])).toBe('nothing-to-compare');
+    const { status, err } = await inProcess(run, ['--register', workshop(), '--company-prefix', '614141']);
+    expect(status).toBe(1);
+    expect(err).toContain('--company-prefix 0614141');
   });
 
   it('refuses one number on two products', async () => {

@@ -95,6 +95,7 @@ describe('case', () => {
     [['--made', '2027-01-01', '--use-by', '2026-01-01'], /expires before/],
     [['--pallet'], /SSCC/],
     [['--pallet', '--sscc', '006141411234567891'], /check digit/],
+    [['--pallet', '--company-prefix', '614141', '--serial', '1'], /0614141/],
   ])('refuses %j with status 1', async (args, message) => {
     const { status, err } = await call(...args);
     expect(status).toBe(1);

@@ -1,3 +1,4 @@
+import { prefixFit } from '../../barcode/company-prefix.ts';
 import { stripSeparators } from '../../barcode/gtin.ts';
 import { makeSscc } from '../../barcode/sscc.ts';
 import { draftCase } from '../../draft/draft-case.ts';
@@ -11,6 +12,7 @@ import type { UnitKind } from '../../quantity/units.ts';
 import { hasErrors } from '../../report/diagnostic.ts';
 import { loadFonts } from '../../text/font-library.ts';
 import { caseText } from '../../words/en/case.ts';
+import { prefixFindings } from '../../words/en/company-prefix.ts';
 import { type CommandUsage, type ParsedArguments, parseArguments, UsageError } from '../arguments.ts';
 import { choosePack } from '../choose-pack.ts';
 import { outputFolder, report } from '../draft.ts';
@@ -74,6 +76,13 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
   if (!product) return exit.badInput;
   const { record } = product;
   const pack = choosePack(record, parsed.text('pack'));
+  const prefix = parsed.text('company-prefix');
+  const gtins = [pack.gtin, pack.case?.gtin ?? null].filter(gtin => gtin !== null);
+  const prefixed = prefix === null ? [] : prefixFindings(prefixFit(prefix, gtins), prefix);
+  if (hasErrors(prefixed)) {
+    report(prefixed, io);
+    return exit.notMet;
+  }
   const facts = caseFacts(record, pack, question);
   if (!facts) {
     report(
@@ -100,13 +109,14 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
     date,
   };
   const draft = await draftCase(record, options, await loadFonts());
-  report(draft.diagnostics, io);
+  const findings = [...prefixed, ...draft.diagnostics];
+  report(findings, io);
   const folder = outputFolder(record.code, parsed.text('out'));
   const files = writeFiles(folder, draft.files);
   if (parsed.flag('json')) {
     const { name, code } = record;
     const answer = { schema: 'labelwright/case/1', product: { name, code }, pack: pack.id, ...facts };
-    io.out(`${JSON.stringify({ ...answer, files, findings: draft.diagnostics }, null, 2)}\n`);
+    io.out(`${JSON.stringify({ ...answer, files, findings }, null, 2)}\n`);
   } else io.out(`${[...caseText(facts, record.name, pack), ...files].join('\n')}\n`);
   return hasErrors(draft.diagnostics) ? exit.notMet : exit.done;
 }
