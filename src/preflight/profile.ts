@@ -5,4 +5,6 @@ export type PreflightProfile =
       /** Name of the spot ink of the cut line; undefined where the page has none (a panel to drop into artwork). */
       readonly dieInk?: string;
     }
-  | { readonly kind: 'sheet' };
+  | { readonly kind: 'sheet' }
+  /** A label for a roll printer with black alone. */
+  | { readonly kind: 'printer' };
