@@ -40,6 +40,8 @@ export interface GeometryOptions {
   readonly barWidthReduction?: Millimetres;
   /** Bearer bars at the top and the bottom of ITF-14; default true. */
   readonly bearerBars?: boolean;
+  /** Height of the bars where they are cut short; default the height that goes with the X-dimension. */
+  readonly barHeight?: Millimetres;
 }
 
 /**
@@ -50,7 +52,7 @@ export interface GeometryOptions {
 export function symbolGeometry(
   { spec, bars, digits, text }: EncodedSymbol,
   x: Millimetres,
-  { barWidthReduction = 0, bearerBars = true }: GeometryOptions = {},
+  { barWidthReduction = 0, bearerBars = true, ...options }: GeometryOptions = {},
 ): SymbolGeometry {
   const { min, max } = spec.x;
   if (x < min - 1e-9 || x > max + 1e-9) {
@@ -60,7 +62,8 @@ export function symbolGeometry(
     throw new RangeError(`a bar width reduction of ${barWidthReduction} mm does not go with X = ${x} mm`);
   }
   const bearer = spec.name === 'ITF-14' && bearerBars ? bearerSpec.modules * x : 0;
-  const height = barHeight(spec, x);
+  const height = options.barHeight ?? barHeight(spec, x);
+  if (!(height > 0)) throw new RangeError(`bars cannot be ${height} mm high`);
   const left = spec.quietZone.left * x;
   const width = (spec.quietZone.left + spec.modules + spec.quietZone.right) * x;
   const digitHeight = digitSpec.heightModules * NOMINAL_X * (spec.fixedHeight ? 1 : x / NOMINAL_X);

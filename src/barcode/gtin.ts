@@ -32,7 +32,7 @@ export interface NumberReading {
   /** Eight digits of the UPC-E symbol, where the zeros allow it. */
   readonly upcE: string | null;
   /** Symbols that may carry the number. */
-  readonly symbols: readonly (SymbolName | 'GS1-128')[];
+  readonly symbols: readonly SymbolName[];
   /** Indicator digit of a GTIN-14 (1-8 a grouping, 9 variable measure). */
   readonly indicator: number | null;
   /** GTIN of the item inside a grouping, as a GTIN-14 with indicator 1 to 8 tells it. */
@@ -150,11 +150,7 @@ const shortest = (gtin: string): string => {
   return (forms['GTIN-8'] ?? forms['GTIN-12'] ?? forms['GTIN-13'] ?? forms['GTIN-14'])!;
 };
 
-function symbolsFor(
-  kind: NumberKind,
-  forms: GtinForms | null,
-  upcE: string | null,
-): (SymbolName | 'GS1-128')[] {
+function symbolsFor(kind: NumberKind, forms: GtinForms | null, upcE: string | null): SymbolName[] {
   if (!forms) return ['GS1-128'];
   if (kind === 'UPC-E') return ['UPC-E', 'UPC-A'];
   if (forms['GTIN-8']) return ['EAN-8'];

@@ -1,17 +1,17 @@
 import type { Millimetres } from '../quantity/length.ts';
 import specs from './symbol-specs.json' with { type: 'json' };
 
-export type SymbolName = 'EAN-13' | 'UPC-A' | 'UPC-E' | 'EAN-8' | 'ITF-14';
+export type SymbolName = 'EAN-13' | 'UPC-A' | 'UPC-E' | 'EAN-8' | 'ITF-14' | 'GS1-128';
 
-/** Where a symbol is scanned: at a point of sale, or in warehouses too. */
-export type Environment = 'retail' | 'general-distribution';
+/** Where a symbol is scanned: at a point of sale, in warehouses too, or on a logistic unit such as a pallet. */
+export type Environment = 'retail' | 'general-distribution' | 'logistic-unit';
 
 /** Requirements on one symbol in one scanning environment. */
 export interface SymbolSpec {
   readonly name: SymbolName;
   /** Name by which the encoder knows it. */
   readonly encoder: string;
-  /** Width of the bars in modules, without quiet zones. */
+  /** Width of the bars in modules, without quiet zones; 0 before encoding where it depends on the data. */
   readonly modules: number;
   /** In modules. */
   readonly quietZone: { readonly left: number; readonly right: number };
@@ -29,6 +29,19 @@ export const NOMINAL_X: Millimetres = specs.nominalX;
 export const digitSpec = specs.digits;
 export const bearerSpec = specs.bearerBar;
 export const wideToNarrow: number = specs.wideToNarrow.target;
+/** Least and greatest ratio of wide to narrow elements of ITF-14. */
+export const wideToNarrowRange: { readonly min: number; readonly max: number } = specs.wideToNarrow;
+/** What a GS1-128 symbol may hold. */
+export const gs1128Limits: { readonly dataCharacters: number; readonly width: Millimetres } =
+  specs['gs1-128'];
+/** By how much bars may be cut short where nothing else is possible, and where that is read. */
+export const truncationAdvice: { readonly advised: number; readonly cite: string } = specs.truncation;
+
+/** Least X-dimension of a symbol, printed by a press or on demand by an office or thermal printer. */
+export const leastX = ({ name, x }: SymbolSpec, onDemand = false): Millimetres =>
+  onDemand && x.min > specs.onDemand.x && specs.onDemand.symbols.includes(name) && x.min < NOMINAL_X
+    ? specs.onDemand.x
+    : x.min;
 
 interface EnvironmentSpec {
   readonly x: SymbolSpec['x'];

@@ -1,3 +1,4 @@
+import { errorLevel, type MatrixName, type MatrixSpec, matrixSpec } from './matrix-spec.ts';
 import { type Environment, type SymbolName, type SymbolSpec, symbolSpec, wideToNarrow } from './spec.ts';
 
 /** One bar in modules from the left edge of the first bar. */
@@ -32,8 +33,9 @@ interface Encoding {
 }
 
 /**
- * Encodes a number with a right check digit.
- * @param digits 8 for EAN-8 and UPC-E, 12 for UPC-A, 13 for EAN-13, 14 for ITF-14
+ * Encodes a number with a right check digit, or element strings.
+ * @param digits 8 for EAN-8 and UPC-E, 12 for UPC-A, 13 for EAN-13, 14 for ITF-14; for GS1-128 the element strings
+ * with their identifiers in parentheses, as `bracketed` writes them
  * @throws RangeError where the environment does not use the symbol; Error where the encoder refuses the number.
  */
 export async function encodeSymbol(
@@ -50,7 +52,37 @@ export async function encodeSymbol(
     text: digits,
     includetext: true,
   }) as unknown as readonly Encoding[];
-  return { spec, text: digits, bars: toBars(encoding!, name), digits: placeDigits(name, digits) };
+  const bars = toBars(encoding!, name);
+  const modules = name === 'GS1-128' ? Math.max(...bars.map(({ x, width }) => x + width)) : spec.modules;
+  return { spec: { ...spec, modules }, text: digits, bars, digits: placeDigits(name, digits, modules) };
+}
+
+/** A symbol of square modules, before it has a size. */
+export interface EncodedMatrix {
+  readonly spec: MatrixSpec;
+  readonly text: string;
+  /** Rows from the top; true is dark. */
+  readonly rows: readonly (readonly boolean[])[];
+}
+
+/**
+ * Encodes a GS1 Digital Link into a two-dimensional symbol.
+ * @throws Error where the encoder refuses the link (an identifier or a check digit in it is wrong)
+ */
+export async function encodeMatrix(name: MatrixName, link: string): Promise<EncodedMatrix> {
+  const spec = matrixSpec(name);
+  const { default: bwip } = await import('bwip-js');
+  const level = spec.encoder.endsWith('qrcode') ? { eclevel: errorLevel } : {};
+  const [found] = bwip.raw({ bcid: spec.encoder, text: link, ...level }) as unknown as readonly {
+    readonly pixs: readonly number[];
+    readonly pixx: number;
+    readonly pixy: number;
+  }[];
+  const { pixs, pixx, pixy } = found!;
+  const rows = Array.from({ length: pixy }, (_, row) =>
+    Array.from(pixs.slice(row * pixx, (row + 1) * pixx), pixel => pixel === 1),
+  );
+  return { spec, text: link, rows };
 }
 
 function toBars({ sbs, bbs }: Encoding, name: SymbolName): ModuleBar[] {
@@ -71,7 +103,7 @@ const CENTRE = 5;
 const DIGIT = 7;
 
 /** Places digits as in the symbol drawings of GS1 General Specifications 5.2.2. */
-function placeDigits(name: SymbolName, text: string): ModuleDigit[] {
+function placeDigits(name: SymbolName, text: string, modules: number): ModuleDigit[] {
   const digits = [...text];
   const inside = (index: number, half: number, skipped: number): ModuleDigit => {
     const position = index - skipped;
@@ -94,6 +126,8 @@ function placeDigits(name: SymbolName, text: string): ModuleDigit[] {
       return [beside(0, -5), ...each(1, 11, 6, 0), beside(11, 95 + 5)];
     case 'UPC-E':
       return [beside(0, -5), ...each(1, 7, 6, 1), beside(7, 51 + 4.5)];
+    case 'GS1-128':
+      return [{ text, centre: modules / 2, small: false }];
     case 'ITF-14': {
       const groups = [
         text.slice(0, 1),

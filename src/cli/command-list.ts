@@ -29,13 +29,23 @@ export const commandList: readonly ListedCommand[] = [
     load: () => import('./commands/label.ts'),
   },
   {
+    name: 'reel',
+    does: 'works out label, roll and order for the labeler, with a picture of the roll',
+    load: () => import('./commands/reel.ts'),
+  },
+  {
     name: 'sds',
     does: 'drafts the safety data sheet as tagged PDF, web page and JSON',
     load: () => import('./commands/sds.ts'),
   },
   {
+    name: 'case',
+    does: 'drafts the label of a case for a roll printer, its marks, and the label and load of its pallet',
+    load: () => import('./commands/case.ts'),
+  },
+  {
     name: 'gtin',
-    does: 'checks, completes and converts GTIN-8, 12, 13 and 14, UPC-E and SSCC',
+    does: 'checks, completes and converts GTIN-8, 12, 13 and 14, UPC-E and SSCC; lists the numbers of a folder',
     load: () => import('./commands/gtin.ts'),
   },
   {

@@ -18,8 +18,14 @@ export function inputsOf({ sources }: { readonly sources: Sources }, asOf: strin
   };
 }
 
+/** The mark of a document that was made without asking the law. @param asOf YYYY-MM-DD */
+export const copyMarkAt = (product: Pick<Product, 'sources'>, kind: CopyKind, asOf: string): CopyMark => ({
+  kind,
+  fingerprint: fingerprintOf(inputsOf(product, asOf)),
+});
+
 /** The mark of a document of a product. */
 export const copyMark = (
   product: Pick<Product, 'sources'> & { readonly reference: Reference },
   kind: CopyKind,
-): CopyMark => ({ kind, fingerprint: fingerprintOf(inputsOf(product, product.reference.basis.asOf)) });
+): CopyMark => copyMarkAt(product, kind, product.reference.basis.asOf);

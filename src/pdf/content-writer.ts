@@ -58,7 +58,7 @@ export class ContentWriter {
   }
 
   #overprint(on: boolean): void {
-    if (this.#profile.kind === 'sheet') return;
+    if (this.#profile.kind !== 'label') return;
     this.#set('overprint', `/${on ? OVERPRINT_STATE : KNOCKOUT_STATE} gs`);
   }
 

@@ -30,11 +30,25 @@ const SCREEN: Readonly<Record<Exclude<Ink, 'die'>, InkOperators>> = {
   red: process('1 0 0', 'rg'),
 };
 
+// A printer with one ribbon: black, or the bare stock.
+const PRINTER: Readonly<Partial<Record<Ink, InkOperators>>> = {
+  black: process('0', 'g'),
+  white: process('1', 'g'),
+};
+
 export const DIE_SPACE = 'CSdie';
 const DIE: InkOperators = { fill: `/${DIE_SPACE} cs 1 scn`, stroke: `/${DIE_SPACE} CS 1 SCN` };
 
-/** The operators of an ink. @throws Error for the cut-line ink on a data sheet */
+/**
+ * The operators of an ink.
+ * @throws Error for the cut-line ink on a data sheet, and for all but black and white on a printer
+ */
 export const inkOperators = (kind: PdfProfile['kind'], ink: Ink): InkOperators => {
+  if (kind === 'printer') {
+    const operators = PRINTER[ink];
+    if (!operators) throw new Error(`a printer with black alone has no ink "${ink}"`);
+    return operators;
+  }
   if (ink !== 'die') return (kind === 'label' ? PRESS : SCREEN)[ink];
   if (kind === 'sheet') throw new Error('a data sheet has no cut line');
   return DIE;

@@ -32,6 +32,12 @@ const seconds = (date: Date): string => date.toISOString().slice(0, 19);
 /** A date as in ISO 32000-1 7.9.4, in UTC. */
 export const pdfDate = (date: Date): PDFString => PDFString.of(`D:${seconds(date).replace(/[-:T]/gu, '')}Z`);
 
+/** The mark of a copy as entries of the Info dictionary. */
+export const copyEntries = ({ kind, fingerprint }: CopyMark) => ({
+  LabelwrightCopy: PDFString.of(kind),
+  LabelwrightFingerprint: PDFString.of(fingerprint),
+});
+
 /** Text strings go out as UTF-16, so that no character depends on a reader's code page. */
 export const writeInfo = (context: PDFContext, { title, subject, producer, date, copy }: Metadata): PDFRef =>
   context.register(
@@ -43,10 +49,7 @@ export const writeInfo = (context: PDFContext, { title, subject, producer, date,
       CreationDate: pdfDate(date),
       ModDate: pdfDate(date),
       Trapped: 'False',
-      ...(copy && {
-        LabelwrightCopy: PDFString.of(copy.kind),
-        LabelwrightFingerprint: PDFString.of(copy.fingerprint),
-      }),
+      ...(copy && copyEntries(copy)),
     }),
   );
 

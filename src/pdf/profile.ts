@@ -43,7 +43,17 @@ export interface SheetProfile {
   readonly copy?: CopyMark;
 }
 
-export type PdfProfile = LabelProfile | SheetProfile;
+/**
+ * A label for the shop's own roll printer: DeviceGray, black or nothing, since any tint would be broken into dots. The
+ * page is the label: no cut line, no bleed, no marks.
+ */
+export interface PrinterProfile {
+  readonly kind: 'printer';
+  readonly version: string;
+  readonly copy?: CopyMark;
+}
+
+export type PdfProfile = LabelProfile | SheetProfile | PrinterProfile;
 
 /** Common practice of label printers: type of 12 pt and smaller overprints, and so do thin rules. */
 export const DEFAULT_OVERPRINT: OverprintLimits = { text: 12, stroke: 0.5 };
@@ -58,7 +68,7 @@ const ascii = (bytes: Uint8Array, start: number): string =>
 
 /** What stands against a profile, in words for its user; empty where `writePdf` will take it. */
 export const profileFaults = (profile: PdfProfile): string[] => {
-  if (profile.kind === 'sheet') return [];
+  if (profile.kind !== 'label') return [];
   const faults: string[] = [];
   const ink = profile.die?.ink ?? DEFAULT_DIE.ink;
   if (ink === '' || RESERVED_INKS.includes(ink)) faults.push(`"${ink}" cannot be the ink of a cut line`);

@@ -37,7 +37,7 @@ const setBoxes = (page: PDFDict, frame: Frame, kind: PdfProfile['kind']): void =
     return page.context.obj([edge, edge, fullWidth - edge, fullHeight - edge].map(snapped));
   };
   page.set(PDFName.of('MediaBox'), inset(0));
-  if (kind === 'sheet') return;
+  if (kind !== 'label') return;
   page.set(PDFName.of('BleedBox'), inset(slug));
   page.set(PDFName.of('TrimBox'), inset(slug + bleed));
 };
@@ -68,14 +68,19 @@ const serialize = async (context: PDFContext, kind: PdfProfile['kind']): Promise
   if (kind === 'sheet')
     return PDFStreamWriter.forContext(context, Number.POSITIVE_INFINITY).serializeToBuffer();
   const bytes = await PDFWriter.forContext(context, Number.POSITIVE_INFINITY).serializeToBuffer();
+  if (kind === 'printer') {
+    // Drivers of label printers read old files best; nothing newer is used.
+    bytes.set(new TextEncoder().encode('%PDF-1.4'));
+    return bytes;
+  }
   // PDF/X-4 builds on PDF 1.6; the library always writes 1.7, of the same length.
   bytes.set(new TextEncoder().encode('%PDF-1.6'));
   return bytes;
 };
 
 /**
- * Writes a document as PDF: a label for the press (DeviceCMYK, cut line on its own layer, boxes) or a tagged data
- * sheet. All fonts are embedded as subsets; the same input gives the same bytes. PDF/X-4 is claimed only with an ICC
+ * Writes a document as PDF: a label for the press (DeviceCMYK, cut line on its own layer, boxes), a label for a roll
+ * printer (DeviceGray) or a tagged data sheet. All fonts are embedded as subsets; the same input gives the same bytes. PDF/X-4 is claimed only with an ICC
  * profile, PDF/UA-1 only for a sheet without `pdfua1Faults`.
  * @throws Error for a profile with `profileFaults`, for content that a label or sheet may not have, and for tags
  * outside the structure tree; RangeError for a date that is none
@@ -88,6 +93,8 @@ export const writePdf = async (
   const faults = profileFaults(profile);
   if (faults.length > 0) throw new Error(faults.join('; '));
   const { frames, root, title, subject, language } = document;
+  if (profile.kind === 'printer' && frames.some(({ bleed, slug }) => bleed + slug > 0))
+    throw new Error('a label of a roll printer has no bleed and no marks');
   const embedded = new EmbeddedFonts(fonts);
   const contents = frames.map((frame, page) => pageContent(frame, page, profile, embedded));
   const marks = contents.flatMap(content => content.marks);

@@ -7,6 +7,7 @@ import { checkDieLine, checkLayers } from './die-line.ts';
 import { checkDocument } from './document.ts';
 import { checkFonts } from './fonts.ts';
 import { checkInks } from './inks.ts';
+import { checkOneInk } from './one-ink.ts';
 import { marksOf, type PageMarks } from './page-marks.ts';
 import { checkPlacing } from './placing.ts';
 import type { PreflightProfile } from './profile.ts';
@@ -19,6 +20,7 @@ const distinct = (findings: readonly Diagnostic[]): Diagnostic[] => [
 ];
 
 const checkPress = (pages: readonly PageMarks[], profile: PreflightProfile): Diagnostic[] => {
+  if (profile.kind === 'printer') return pages.flatMap(checkOneInk);
   if (profile.kind !== 'label') return [];
   const { dieInk } = profile;
   return pages.flatMap(marks => [

@@ -15,4 +15,8 @@ export interface LabelPreflight {
 }
 
 /** What a finished file is meant to be. */
-export type PreflightProfile = LabelPreflight | { readonly kind: 'sheet' };
+export type PreflightProfile =
+  | LabelPreflight
+  | { readonly kind: 'sheet' }
+  /** A label for a roll printer with black alone. */
+  | { readonly kind: 'printer' };

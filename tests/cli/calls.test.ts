@@ -46,7 +46,7 @@ describe('a wrong call', () => {
     [['label', record, '--pak', 'bottle-946'], 'unknown option --pak; did you mean --pack?'],
     [['check'], 'no record given\nusage: labelwright check RECORD…'],
     [['classify'], 'no record given\nusage: labelwright classify [RECORD…]'],
-    [['gtin'], 'no number given\nusage: labelwright gtin NUMBER…'],
+    [['gtin'], 'no number given\nusage: labelwright gtin [NUMBER…]'],
     [['gtin', '--what', '96385074'], 'unknown option --what'],
     [['gtin', '--compelte', '629104150021'], 'did you mean --complete?'],
   ])('%j', (args, said) => {

@@ -20,6 +20,7 @@ const all = [
   'headroom',
   'labelling',
   'layout',
+  'logistics',
   'notation',
   'pdf',
   'preflight',
@@ -28,6 +29,7 @@ const all = [
   'record',
   'reference',
   'report',
+  'roll',
   'store',
   'text',
   'transport',
@@ -61,8 +63,8 @@ const may: Readonly<Record<string, readonly [readonly string[], readonly string[
   labelling: [['classify', 'reference', 'notation', 'quantity', 'report'], []],
   // Facts to text: the only home of sentences about a result.
   words: [
-    ['classify', 'notation', 'quantity', 'report'],
-    ['record', 'reference', 'store', 'transport'],
+    ['barcode', 'classify', 'notation', 'quantity', 'report'],
+    ['logistics', 'record', 'reference', 'roll', 'store', 'transport'],
   ],
   text: [['quantity', 'report'], []],
   barcode: [['quantity', 'report'], []],
@@ -78,11 +80,14 @@ const may: Readonly<Record<string, readonly [readonly string[], readonly string[
     ['classify', 'labelling', 'notation', 'provenance', 'quantity', 'report', 'words'],
     ['formula', 'record', 'reference'],
   ],
+  // Arithmetic of rolls, and of cases and pallets: facts of a pack, no words and no page.
+  roll: [['quantity', 'report'], ['record']],
+  logistics: [['barcode', 'quantity', 'report'], ['record']],
   // `document/template.ts` gives the text of a node; the symbol of a pictogram is named by labelling.
   layout: [['document', 'text', 'barcode', 'quantity', 'report'], ['labelling']],
   pdf: [
     ['provenance', 'quantity', 'report'],
-    ['layout', 'text'],
+    ['layout', 'roll', 'text'],
   ],
   // Reads bytes alone and never sees the writer.
   preflight: [['quantity', 'report'], []],
@@ -172,7 +177,7 @@ describe('libraries', () => {
     'zod/mini': /^src\/(record|generate)\/|^src\/(layout\/stock|store\/manifest)\.ts/,
     'proper-lockfile': /^src\/environment\/node\.ts/,
     'zod/locales': /^src\/layout\/stock\.ts/,
-    'fraction.js': /^src\/(quantity|formula|classify|headroom)\/|^src\/public-types\.ts/,
+    'fraction.js': /^src\/(quantity|formula|classify|headroom|logistics)\/|^src\/public-types\.ts/,
     'fastest-levenshtein': /^src\/(report|notation)\//,
     // Tables: those that data are made from, and formulas that a user exports from a spreadsheet.
     'csv-parse/sync': /^src\/(generate\/|record\/from-table\.ts)/,

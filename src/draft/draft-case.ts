@@ -1,0 +1,233 @@
+import { copyComment } from '../document/copy-meta.ts';
+import { type LaidOut, layoutCaseLabel } from '../layout/case/case-label.ts';
+import { layoutLimitedQuantity, layoutOrientation } from '../layout/case/mark-labels.ts';
+import { layoutPalletLabel } from '../layout/case/pallet-label.ts';
+import { palletPicture } from '../layout/case/pallet-picture.ts';
+import { dpiOf, type PrinterName, thermalStock } from '../layout/case/thermal-stock.ts';
+import type { PagedDocument } from '../layout/frame.ts';
+import type { CaseFacts } from '../logistics/case-facts.ts';
+import { orientationMark } from '../logistics/package-marks.ts';
+import { writePdf } from '../pdf/write.ts';
+import { preflight } from '../preflight/preflight.ts';
+import type { CopyMark } from '../provenance/copy-mark.ts';
+import type { Pack, ProductRecord } from '../record/product-record.ts';
+import { type Diagnostic, hasErrors } from '../report/diagnostic.ts';
+import type { FontLibrary } from '../text/glyph-run.ts';
+import { MissingGlyphError } from '../text/missing-glyph.ts';
+import { VERSION } from '../version.ts';
+import { caseLines, logisticLines, markWords, shownValue, smallLines } from '../words/en/case.ts';
+import { caseFindings } from '../words/en/case-findings.ts';
+import { palletCaptions } from '../words/en/pallet.ts';
+
+export interface CaseOptions {
+  readonly pack: Pack;
+  readonly facts: CaseFacts;
+  readonly batch: {
+    readonly lot: string | null;
+    readonly made: string | null;
+    readonly useBy: string | null;
+  };
+  readonly printer: PrinterName;
+  /** The logistic label is wanted. */
+  readonly pallet: boolean;
+  /** Orientation arrows are wanted. */
+  readonly arrows: boolean;
+  /** YYYY-MM-DD */
+  readonly date: string;
+  readonly copy: CopyMark;
+}
+
+/** Files of a case, and what is to be told of them. */
+export interface DraftCase {
+  readonly files: readonly { readonly name: string; readonly bytes: Uint8Array | string }[];
+  /** Labels that were asked for and not made. */
+  readonly missing: readonly { readonly name: string; readonly reason: string }[];
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/**
+ * Drafts the labels of a case for a roll printer: case label, marks, logistic label of its pallet and the drawing of
+ * the load. A label that a finding forbids is left out.
+ */
+export async function draftCase(
+  record: ProductRecord,
+  options: CaseOptions,
+  fonts: FontLibrary,
+): Promise<DraftCase> {
+  const { pack, facts } = options;
+  try {
+    const drafted = await draftAll(record, options, fonts);
+    return { ...drafted, missing: missingOf(options, drafted) };
+  } catch (error) {
+    if (!(error instanceof MissingGlyphError)) throw error;
+    const finding: Diagnostic = {
+      code: 'missing-glyph',
+      severity: 'error',
+      message: error.message,
+      hint: 'replace it; the face of the label has Latin, Greek and Cyrillic letters',
+      at: pack.at,
+    };
+    const drafted = { files: [], diagnostics: [...caseFindings(facts, pack), finding] };
+    return { ...drafted, missing: missingOf(options, drafted) };
+  }
+}
+
+type Drafted = Omit<DraftCase, 'missing'>;
+
+/** Labels that were asked for and are not among the files, with the errors as the reason. */
+function missingOf(
+  { pack, facts, pallet, arrows }: CaseOptions,
+  { files, diagnostics }: Drafted,
+): DraftCase['missing'] {
+  const asked = [
+    `case-${pack.id}.pdf`,
+    ...(facts.limitedQuantity ? [`limited-quantity-${pack.id}.pdf`] : []),
+    ...(arrows ? [`arrows-${pack.id}.pdf`] : []),
+    ...(pallet ? [`pallet-${pack.id}.pdf`] : []),
+  ];
+  const reason = diagnostics.flatMap(({ severity, message }) => (severity === 'error' ? [message] : []));
+  return asked
+    .filter(name => !files.some(file => file.name === name))
+    .map(name => ({ name, reason: reason.join('; ') }));
+}
+
+async function draftAll(
+  record: ProductRecord,
+  { pack, facts, batch, printer, pallet, arrows, date, copy }: CaseOptions,
+  fonts: FontLibrary,
+): Promise<Drafted> {
+  const dpi = dpiOf(printer);
+  const instant = `${date}T00:00:00Z`;
+  const diagnostics = caseFindings(facts, pack);
+  const files: { name: string; bytes: Uint8Array | string }[] = [];
+  const write = async (name: string, document: PagedDocument) => {
+    const bytes = await writePdf(document, fonts, { kind: 'printer', version: VERSION, copy });
+    const found = await preflight(bytes, { kind: 'printer' });
+    if (hasErrors(found)) throw new Error(`preflight: ${found.map(({ message }) => message).join('; ')}`);
+    diagnostics.push(...found);
+    files.push({ name, bytes });
+  };
+  const refuse = (code: string, message: string, hint: string, cite?: string) =>
+    diagnostics.push({ code, severity: 'error', message, hint, at: pack.at, ...(cite && { cite }) });
+  const words = markWords(record, instant);
+  if (facts.numbersRight) {
+    const label = await layoutCaseLabel(
+      {
+        name: record.name,
+        lines: caseLines(record, pack, facts, batch),
+        small: smallLines(record),
+        itf14: facts.gtin,
+        elements: facts.elements,
+        title: `${record.name}: case label`,
+        subject: `Case of ${facts.count}, ${pack.id}`,
+        date: instant,
+      },
+      dpi,
+      fonts,
+    );
+    if (label) {
+      await write(`case-${pack.id}.pdf`, label.document);
+      diagnostics.push(...barFindings(label, pack));
+    } else refuse('case-label-fit', 'the case label does not fit on 4 x 6 in stock', 'shorten the name');
+  }
+
+  const mark = facts.limitedQuantity?.mark;
+  if (mark) {
+    const laid = layoutLimitedQuantity(mark, words.limitedQuantity, dpi, fonts);
+    if (!laid) throw new Error('the full mark of a limited quantity fits on the large stock');
+    await write(`limited-quantity-${pack.id}.pdf`, laid.document);
+    if (laid.format === 'large')
+      diagnostics.push({
+        code: 'limited-quantity-stock',
+        severity: 'note',
+        message: `the mark with sides of ${mark.side} mm needs stock of 6 x 6 in`,
+        cite: mark.cite,
+        at: pack.at,
+      });
+  }
+  if (arrows)
+    await write(
+      `arrows-${pack.id}.pdf`,
+      layoutOrientation(orientationMark.height, words.orientation, dpi, fonts),
+    );
+
+  const { load, size } = facts;
+  if (load && size && load.cases > 0)
+    files.push({
+      name: `pallet-${pack.id}.svg`,
+      bytes: marked(
+        palletPicture({
+          pallet: load.pallet,
+          layer: load.layer,
+          layers: load.layers,
+          caseHeight: size.height,
+          captions: palletCaptions(load, `${record.name}, ${pack.id}`),
+        }),
+        copy,
+      ),
+    });
+  if (pallet && facts.numbersRight) await logisticLabel();
+  return { files, diagnostics };
+
+  async function logisticLabel(): Promise<void> {
+    if (facts.sscc === null)
+      return void refuse(
+        'sscc-missing',
+        'a logistic label needs the SSCC of its pallet',
+        'give --sscc, or --company-prefix with --serial',
+        'GS1 General Specifications 6.6',
+      );
+    const label = await layoutPalletLabel(
+      {
+        free: logisticLines(record),
+        sscc: facts.sscc,
+        elements: facts.palletElements,
+        shown: shownValue,
+        title: `${record.name}: logistic label`,
+        subject: `Pallet ${facts.sscc}`,
+        date: instant,
+      },
+      dpi,
+      fonts,
+    );
+    if (!label)
+      return void refuse(
+        'pallet-label-fit',
+        'the logistic label does not fit on 4 x 6 in stock',
+        'shorten the name or the address of the maker',
+      );
+    await write(`pallet-${pack.id}.pdf`, label.document);
+    diagnostics.push(...barFindings(label, pack));
+    const { largest, source } = thermalStock.text.logistic;
+    if (label.dataHeight < largest)
+      diagnostics.push({
+        code: 'pallet-label-text',
+        severity: 'note',
+        message: `data on the logistic label are ${label.dataHeight} mm high; ${largest} mm is advised`,
+        cite: source,
+        at: pack.at,
+      });
+  }
+}
+
+const marked = (picture: string, copy: CopyMark): string => `${picture.trimEnd()}\n${copyComment(copy)}\n`;
+
+/** Tells of data in words alone, and of bars nearer to the edge than labels usually wander. */
+function barFindings({ edge, withoutBars }: LaidOut, { at }: Pack): Diagnostic[] {
+  const found: Diagnostic[] = withoutBars.map(({ ai, value }) => ({
+    code: 'without-bars',
+    severity: 'warning',
+    message: `(${ai}) ${value} is on the label in words alone: its bars do not fit`,
+    at,
+  }));
+  const usual = thermalStock.edge;
+  if (edge < usual.value)
+    found.push({
+      code: 'bars-at-edge',
+      severity: 'note',
+      message: `the quiet zones of the bars end ${edge} mm from the edge of the label; watch that labels run straight`,
+      cite: usual.source,
+      at,
+    });
+  return found;
+}
