@@ -19,8 +19,9 @@ export type { Change } from './headroom/changes.ts';
 export type { Breakpoint, Step } from './headroom/headroom.ts';
 export type { LabelHead, LabelOf, State } from './headroom/state.ts';
 export type { Others } from './headroom/variation.ts';
-export type { Omission, PictogramCode, PrecautionGroup, PrecautionaryStatement, SignalWord, Statement } from './labelling/label-elements.ts';
-export type { LabelledProduct, StatementWords } from './labelling/labelled-product.ts';
+export type { Conditional, Omission, PictogramCode, PrecautionGroup, PrecautionaryStatement, SignalWord, Statement, Unused } from './labelling/label-elements.ts';
+export type { LabelledProduct, Place, StatementWords } from './labelling/labelled-product.ts';
+export type { OmissionReason } from './labelling/omission-reason.ts';
 export type { PaperName } from './layout/sheet/measures.ts';
 export type { ConcentrationRange } from './notation/_range.ts';
 export type { Hazard, InhalationForm, Route, TransientEffect } from './notation/hazard.ts';
@@ -48,4 +49,4 @@ export type { AcuteKey, AcuteToxicityRules, AerosolRules, AquaticRules, Basis, B
 export type { Position, Severity } from './report/diagnostic.ts';
 export type { FontFiles } from './text/font-library.ts';
 export type { FaceMetrics, FaceName, FontLibrary, Glyph, GlyphRun } from './text/glyph-run.ts';
-export type { Names, RangeEnd, ReadingWords, Reasoned, ReviewWords, Telling, WorkSheetWords } from './words/words.ts';
+export type { Names, RangeEnd, ReadingWords, Reasoned, ReviewWords, StatementTelling, Telling, WorkSheetWords } from './words/words.ts';

@@ -10,7 +10,9 @@ import { packagePath } from '../reference/package-files.ts';
 import { fail, hasErrors, type Outcome, succeed } from '../report/diagnostic.ts';
 import type { FontLibrary } from '../text/glyph-run.ts';
 import { VERSION } from '../version.ts';
+import type { Words } from '../words/words.ts';
 import type { ClassifiedProduct } from './classified-product.ts';
+import { statementFindings } from './statement-findings.ts';
 
 /** Who the label is for; decides the template. */
 export type LabelAudience = 'us-workplace';
@@ -26,15 +28,19 @@ export interface LabelOptions {
 
 /**
  * Drafts the label of one pack as a print-ready PDF of one page, read back and checked.
- * @returns errors where a required fact is missing or the text does not fit at its least size.
+ * @returns errors where a required fact or the words of a statement are missing, or the text does not fit at its
+ * least size.
  */
 export async function draftLabel(
   { record, elements }: ClassifiedProduct,
   { pack, audience, only, date }: LabelOptions,
   fonts: FontLibrary,
+  words: Words,
 ): Promise<Outcome<Uint8Array>> {
   const complete = completeRecord(record);
   if (!complete.ok) return complete;
+  const stated = statementFindings(record, elements, words, 'error');
+  if (hasErrors(stated)) return fail(...stated);
   if (!pack.label)
     return fail({
       code: 'die-missing',
@@ -59,5 +65,5 @@ export async function draftLabel(
   const found = await preflight(bytes, { kind: 'label', dieInk: 'CutContour' });
   if (hasErrors(found))
     throw new Error(`preflight of the label: ${found.map(({ message }) => message).join('; ')}`);
-  return succeed(bytes, [...findings, ...found]);
+  return succeed(bytes, [...stated, ...findings, ...found]);
 }

@@ -14,7 +14,8 @@ import { MissingGlyphError } from '../text/missing-glyph.ts';
 import { VERSION } from '../version.ts';
 import type { Words } from '../words/words.ts';
 import { classificationJson } from './classification-json.ts';
-import type { ClassifiedProduct } from './classified-product.ts';
+import { type ClassifiedProduct, sheetElements } from './classified-product.ts';
+import { statementFindings } from './statement-findings.ts';
 
 export interface SheetOptions {
   /** YYYY-MM-DD */
@@ -39,7 +40,8 @@ export async function draftSheet(
   fonts: FontLibrary,
   words: Words,
 ): Promise<Outcome<DraftSheet>> {
-  const { record, formula, classification, elements, reference } = product;
+  const { record, formula, classification, reference } = product;
+  const elements = sheetElements(product);
   const complete = completeRecord(record);
   if (!complete.ok) return complete;
   const input: SheetInput = {
@@ -77,10 +79,10 @@ export async function draftSheet(
   }
   if (hasErrors(found))
     throw new Error(`preflight of the sheet: ${found.map(({ message }) => message).join('; ')}`);
-  return succeed(
-    { pdf, html: sheetHtml(model), json: `${JSON.stringify(sheetJson(input), null, 2)}\n` },
-    found,
-  );
+  return succeed({ pdf, html: sheetHtml(model), json: `${JSON.stringify(sheetJson(input), null, 2)}\n` }, [
+    ...statementFindings(record, elements, words, 'warning'),
+    ...found,
+  ]);
 }
 
 /** The record and the classification as data beside the page (ISO 32000-1 7.11.4). */

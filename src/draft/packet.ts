@@ -40,7 +40,7 @@ export async function makePacket(
   const files: PacketFile[] = [];
   const diagnostics: Diagnostic[] = [];
   for (const pack of record.packs) {
-    const label = await draftLabel(product, { pack, audience: 'us-workplace', date }, fonts);
+    const label = await draftLabel(product, { pack, audience: 'us-workplace', date }, fonts, words);
     diagnostics.push(...label.diagnostics);
     if (label.ok)
       files.push({

@@ -51,7 +51,7 @@ const may: Readonly<Record<string, readonly [readonly string[], readonly string[
   // Facts to text: the only home of sentences about a result.
   words: [
     ['classify', 'notation', 'quantity', 'report'],
-    ['record', 'reference'],
+    ['labelling', 'record', 'reference'],
   ],
   text: [['quantity', 'report'], []],
   barcode: [['quantity', 'report'], []],

@@ -1,5 +1,6 @@
 import { draftLabel, type LabelAudience } from '../../draft/draft-label.ts';
 import { loadFonts } from '../../text/font-library.ts';
+import { en } from '../../words/en/index.ts';
 import { parseArguments } from '../arguments.ts';
 import { choosePack } from '../choose-pack.ts';
 import type { Command } from '../command.ts';
@@ -45,7 +46,7 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
   const pack = choosePack(product.record, parsed.text('pack'));
   const audience = (parsed.text('for') ?? 'us-workplace') as LabelAudience;
   const only = parsed.text('only') === 'precautions' ? 'precautions' : undefined;
-  const label = await draftLabel(product, { pack, audience, only, date }, await loadFonts());
+  const label = await draftLabel(product, { pack, audience, only, date }, await loadFonts(), en);
   report(label.diagnostics, io);
   if (!label.ok) return exit.notMet;
   const name = `label-${pack.id}${only ? `-${only}` : ''}.pdf`;

@@ -5,6 +5,7 @@ import { cites } from './cites.ts';
 import { source, values } from './constituents.ts';
 import { readings } from './readings.ts';
 import { review } from './review.ts';
+import { statements } from './statements.ts';
 import { bridgingFault, warning } from './warnings.ts';
 import { outcomes, workSheet } from './work-sheet.ts';
 
@@ -21,5 +22,6 @@ export const en: Words = {
   workSheet,
   outcomes,
   review,
+  statements,
   bridgingFault,
 };
