@@ -13,6 +13,7 @@ export type { HarmonisedLookup } from './classify/resolve.ts';
 export type { LabelAudience } from './draft/draft-label.ts';
 export type { PacketFile } from './draft/packet.ts';
 export type { WorkSheet } from './draft/work-sheet.ts';
+export type { Claim, ClaimKind, ClaimVerdict } from './duties/claim.ts';
 export type { Composition } from './formula/constituent.ts';
 export type { default as Fraction } from 'fraction.js';
 export type { Change } from './headroom/changes.ts';

@@ -11,6 +11,7 @@ import { fail, hasErrors, type Outcome, succeed } from '../report/diagnostic.ts'
 import type { FontLibrary } from '../text/glyph-run.ts';
 import { VERSION } from '../version.ts';
 import type { Words } from '../words/words.ts';
+import { claimFindings } from './claim-findings.ts';
 import type { ClassifiedProduct } from './classified-product.ts';
 import { statementFindings } from './statement-findings.ts';
 
@@ -39,7 +40,10 @@ export async function draftLabel(
 ): Promise<Outcome<Uint8Array>> {
   const complete = completeRecord(record);
   if (!complete.ok) return complete;
-  const stated = statementFindings(record, elements, words, 'error');
+  const stated = [
+    ...statementFindings(record, elements, words, 'error'),
+    ...claimFindings(record, elements, words),
+  ];
   if (hasErrors(stated)) return fail(...stated);
   if (!pack.label)
     return fail({

@@ -70,12 +70,13 @@ export async function makePacket(
       bytes: workSheetMarkdown({ record, classification, elements, words }),
     },
   );
+  const found = [...new Map(diagnostics.map(each => [JSON.stringify(each), each])).values()];
   const review = reviewPoints(product, words);
-  const index = await indexPage(product, files, review, diagnostics, date, words);
+  const index = await indexPage(product, files, review, found, date, words);
   return {
     files: [...files, { name: 'index.html', what: 'index of this packet', bytes: index }],
     review,
-    diagnostics,
+    diagnostics: found,
   };
 }
 

@@ -4,6 +4,7 @@ import type { Provision } from '../classify/facts/provision.ts';
 import type { BridgingFault, Warning } from '../classify/facts/warning.ts';
 import type { DataSource } from '../classify/ingredient.ts';
 import type { ReadingId } from '../classify/readings.ts';
+import type { Claim } from '../duties/claim.ts';
 import type { Conditional, PrecautionaryStatement, Unused } from '../labelling/label-elements.ts';
 import type { OmissionReason } from '../labelling/omission-reason.ts';
 import type { Style } from '../quantity/print.ts';
@@ -114,5 +115,7 @@ export interface Words {
   readonly outcomes: Readonly<Record<string, string>>;
   readonly review: ReviewWords;
   readonly statements: StatementTelling;
+  /** What the maker's words claim, and why that is to be weighed. */
+  claim(claim: Claim): string;
   bridgingFault(fault: BridgingFault): { readonly message: string; readonly hint?: string };
 }

@@ -14,6 +14,7 @@ const all = [
   'classify',
   'document',
   'draft',
+  'duties',
   'formula',
   'headroom',
   'labelling',
@@ -48,10 +49,15 @@ const may: Readonly<Record<string, readonly [readonly string[], readonly string[
     ['record', 'formula'],
   ],
   labelling: [['classify', 'reference', 'notation', 'quantity', 'report'], []],
+  // Duties around the label: what is claimed, and what else the law asks of a pack.
+  duties: [
+    ['labelling', 'reference', 'notation', 'quantity', 'report'],
+    ['classify', 'record'],
+  ],
   // Facts to text: the only home of sentences about a result.
   words: [
     ['classify', 'notation', 'quantity', 'report'],
-    ['labelling', 'record', 'reference'],
+    ['duties', 'labelling', 'record', 'reference'],
   ],
   text: [['quantity', 'report'], []],
   barcode: [['quantity', 'report'], []],

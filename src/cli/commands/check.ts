@@ -1,7 +1,9 @@
 import { type Resolved, resolve } from '../../classify/resolve.ts';
+import { labelQuestions } from '../../draft/label-questions.ts';
 import type { Product } from '../../draft/open-product.ts';
 import { openReference } from '../../draft/open-reference.ts';
 import { show } from '../../quantity/print.ts';
+import { renderJson, renderText } from '../../report/render.ts';
 import { en } from '../../words/en/index.ts';
 import { parseArguments } from '../arguments.ts';
 import type { Command } from '../command.ts';
@@ -45,8 +47,17 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
     const resolved = product.formula.constituents.map((constituent, i) =>
       resolve(constituent, i, reference.value.lookup),
     );
-    if (parsed.flag('json')) documents.push(asJson(product, resolved));
-    else io.out(asText(product, resolved));
+    const { open: questions, findings } = labelQuestions(product, reference.value, en);
+    if (parsed.flag('json'))
+      documents.push({ ...asJson(product, resolved), questions, findings: renderJson(findings) });
+    else
+      io.out(
+        [
+          asText(product, resolved),
+          ...questions.map(each => `  asks: ${each}\n`),
+          findings.length > 0 ? renderText(findings) : '',
+        ].join(''),
+      );
   }
   if (parsed.flag('json') && documents.length > 0)
     io.out(`${JSON.stringify({ schema: 'labelwright/check/1', products: documents }, null, 2)}\n`);

@@ -2,6 +2,7 @@ import type { Reading } from '../../classify/classification.ts';
 import type { Words } from '../words.ts';
 import { because } from './because.ts';
 import { cites } from './cites.ts';
+import { claim } from './claims.ts';
 import { source, values } from './constituents.ts';
 import { readings } from './readings.ts';
 import { review } from './review.ts';
@@ -23,5 +24,6 @@ export const en: Words = {
   outcomes,
   review,
   statements,
+  claim,
   bridgingFault,
 };
