@@ -23,6 +23,7 @@ export type { Others } from './headroom/variation.ts';
 export type { Conditional, Omission, PictogramCode, PrecautionGroup, PrecautionaryStatement, SignalWord, Statement, Unused } from './labelling/label-elements.ts';
 export type { LabelledProduct, Place, StatementWords } from './labelling/labelled-product.ts';
 export type { OmissionReason } from './labelling/omission-reason.ts';
+export type { LabelPurpose, PurposeDecision, WorkplaceStatement } from './labelling/purposes.ts';
 export type { PaperName } from './layout/sheet/measures.ts';
 export type { ConcentrationRange } from './notation/_range.ts';
 export type { Hazard, InhalationForm, Route, TransientEffect } from './notation/hazard.ts';

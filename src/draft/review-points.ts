@@ -1,3 +1,4 @@
+import { labelPurposes, workplaceStatements } from '../labelling/purposes.ts';
 import { tellAll } from '../words/telling.ts';
 import type { Words } from '../words/words.ts';
 import type { ClassifiedProduct } from './classified-product.ts';
@@ -20,6 +21,10 @@ export function reviewPoints(
     ...elements.missing.map(({ what, why }) => `${what}: ${told.why(why)}`),
     ...told.conditionals(elements.conditional),
     ...told.combined(elements.precautionaryStatements),
+    ...words.purposes(labelPurposes(record.soldTo, classification.hazards.length > 0)),
+    ...(record.soldTo?.users.includes('consumers')
+      ? words.workplaceWords(workplaceStatements(elements.precautionaryStatements))
+      : []),
     ...elements.unused.map(each => told.unused(each)),
     ...elements.omitted.map(({ what, why }) => review.leftOff(what, told.why(why))),
   ];

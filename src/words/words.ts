@@ -7,6 +7,7 @@ import type { ReadingId } from '../classify/readings.ts';
 import type { Claim } from '../duties/claim.ts';
 import type { Conditional, PrecautionaryStatement, Unused } from '../labelling/label-elements.ts';
 import type { OmissionReason } from '../labelling/omission-reason.ts';
+import type { PurposeDecision, WorkplaceStatement } from '../labelling/purposes.ts';
 import type { Style } from '../quantity/print.ts';
 
 /** How a constituent is called, by its place in the list: whoever prints decides what may be told. */
@@ -115,6 +116,12 @@ export interface Words {
   readonly outcomes: Readonly<Record<string, string>>;
   readonly review: ReviewWords;
   readonly statements: StatementTelling;
+  /** Whether a label is due, and why. */
+  purpose(decision: PurposeDecision): string;
+  /** All decisions: what nobody has answered is one line. */
+  purposes(decisions: readonly PurposeDecision[]): readonly string[];
+  /** Statements that consumers are proposed to be spared, a line a ground. */
+  workplaceWords(statements: readonly WorkplaceStatement[]): readonly string[];
   /** What the maker's words claim, and why that is to be weighed. */
   claim(claim: Claim): string;
   bridgingFault(fault: BridgingFault): { readonly message: string; readonly hint?: string };

@@ -4,6 +4,7 @@ import { because } from './because.ts';
 import { cites } from './cites.ts';
 import { claim } from './claims.ts';
 import { source, values } from './constituents.ts';
+import { purpose, purposes, workplaceWords } from './purposes.ts';
 import { readings } from './readings.ts';
 import { review } from './review.ts';
 import { statements } from './statements.ts';
@@ -25,5 +26,8 @@ export const en: Words = {
   review,
   statements,
   claim,
+  purpose,
+  purposes,
+  workplaceWords,
   bridgingFault,
 };
