@@ -50,7 +50,11 @@ export function classificationJson(
     hazardStatements: elements.hazardStatements,
     precautionaryStatements: elements.precautionaryStatements,
     supplemental: elements.supplemental,
-    omitted: elements.omitted,
+    omitted: elements.omitted.map(each => ({ ...each, why: words.statements.why(each.why) })),
+    ...(elements.missing.length > 0 && {
+      missing: elements.missing.map(each => ({ ...each, why: words.statements.why(each.why) })),
+    }),
+    ...(elements.conditional.length > 0 && { conditional: elements.conditional }),
     readings: classification.readings.map(reading => ({
       id: reading.id,
       taken: words.taken(reading),

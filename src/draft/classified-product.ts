@@ -2,6 +2,7 @@ import type { Classification } from '../classify/classification.ts';
 import { classify } from '../classify/engine.ts';
 import { labelElements } from '../labelling/elements.ts';
 import type { LabelElements } from '../labelling/label-elements.ts';
+import { labelledProduct } from './labelled-product.ts';
 import type { Product } from './open-product.ts';
 import type { Reference } from './open-reference.ts';
 
@@ -16,10 +17,10 @@ export interface ClassifiedProduct extends Product {
 export function classifyProduct(product: Product, reference: Reference): ClassifiedProduct {
   const { record, formula, sources } = product;
   const classification = classify(record, formula, reference.basis, reference.lookup);
-  const elements = labelElements(classification, reference.labelData, {
-    form: record.form,
-    choice: id => record.choices.find(({ reading }) => reading === id)?.take ?? null,
-    supplementalCodes: classification.supplemental,
-  });
+  const elements = labelElements(classification, reference.labelData, labelledProduct(record));
   return { record, formula, sources, reference, classification, elements };
 }
+
+/** Elements of section 2 of the sheet, with what is optional on the label. */
+export const sheetElements = ({ record, classification, reference }: ClassifiedProduct): LabelElements =>
+  labelElements(classification, reference.labelData, labelledProduct(record), 'sheet');

@@ -13,8 +13,9 @@ import type { FontLibrary } from '../text/glyph-run.ts';
 import { MissingGlyphError } from '../text/missing-glyph.ts';
 import { VERSION } from '../version.ts';
 import type { Words } from '../words/words.ts';
-import type { ClassifiedProduct } from './classified-product.ts';
+import { type ClassifiedProduct, sheetElements } from './classified-product.ts';
 import { copyMark } from './inputs-of.ts';
+import { statementFindings } from './statement-findings.ts';
 
 export interface SheetOptions {
   /** YYYY-MM-DD */
@@ -39,7 +40,8 @@ export async function draftSheet(
   fonts: FontLibrary,
   words: Words,
 ): Promise<Outcome<DraftSheet>> {
-  const { record, formula, classification, elements, reference } = product;
+  const { record, formula, classification, reference } = product;
+  const elements = sheetElements(product);
   const complete = completeRecord(record);
   if (!complete.ok) return complete;
   const input: SheetInput = {
@@ -85,6 +87,6 @@ export async function draftSheet(
     throw new Error(`preflight of the sheet: ${found.map(({ message }) => message).join('; ')}`);
   return succeed(
     { pdf, html: sheetHtml(model, copy), json: `${JSON.stringify(sheetJson(input, copy), null, 2)}\n` },
-    found,
+    [...statementFindings(record, elements, words, 'warning'), ...found],
   );
 }

@@ -1,7 +1,8 @@
 import { foldOut } from '../layout/label/remedies.ts';
 import type { Stock } from '../layout/stock.ts';
 import type { Pack, ProductRecord } from '../record/product-record.ts';
-import type { LabelAudience, LabelDraft } from './draft-label.ts';
+import type { LabelAudience } from './draft-label.ts';
+import type { LabelDraft } from './try-draft-label.ts';
 
 /** What a label was asked for. */
 export interface LabelRequest {

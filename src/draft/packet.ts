@@ -51,7 +51,7 @@ export async function makePacket(
   const diagnostics: Diagnostic[] = [];
   const review = copyMark(product, 'review');
   for (const pack of record.packs) {
-    const label = await draftLabel(product, { pack, audience: 'us-workplace', date }, fonts);
+    const label = await draftLabel(product, { pack, audience: 'us-workplace', date }, fonts, words);
     diagnostics.push(...label.diagnostics);
     const name = `label-${pack.id}.pdf`;
     if (label.ok)
@@ -97,13 +97,14 @@ export async function makePacket(
     },
   );
   const points = reviewPoints(product, words);
-  const index = await indexPage(product, files, points, diagnostics, date, review, words);
+  const found = [...new Map(diagnostics.map(each => [JSON.stringify(each), each])).values()];
+  const index = await indexPage(product, files, points, found, date, review, words);
   return {
     files: [...files, { name: 'index.html', what: 'index of this packet', kind: 'review', bytes: index }],
     missing,
     refused: !sheet.ok,
     review: points,
-    diagnostics,
+    diagnostics: found,
   };
 }
 

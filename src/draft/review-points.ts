@@ -1,3 +1,4 @@
+import { labelPurposes, workplaceStatements } from '../labelling/purposes.ts';
 import { tellAll } from '../words/telling.ts';
 import type { Words } from '../words/words.ts';
 import type { ClassifiedProduct } from './classified-product.ts';
@@ -11,13 +12,20 @@ export function reviewPoints(
   const undecided = classification.otherClasses.filter(({ outcome }) => outcome === 'insufficient-data');
   const unread = undecided.map(({ class: name, route }) => `${name}${route ? ` (${route})` : ''}`);
   const evidence = classification.hazards.filter(({ calculated }) => calculated).map(({ code }) => code);
-  const { review } = words;
+  const { review, statements: told } = words;
   return [
     ...classification.warnings.map(warning => words.warning(warning, telling)),
     ...(unread.length > 0 ? [review.undecided(unread)] : []),
     ...(evidence.length > 0 ? [review.byEvidence(evidence)] : []),
     ...record.choices.map(({ reading, take, reason }) => review.choice(reading, take, reason)),
-    ...elements.missing.map(({ what, why }) => `${what}: ${why}`),
-    ...elements.omitted.map(({ what, why }) => review.leftOff(what, why)),
+    ...elements.missing.map(({ what, why }) => `${what}: ${told.why(why)}`),
+    ...told.conditionals(elements.conditional),
+    ...told.combined(elements.precautionaryStatements),
+    ...words.purposes(labelPurposes(record.soldTo, classification.hazards.length > 0)),
+    ...(record.soldTo?.users.includes('consumers')
+      ? words.workplaceWords(workplaceStatements(elements.precautionaryStatements))
+      : []),
+    ...elements.unused.map(each => told.unused(each)),
+    ...elements.omitted.map(({ what, why }) => review.leftOff(what, told.why(why))),
   ];
 }

@@ -136,7 +136,7 @@ function blocksOf(sheet: WorkSheet): Block[] {
     notApplicable: foldNotApplicable(otherClasses, words, telling),
     ateMix: ate.map(([key, value]) => [key, `${show(value)} ${unitOf[key as keyof typeof unitOf]}`]),
     unknownToxicity: unknown.map(([route, percent]) => [route, show(percent)]),
-    omitted: elements.omitted.map(({ what, why, cite }) => [what, why, cite]),
+    omitted: elements.omitted.map(({ what, why, cite }) => [what, words.statements.why(why), cite]),
     readings: readings.map(reading => [reading.id, words.taken(reading), reading.cite]),
   };
   return Object.entries(labels.blocks)

@@ -3,29 +3,32 @@ import type { LabelData } from '../reference/label-data/load-label-data.ts';
 import { distinct } from './_omissions.ts';
 import { hazardStatementsOf } from './hazard-statements.ts';
 import type { LabelElements } from './label-elements.ts';
-import type { LabelledProduct } from './labelled-product.ts';
+import type { LabelledProduct, Place } from './labelled-product.ts';
 import { pictogramsOf } from './pictograms.ts';
 import { precautionsOf } from './precautions/precautions.ts';
 import { shownHazards } from './shown-hazards.ts';
 import { signalWordOf } from './signal-word.ts';
 import { supplementalOf } from './supplemental.ts';
+import { unusedSettings } from './unused.ts';
 
 /**
  * The label elements that the law prescribes for a classification (29 CFR 1910.1200 App. C; CLP Title III; UN GHS 1.4.10).
  * @param labelData of the same basis as the classification
+ * @param place the label, or section 2 of the sheet, which shows what is optional on the label
  */
 export function labelElements(
   classification: Classification,
   labelData: LabelData,
   product: LabelledProduct,
+  place: Place = 'label',
 ): LabelElements {
-  const { shown, ...hidden } = shownHazards(classification, labelData, product);
+  const { shown, ...hidden } = shownHazards(classification, labelData, product, place);
   const signal = signalWordOf(shown, labelData);
   const pictograms = pictogramsOf(shown, labelData);
-  const hazards = hazardStatementsOf(shown, labelData, product.combineHazardStatements);
+  const hazards = hazardStatementsOf(shown, labelData, product);
   const precautions = precautionsOf(shown, labelData, product);
   const supplemental = supplementalOf(classification, labelData, product);
-  return {
+  const elements = {
     signalWord: signal.signalWord,
     pictograms: pictograms.pictograms,
     hazardStatements: hazards.hazardStatements,
@@ -44,5 +47,7 @@ export function labelElements(
       ...precautions.missing,
       ...supplemental.missing,
     ]),
+    conditional: precautions.conditional,
   };
+  return { ...elements, unused: unusedSettings(elements, labelData, product) };
 }

@@ -1,6 +1,7 @@
 import type { LabelData } from '../reference/label-data/load-label-data.ts';
 import type { StatementText } from '../reference/label-data/statements.ts';
 import type { Omission, Statement } from './label-elements.ts';
+import type { LabelledProduct } from './labelled-product.ts';
 import type { ShownHazard } from './shown-hazards.ts';
 import { type FieldWords, fillStatement } from './statement-text.ts';
 
@@ -9,13 +10,12 @@ const lettered = /^(H\d{3})[A-Za-z]+$/;
 
 /**
  * Hazard statements with organs and routes filled in (C.2.2.1; CLP Article 27; UN GHS 1.4.10.5.3.3), without those
- * that another one conveys.
- * @param combine joins acute toxicity statements of several routes
+ * that another one conveys, and those that the record omits with a reason (C.2.2.2).
  */
 export function hazardStatementsOf(
   shown: readonly ShownHazard[],
   { statements, rules }: LabelData,
-  combine = false,
+  { combineHazardStatements: combine = false, choice, omit = [] }: Partial<LabelledProduct> = {},
 ): {
   readonly hazardStatements: readonly Statement[];
   readonly omitted: readonly Omission[];
@@ -31,8 +31,17 @@ export function hazardStatementsOf(
       words.set(code, merged(words.get(code), wordsOf(hazard, textOf(code))));
   }
   const omitted: Omission[] = [];
-  for (const { statement, conveys, why, cite } of rules.hazardStatements.conveyedBy)
-    if (words.has(statement) && words.delete(conveys)) omitted.push({ what: conveys, why, cite });
+  for (const { statement, conveys, why, cite, reading } of rules.hazardStatements.conveyedBy) {
+    if (!words.has(statement) || !words.has(conveys)) continue;
+    if (reading && choice?.(reading.id) === reading.keptBy) continue;
+    words.delete(conveys);
+    omitted.push({ what: conveys, why: { kind: 'rule', text: why }, cite });
+  }
+  const { inappropriate } = rules.hazardStatements;
+  if (inappropriate)
+    for (const { code, reason } of omit)
+      if (words.delete(code))
+        omitted.push({ what: code, why: { kind: 'record', reason }, cite: inappropriate.cite });
   const codes = [...words.keys()].sort();
   const listed = combine ? combined(codes, Object.keys(statements.hazard)) : codes;
   const missing: Omission[] = [];
@@ -40,7 +49,7 @@ export function hazardStatementsOf(
     const text = textOf(code);
     const filled = text && fillStatement(text, words.get(code));
     if (filled && 'text' in filled) return [{ code, text: filled.text }];
-    missing.push({ what: code, why: 'the basis has no text for it', cite: statements.instrument });
+    missing.push({ what: code, why: { kind: 'no-text' }, cite: statements.instrument });
     return [];
   });
   return { hazardStatements, omitted, missing };

@@ -1,3 +1,6 @@
+import type { ProductFact } from '../reference/label-data/rules.ts';
+import type { OmissionReason } from './omission-reason.ts';
+
 /** A statement that the law prescribes, filled in, with its code. */
 export interface Statement {
   readonly code: string;
@@ -8,6 +11,8 @@ export type PrecautionGroup = 'general' | 'prevention' | 'response' | 'storage' 
 
 export interface PrecautionaryStatement extends Statement {
   readonly group: PrecautionGroup;
+  /** Set where no revision prints these codes together: the paragraph under which they are combined here. */
+  readonly combinedUnder?: string;
 }
 
 export type SignalWord = 'Danger' | 'Warning';
@@ -26,8 +31,26 @@ export type PictogramCode =
 /** Something left off the label, with the reason and the paragraph. */
 export interface Omission {
   readonly what: string;
-  readonly why: string;
+  readonly why: OmissionReason;
   readonly cite: string;
+}
+
+/** A statement that stands because nobody has said whether its condition of use is met. */
+export interface Conditional {
+  /** Code as the table calls for it. */
+  readonly statement: string;
+  /** Id of the condition in the table, and the condition in its words. */
+  readonly condition: string;
+  readonly text: string;
+  /** Fact of the record that answers it; null where it is answered by omitting the statement with a reason. */
+  readonly needs: ProductFact | null;
+}
+
+/** What the record says of a statement and this label has no use for. */
+export interface Unused {
+  readonly block: 'words' | 'choose' | 'keep' | 'omit' | 'add';
+  readonly code: string;
+  readonly why: 'not-on-label' | 'no-such-field' | 'no-such-alternative' | 'no-ground';
 }
 
 /** What the law puts on the label for a classification, in the order in which it is shown. */
@@ -42,4 +65,7 @@ export interface LabelElements {
   readonly omitted: readonly Omission[];
   /** Statements that the law calls for and that lack words of the maker, and hazards without a row in the table. */
   readonly missing: readonly Omission[];
+  /** Statements that stand because a condition of use is unknown. */
+  readonly conditional: readonly Conditional[];
+  readonly unused: readonly Unused[];
 }

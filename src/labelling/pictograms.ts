@@ -47,11 +47,12 @@ export function pictogramsOf(
           graver(other, use),
       );
     const what = `${use.pictogram} for ${use.hazard}`;
-    if (rule) omitted.push({ what, why: `${rule.shown} is on the label`, cite: rule.cite });
+    if (rule)
+      omitted.push({ what, why: { kind: 'pictogram-shown', pictogram: rule.shown }, cite: rule.cite });
     else if (sibling)
       omitted.push({
         what,
-        why: `${sibling.pictogram} stands for the most severe category of the class`,
+        why: { kind: 'graver-category', pictogram: sibling.pictogram },
         cite: rules.oneForAClass!.cite,
       });
     return !rule && !sibling;

@@ -12,6 +12,6 @@ export function signalWordOf(
   const { cite } = rules.signalWord;
   return {
     signalWord: 'Danger',
-    omitted: words.has('Warning') ? [{ what: 'Warning', why: 'Danger is on the label', cite }] : [],
+    omitted: words.has('Warning') ? [{ what: 'Warning', why: { kind: 'graver-signal-word' }, cite }] : [],
   };
 }

@@ -2,6 +2,7 @@ import type { Classification } from '../classify/classification.ts';
 import type { LabelData } from '../reference/label-data/load-label-data.ts';
 import type { Omission, Statement } from './label-elements.ts';
 import type { LabelledProduct } from './labelled-product.ts';
+import { givenWords } from './precautions/given-words.ts';
 import { fillStatement } from './statement-text.ts';
 
 /** Supplemental statements that the composition decides and that the record adds, each once, then the share of unknown acute toxicity (C.3.3; CLP Annex I 3.1.3.6.2.2)
@@ -9,16 +10,25 @@ import { fillStatement } from './statement-text.ts';
 export function supplementalOf(
   classification: Classification,
   labelData: LabelData,
-  { supplementalCodes = [] }: LabelledProduct,
+  { form, supplementalCodes = [], add = [], words = {} }: LabelledProduct,
 ): { readonly supplemental: readonly Statement[]; readonly missing: readonly Omission[] } {
-  const { statements, precautions } = labelData;
+  const { statements } = labelData;
   const missing: Omission[] = [];
-  const called = [...classification.supplemental, ...supplementalCodes];
+  const added = add.filter(code => !code.startsWith('P')).map(code => ({ code, fields: undefined }));
+  const called = [...classification.supplemental, ...supplementalCodes, ...added];
   const filledIn = called.flatMap(({ code, fields }): Statement[] => {
     const text = statements.supplemental?.[code] ?? statements.hazard[code];
-    const filled = text && fillStatement(text, fields);
-    if (filled && 'text' in filled) return [{ code, text: filled.text }];
-    missing.push({ what: code, why: precautions.missing, cite: statements.instrument });
+    if (!text) {
+      missing.push({ what: code, why: { kind: 'no-text' }, cite: statements.instrument });
+      return [];
+    }
+    const filled = fillStatement(text, {
+      ...givenWords(text, [code], labelData, { form, words }),
+      ...fields,
+    });
+    if ('text' in filled) return [{ code, text: filled.text }];
+    const why = { kind: 'needs-words', key: `statements.words.${code}`, fields: filled.missing } as const;
+    missing.push({ what: code, why, cite: statements.instrument });
     return [];
   });
   const once = new Map(filledIn.map(statement => [statement.text, statement]));

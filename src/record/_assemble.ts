@@ -7,7 +7,7 @@ import { batchSize, formulaLines } from './_lines.ts';
 import type { Materials } from './_materials.ts';
 import { resolvePath } from './_read-file.ts';
 import type { MakerInput } from './maker-schema.ts';
-import type { Places } from './places.ts';
+import { type Path, type Places, pathText } from './places.ts';
 import type { Copy, Evidence, Maker, Measured, ProductRecord, Properties } from './product-record.ts';
 import type { ProductInput } from './product-schema.ts';
 import { type BoundedMeasure, sheetPropertyKeys } from './properties-schema.ts';
@@ -40,7 +40,7 @@ export function productRecord(
     evidence: (input.evidence ?? []).map((entry, index) => evidenceOf(entry, places.at(['evidence', index]))),
     choices: (input.choices ?? []).map((choice, index) => ({ ...choice, at: places.at(['choices', index]) })),
     packs: (input.packs ?? []).map((pack, index) => packOf(pack, places, ['packs', index])),
-    copy: copyOf(input.copy, places.file),
+    copy: { ...copyOf(input.copy, places.file), at: wordPlaces(input, places) },
     sheet: sheetOf(input.sds, 'text'),
     sheetSearched: sheetOf(input.sds, 'searched'),
     sheetIngredients: sheetIngredientsOf(input.sds, places),
@@ -72,6 +72,21 @@ export const makerOf = (
       }
     : null,
 });
+
+/** Places of the words of texts that the maker writes for the label. */
+function wordPlaces({ name, use, copy }: ProductInput, places: Places): Copy['at'] {
+  const texts: readonly (readonly [Path, string | undefined])[] = [
+    [['name'], name],
+    [['use'], use],
+    [['copy', 'tagline'], copy?.tagline],
+    ...(copy?.directions ?? []).map((text, index) => [['copy', 'directions', index], text] as const),
+    [['copy', 'origin'], copy?.origin],
+    [['copy', 'note'], copy?.note],
+  ];
+  return Object.fromEntries(
+    texts.flatMap(([path, text]) => (text ? [[pathText(path), places.words(path, text)] as const] : [])),
+  );
+}
 
 const copyOf = (copy: ProductInput['copy'], file: string): Copy => ({
   tagline: copy?.tagline ?? null,

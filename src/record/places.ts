@@ -59,6 +59,22 @@ export class Places {
     return { file: this.file, line: 1, column: 1 };
   }
 
+  /**
+   * Where the words of a text value stand, in their order: runs of letters between blanks, each found behind the one
+   * before; where one is written otherwise in the file (an escape), the place of the value.
+   */
+  words(path: Path, text: string): readonly Position[] {
+    const place = this.#places.get(path.join('\0'));
+    if (this.#text === null || !place) return [];
+    let from = place.value;
+    return [...text.matchAll(/\S+/g)].map(([word]) => {
+      const found = this.#text!.indexOf(word, from);
+      if (found < 0) return this.at(path);
+      from = found + word.length;
+      return this.positionOf(found);
+    });
+  }
+
   /** The line of the text that a position points to. */
   excerpt({ line }: Position): string | undefined {
     if (this.#text === null || line === undefined) return undefined;

@@ -177,6 +177,8 @@ export interface Copy {
   readonly origin?: string | null;
   readonly note?: string | null;
   readonly artwork?: Artwork | null;
+  /** Place of each word of these texts, of the name and the use, by path: `copy.directions[0]`, `name`. */
+  readonly at?: Readonly<Record<string, readonly Position[]>>;
 }
 
 /**

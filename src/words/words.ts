@@ -4,6 +4,10 @@ import type { Provision } from '../classify/facts/provision.ts';
 import type { BridgingFault, Warning } from '../classify/facts/warning.ts';
 import type { DataSource } from '../classify/ingredient.ts';
 import type { ReadingId } from '../classify/readings.ts';
+import type { Claim } from '../duties/claim.ts';
+import type { Conditional, PrecautionaryStatement, Unused } from '../labelling/label-elements.ts';
+import type { OmissionReason } from '../labelling/omission-reason.ts';
+import type { PurposeDecision, WorkplaceStatement } from '../labelling/purposes.ts';
 import type { Style } from '../quantity/print.ts';
 
 /** How a constituent is called, by its place in the list: whoever prints decides what may be told. */
@@ -79,6 +83,16 @@ export interface ReviewWords {
   leftOff(what: string, why: string): string;
 }
 
+/** Label elements: what is left off, lacks words, stands on an open condition, or is combined here. */
+export interface StatementTelling {
+  why(reason: OmissionReason): string;
+  /** Statements that stand because a condition is open, those of one fact in one line, with the key that answers it. */
+  conditionals(all: readonly Conditional[]): readonly string[];
+  /** Statements whose codes no revision prints together; nothing where there are none. */
+  combined(statements: readonly PrecautionaryStatement[]): readonly string[];
+  unused(unused: Unused): string;
+}
+
 /** Facts about a result turned into text of one language. */
 export interface Words {
   /** BCP 47 */
@@ -100,5 +114,14 @@ export interface Words {
   readonly workSheet: WorkSheetWords;
   readonly outcomes: Readonly<Record<string, string>>;
   readonly review: ReviewWords;
+  readonly statements: StatementTelling;
+  /** Whether a label is due, and why. */
+  purpose(decision: PurposeDecision): string;
+  /** All decisions: what nobody has answered is one line. */
+  purposes(decisions: readonly PurposeDecision[]): readonly string[];
+  /** Statements that consumers are proposed to be spared, a line a ground. */
+  workplaceWords(statements: readonly WorkplaceStatement[]): readonly string[];
+  /** What the maker's words claim, and why that is to be weighed. */
+  claim(claim: Claim): string;
   bridgingFault(fault: BridgingFault): { readonly message: string; readonly hint?: string };
 }

@@ -55,6 +55,7 @@ const situations: Readonly<Record<ReadingId, Situation>> = {
   'ph-missing': ['us-hcs', '1 % none', formula('1310-73-2', 4)],
   'not-additive': ['us-hcs', '1 % Skin Corr. 1B | not additive'],
   'corrosive-implies-eye': ['eu-clp', '2.5 % Skin Corr. 1B | limit Skin Corr. 1B: C >= 2.5'],
+  'eye-damage-statement': ['us-hcs', '5 % Skin Corr. 1B'],
   'eye-2b': ['us-hcs', '10 % Eye Irrit. 2B'],
   'limit-ratio': ['eu-clp', '2 % Skin Irrit. 2 | limit Skin Irrit. 2: C >= 2'],
   'limit-sub-category': [

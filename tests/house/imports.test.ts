@@ -61,10 +61,15 @@ const may: Readonly<Record<string, readonly [readonly string[], readonly string[
     ['record', 'formula'],
   ],
   labelling: [['classify', 'reference', 'notation', 'quantity', 'report'], []],
+  // Duties around the label: what is claimed, and what else the law asks of a pack.
+  duties: [
+    ['labelling', 'reference', 'notation', 'quantity', 'report'],
+    ['classify', 'record'],
+  ],
   // Facts to text: the only home of sentences about a result.
   words: [
     ['barcode', 'classify', 'notation', 'quantity', 'report'],
-    ['logistics', 'record', 'reference', 'roll', 'store', 'transport'],
+    ['duties', 'labelling', 'logistics', 'record', 'reference', 'roll', 'store', 'transport'],
   ],
   text: [['quantity', 'report'], []],
   barcode: [['quantity', 'report'], []],
@@ -73,8 +78,6 @@ const may: Readonly<Record<string, readonly [readonly string[], readonly string[
     ['reference', 'notation', 'quantity', 'report'],
     ['classify', 'formula', 'record'],
   ],
-  // Checks around the label: composition and figures, as facts.
-  duties: [['reference', 'quantity', 'report'], []],
   // Section 3 of the sheet states percents: it takes the formula and prints numbers.
   document: [
     ['classify', 'labelling', 'notation', 'provenance', 'quantity', 'report', 'words'],

@@ -135,7 +135,8 @@ describe('Carc. 2 below 1 %', () => {
   });
 });
 
-// 29 CFR 1910.1200 App. C, C.3.3.
+// 29 CFR 1910.1200 App. C, C.3.3, read: "X% of the mixture consists of ingredient(s) of unknown acute toxicity
+// (oral/dermal/inhalation)": one form, with the routes in brackets.
 describe('unknown acute toxicity', () => {
   const unknown = async (
     oral: number,
@@ -151,13 +152,13 @@ describe('unknown acute toxicity', () => {
 
   it('one route', async () => {
     expect(await unknown(4, 0, 0)).toEqual([
-      '4% of the mixture consists of ingredient(s) of unknown acute oral toxicity',
+      '4% of the mixture consists of ingredient(s) of unknown acute toxicity (oral)',
     ]);
   });
   it('routes with one percentage together', async () => {
     expect(await unknown(4, 4, 6.5)).toEqual([
       '4% of the mixture consists of ingredient(s) of unknown acute toxicity (oral/dermal)',
-      '6.5% of the mixture consists of ingredient(s) of unknown acute inhalation toxicity',
+      '6.5% of the mixture consists of ingredient(s) of unknown acute toxicity (inhalation)',
     ]);
   });
   it('none', async () => {

@@ -4,8 +4,10 @@ import { labelElements } from '../../src/labelling/elements.ts';
 import { loadLabelData } from '../../src/reference/label-data/load-label-data.ts';
 import { classified } from './_classified.ts';
 
+// The words that C.4 leaves to the maker: agents of the sample label of OSHA below.
+const words = { 'P370+P378': { media: ['dry chemical', 'CO2'] } };
 const label = async (basis: BasisId, hazards: string[]) =>
-  labelElements(classified(basis, hazards), await loadLabelData(basis), { form: 'liquid' });
+  labelElements(classified(basis, hazards), await loadLabelData(basis), { form: 'liquid', words });
 
 // OSHA Quick Card "Hazard Communication Standard Labels" (osha.gov/Publications/HazComm_QuickCard_Labels.html): its
 // sample label of a flammable liquid, Category 2, that can damage liver and kidney. It shows the wording of 2012; each
@@ -120,7 +122,7 @@ describe('whole labels', () => {
       'Wash contaminated clothing before reuse.',
       'If in eyes: Rinse cautiously with water for several minutes. Remove contact lenses, if present and easy to do. Continue rinsing.',
       'If eye irritation persists: Get medical attention.',
-      'In case of fire: Use dry chemical, CO2 or alcohol-resistant foam to extinguish.',
+      'In case of fire: Use dry chemical or CO2 to extinguish.',
       'Store in a well-ventilated place. Keep cool.',
       'Store locked up.',
       'Dispose of contents and container in accordance with local, regional, national and international regulations.',

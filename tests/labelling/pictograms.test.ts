@@ -63,7 +63,7 @@ describe('precedence of pictograms in the US', () => {
     );
     expect(omitted).toContainEqual({
       what: 'GHS07 for Eye Irrit. 2A',
-      why: 'GHS05 is on the label',
+      why: { kind: 'pictogram-shown', pictogram: 'GHS05' },
       cite: '29 CFR 1910.1200 App. C, C.2.1.3',
     });
   });

@@ -22,6 +22,7 @@ describe('medical response', () => {
     expect(calls).toEqual([
       {
         code: 'P301+P305+P310',
+        combinedUnder: '29 CFR 1910.1200 App. C, C.2.4.10(b)',
         group: 'response',
         text: 'If swallowed or in eyes: Immediately call a poison center or doctor.',
       },
@@ -107,15 +108,22 @@ describe('the most stringent of similar statements', () => {
     );
   });
 
-  it('an extinguishing agent must suit every hazard', async () => {
-    expect(await text('P370+P378', ['Flam. Liq. 2', 'Water-react. 1'])).toBe(
-      'In case of fire: Use dry chemical to extinguish.',
-    );
-  });
+  // C.4 prints "Use … to extinguish": the words are the maker's, whatever the hazard.
+  it.each([['Ox. Liq. 2'], ['Flam. Liq. 2'], ['Org. Perox. D']])(
+    'an extinguishing agent for %s is named by the maker, never by default',
+    async hazard => {
+      const { missing, precautionaryStatements } = await elements('us-hcs', [hazard]);
+      expect(missing).toContainEqual({
+        what: 'P370+P378',
+        why: { kind: 'needs-words', key: 'statements.words.P370+P378', fields: ['media'] },
+        cite: expect.stringContaining('C.4'),
+      });
+      expect(precautionaryStatements.map(({ text }) => text).join()).not.toMatch(/extinguish/);
+    },
+  );
 
-  it('and must be named by the maker where none is sure to suit', async () => {
+  it('and is printed once it is named', async () => {
     const hazards = ['Ox. Liq. 2'];
-    expect((await elements('us-hcs', hazards)).missing.map(({ what }) => what)).toEqual(['P370+P378']);
     const words = { 'P370+P378': { media: ['flooding amounts of water'] } };
     expect(await text('P370+P378', hazards, { words })).toBe(
       'In case of fire: Use flooding amounts of water to extinguish.',

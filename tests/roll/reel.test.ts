@@ -146,7 +146,15 @@ describe('facts of a pack', () => {
   it('name everything that practice gave', () => {
     const whole = {
       ...pack,
-      label: { width: 80, height: 120, cornerRadius: 3 },
+      label: {
+        width: 80,
+        height: 120,
+        cornerRadius: 3,
+        shape: 'rectangle' as const,
+        overlap: 0,
+        panels: 1,
+        unit: 'mm' as const,
+      },
       roll: { core: 76, maxDiameter: 300, gap: 3, linerAndFace: 0.16, unwind: '3' },
     };
     const facts = reelFacts(whole, question);

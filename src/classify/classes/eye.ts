@@ -62,7 +62,10 @@ function judge(context: Context, skinCorrosive: boolean): ClassResult {
   const { given, notGiven } = resultsOf(CLASS, rules.relevantFrom, sorted, ph, used);
 
   const damaging = damage(context, sorted, ph.because, skinCorrosive, used);
-  if (damaging) return given(plainHazard('Eye Dam.', '1', ['H318']), damaging);
+  if (damaging) {
+    if (skinCorrosive) used.add('eye-damage-statement');
+    return given(plainHazard('Eye Dam.', '1', ['H318']), damaging);
+  }
 
   const terms = sorted.additive
     .map(ingredient => irritantTerm(context, ingredient))

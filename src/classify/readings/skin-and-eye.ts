@@ -19,6 +19,10 @@ export const skinAndEye = {
   'not-additive-category': { cite: 'A.2.3.3.4, Table A.2.4; CLP Table 3.2.4', options: ['none'] },
   'not-additive-limit': { cite: 'A.2.3.3.6; CLP Article 10, Tables 3.2.4, 3.3.4', options: ['replaces'] },
   'corrosive-implies-eye': { cite: 'A.3.2.2.2, Figure A.3.1, Note d; CLP 3.3.2.2.2', options: ['yes'] },
+  'eye-damage-statement': {
+    cite: 'C.2.2.1; CLP Article 27; UN GHS 1.4.10.5.3.3(d)',
+    options: ['conveyed', 'show'],
+  },
   'eye-2b': { cite: 'Table A.3.3, Note b', options: ['all-2b'] },
   'limit-ratio': { cite: 'CLP 1.1.2.2.2, Guidance on CLP 1.6.3', options: ['ratio'] },
   'limit-sub-category': { cite: 'CLP Table 3.2.3', options: ['that-or-worse'] },

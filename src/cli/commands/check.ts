@@ -1,12 +1,14 @@
 import { statSync } from 'node:fs';
 import { checkGlyphs, hasRareCharacters } from '../../draft/check-glyphs.ts';
 import { checkedProduct } from '../../draft/checked-product.ts';
+import { labelQuestions } from '../../draft/label-questions.ts';
 import { openProduct } from '../../draft/open-product.ts';
 import { openReference, type Reference } from '../../draft/open-reference.ts';
 import type { RecordEnv } from '../../record/files.ts';
 import { readShelf, type Shelf, usersOf } from '../../record/shelf.ts';
 import { type Diagnostic, hasErrors } from '../../report/diagnostic.ts';
 import { renderJson } from '../../report/render.ts';
+import { en } from '../../words/en/index.ts';
 import { parseArguments, UsageError } from '../arguments.ts';
 import { checkJson } from '../check-json.ts';
 import { shelfJson, shelfText } from '../check-shelf.ts';
@@ -92,8 +94,23 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
     if (against && against.length > 0) found.status = worse(found.status, exit.notMet);
     found.findings.push(...(against ?? []));
     report(against ?? [], io);
-    found.products.push({ ...checkJson(checked), ...(against && outputsJson(folder, against)) });
-    if (!json) io.out(checkText(checked, notes) + (against ? outputsText(folder, against) : ''));
+    const { open: questions, findings: stated } = labelQuestions(
+      opened.value,
+      reference.value as Reference,
+      en,
+    );
+    tell(stated);
+    found.products.push({
+      ...checkJson(checked),
+      questions,
+      ...(against && outputsJson(folder, against)),
+    });
+    if (!json)
+      io.out(
+        checkText(checked, notes) +
+          questions.map(each => `  asks: ${each}\n`).join('') +
+          (against ? outputsText(folder, against) : ''),
+      );
   };
   for (const path of parsed.positional) {
     if (!statSync(path, { throwIfNoEntry: false })?.isDirectory()) {

@@ -1,7 +1,9 @@
-import { type LabelAudience, tryDraftLabel } from '../../draft/draft-label.ts';
+import type { LabelAudience } from '../../draft/draft-label.ts';
 import { copyMark } from '../../draft/inputs-of.ts';
 import { labelJson } from '../../draft/label-json.ts';
+import { tryDraftLabel } from '../../draft/try-draft-label.ts';
 import { loadFonts } from '../../text/font-library.ts';
+import { en } from '../../words/en/index.ts';
 import { parseArguments } from '../arguments.ts';
 import { choosePack } from '../choose-pack.ts';
 import type { Command } from '../command.ts';
@@ -49,7 +51,7 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
   const pack = choosePack(product.record, parsed.text('pack'));
   const audience = (parsed.text('for') ?? 'us-workplace') as LabelAudience;
   const only = parsed.text('only') === 'precautions' ? 'precautions' : undefined;
-  const label = await tryDraftLabel(product, { pack, audience, only, date }, await loadFonts());
+  const label = await tryDraftLabel(product, { pack, audience, only, date }, await loadFonts(), en);
   report(label.diagnostics, io);
   const request = { record: product.record, pack, purpose: audience };
   const asJson = (file: string | null) => `${JSON.stringify(labelJson(request, label, file), null, 2)}\n`;

@@ -60,8 +60,12 @@ function choices({
   const readings = classification.readings.map(({ id, taken, cite }) =>
     fill(words.reading, { id, taken: language.reading(id).options[taken]!, cite }),
   );
-  const omitted = elements.omitted.map(({ what, why, cite }) => fill(words.omitted, { what, why, cite }));
-  const missing = elements.missing.map(({ what, why, cite }) => fill(words.missing, { what, why, cite }));
+  const omitted = elements.omitted.map(({ what, why, cite }) =>
+    fill(words.omitted, { what, why: language.statements.why(why), cite }),
+  );
+  const missing = elements.missing.map(({ what, why, cite }) =>
+    fill(words.missing, { what, why: language.statements.why(why), cite }),
+  );
   // A warning tells concentrations.
   const telling = tellAll(classification, typographic);
   const warnings = (withholdConcentrations ? [] : classification.warnings).map(warning => {

@@ -19,7 +19,7 @@ export function medicalResponse(
   { precautions, omitted }: Progress,
   { precautions: rules, basis }: LabelData,
 ): Progress {
-  const { levels, routes: known, any, anyFrom, why } = rules.medical;
+  const { levels, routes: known, any, anyFrom, why, whole, joinsAny } = rules.medical;
   const calls = precautions.flatMap((precaution): Call[] => {
     const code = precaution.parts.find(part => levels.some(level => level.includes(part)));
     if (!code) return [];
@@ -35,28 +35,63 @@ export function medicalResponse(
   const gathered = new Set(
     calls.flatMap(({ routes }) => routes.map(route => rules.medical.sameRoute[route] ?? route)),
   );
+  // "If swallowed: call. Do NOT induce vomiting." is one sentence of the table and keeps its call.
+  const apart = whole.filter(
+    ({ route, with: action }) =>
+      gathered.has(route) &&
+      gathered.size > 1 &&
+      calls.some(
+        ({ precaution, code, routes }) =>
+          routes.includes(route) &&
+          precaution.rows.some(row => calledFor(row, `${route}+${code}`) && calledFor(row, action)),
+      ),
+  );
+  for (const { route } of apart) gathered.delete(route);
   const routes =
     gathered.has(any) || gathered.size >= anyFrom ? [any] : known.filter(route => gathered.has(route));
+  const fields = Object.assign({}, ...calls.map(({ precaution }) => precaution.fields));
+  const ofRoutes = (of: (call: Call) => boolean) => [
+    ...new Set(calls.filter(of).flatMap(({ precaution }) => precaution.rows)),
+  ];
+  const isAny = routes[0] === any;
+  const alike = isAny
+    ? precautions.filter(({ parts }) => parts[0] === any && joinsAny.includes(parts[1] ?? ''))
+    : [];
   const merged: Precaution = {
-    parts: [...routes, first.code],
+    parts: [...routes, first.code, ...alike.flatMap(({ parts }) => parts.slice(1))],
     group: 'response',
-    fields: Object.assign({}, ...calls.map(({ precaution }) => precaution.fields)),
-    rows: [...new Set(calls.flatMap(({ precaution }) => precaution.rows))],
+    fields: Object.assign({}, fields, ...alike.map(each => each.fields)),
+    rows: [...new Set([...ofRoutes(() => true), ...alike.flatMap(({ rows }) => rows)])],
     ...(routes.length > 1 && { place: first.code }),
   };
-  const gone = calls
-    .map(({ precaution }) => codeOf(precaution))
-    .filter(code => code !== codeOf(merged) && code !== first.code)
+  const own = apart.map(
+    ({ route }): Precaution => ({
+      parts: [route, first.code],
+      group: 'response',
+      fields,
+      rows: ofRoutes(call => call.routes.includes(route)),
+    }),
+  );
+  const shown = [merged, ...own].map(codeOf);
+  const gone = [...calls.map(({ precaution }) => precaution), ...alike]
+    .map(codeOf)
+    .filter(code => !shown.includes(code) && code !== first.code)
     .map(
       (what): Omission => ({
         what,
-        why: `${why}: ${codeOf(merged)}`,
+        why: { kind: 'replaced', text: why, by: codeOf(merged) },
         cite: rules.cites.medicalResponse[basis],
       }),
     );
-  const others = precautions.filter(each => !calls.some(({ precaution }) => precaution === each));
-  return { precautions: [...others, merged], omitted: [...omitted, ...gone] };
+  const others = precautions.filter(
+    each => !calls.some(({ precaution }) => precaution === each) && !alike.includes(each),
+  );
+  return { precautions: [...others, merged, ...own], omitted: [...omitted, ...gone] };
 }
+
+/** Whether a row prints the statement. */
+const calledFor = (row: AllocationRow, statement: string): boolean =>
+  row.precautions.response.some(({ code }) => code === statement);
 
 /** Routes of the IF statements in a row: those of a medical statement that the row prints without one. */
 const routesOf = (row: AllocationRow, known: readonly string[]): readonly string[] =>
@@ -82,13 +117,12 @@ export function joinRoutes({ precautions, omitted }: Progress, { precautions: ru
       rows: [...new Set([...one.rows, ...two.rows])],
     });
   };
-  const call = left.find(each => routeOf(each) && each.parts.length === 2 && isCall(each.parts[1]!));
-  const firstAid =
-    call &&
-    left.find(
+  const calls = left.filter(each => routeOf(each) && each.parts.length === 2 && isCall(each.parts[1]!));
+  for (const call of calls) {
+    const firstAid = left.find(
       each => each !== call && each.parts.length > 1 && plain(routeOf(each) ?? '') === plain(routeOf(call)!),
     );
-  if (call && firstAid) {
+    if (!firstAid) continue;
     const [route, ...actions] = firstAid.parts;
     const [, code] = call.parts;
     join(

@@ -1,5 +1,6 @@
 import type { LabelData } from '../../reference/label-data/load-label-data.ts';
 import type { Omission } from '../label-elements.ts';
+import type { OmissionReason } from '../omission-reason.ts';
 import { codeOf, contains, type Precaution, type Progress } from './_precaution.ts';
 
 /**
@@ -12,7 +13,12 @@ export function mostStringent({ precautions, omitted }: Progress, labelData: Lab
   let left = precautions;
   const find = (code: string) => left.find(precaution => codeOf(precaution) === code);
   /** Takes statements off in favour of one that stays and that takes over their alternatives. */
-  const yieldTo = (stays: string, goes: (precaution: Precaution) => boolean, why: string, cite: string) => {
+  const yieldTo = (
+    stays: string,
+    goes: (precaution: Precaution) => boolean,
+    why: OmissionReason,
+    cite: string,
+  ) => {
     const yielding = left.filter(precaution => codeOf(precaution) !== stays && goes(precaution));
     gone.push(...yielding.map(precaution => ({ what: codeOf(precaution), why, cite })));
     left = left
@@ -26,12 +32,17 @@ export function mostStringent({ precautions, omitted }: Progress, labelData: Lab
       yieldTo(
         unless,
         each => each.unless === unless,
-        `may be left out beside ${unless}`,
+        { kind: 'beside', statement: unless },
         rules.cites.condition[basis],
       );
   for (const { stays, goes, why } of rules.overriding)
     if (find(stays))
-      yieldTo(stays, each => goes.includes(codeOf(each)), why, rules.cites.mostStringent[basis]);
+      yieldTo(
+        stays,
+        each => goes.includes(codeOf(each)),
+        { kind: 'rule', text: why },
+        rules.cites.mostStringent[basis],
+      );
   for (const { with: beside, from, to, why } of rules.rewritten) {
     const old = find(from);
     if (!old || !beside.some(find)) continue;
@@ -48,7 +59,12 @@ export function mostStringent({ precautions, omitted }: Progress, labelData: Lab
     }
     const cite = rules.cites.consolidated[basis];
     for (const what of taken.map(codeOf))
-      if (what !== to) gone.push({ what, why: to ? `${why}; ${to} instead` : why, cite });
+      if (what !== to)
+        gone.push({
+          what,
+          why: to ? { kind: 'replaced', text: why, by: to } : { kind: 'rule', text: why },
+          cite,
+        });
   }
   return { precautions: left, omitted: [...omitted, ...gone] };
 }
@@ -78,7 +94,7 @@ export function withoutRepetition(
     left = left.filter(each => each !== precaution);
     gone.push({
       what: codeOf(precaution),
-      why: 'every part of it is said by other statements',
+      why: { kind: 'repeated' },
       cite: rules.cites.consolidated[basis],
     });
   }

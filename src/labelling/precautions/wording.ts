@@ -1,8 +1,10 @@
 import type { LabelData } from '../../reference/label-data/load-label-data.ts';
+import type { StatementText } from '../../reference/label-data/statements.ts';
 import type { Omission, PrecautionaryStatement } from '../label-elements.ts';
 import type { LabelledProduct } from '../labelled-product.ts';
 import { type FieldWords, fillStatement, joined } from '../statement-text.ts';
 import { codeOf, type Precaution } from './_precaution.ts';
+import { fieldsOfMaker, givenWords } from './given-words.ts';
 
 /**
  * The text of a statement: as printed where the law has the combination, else the texts of its parts one after the
@@ -15,24 +17,53 @@ export function wordPrecaution(
 ): { readonly statement: PrecautionaryStatement } | { readonly missing: Omission } {
   const { statements, precautions: rules } = labelData;
   const code = codeOf(precaution);
-  const ofMaker = (piece: string) =>
-    [code, piece, ...piece.split('+')].map(each => product.words?.[each]).find(words => words);
-  const missing = { missing: { what: code, why: rules.missing, cite: labelData.allocation.cite } };
   const heads = precaution.parts.filter(part => rules.medical.routes.includes(part));
   const printed = printedCode(precaution.parts, labelData);
   const several = !printed && heads.length > 1;
   const actions = several ? precaution.parts.filter(part => !heads.includes(part)) : precaution.parts;
   const texts = several ? [routesText(heads, labelData)] : [];
+  const { cite } = labelData.allocation;
   for (const piece of printed ? [printed] : piecesOf(actions, labelData)) {
     const text = statements.precautionary[piece];
-    const words = { ...chosen(precaution, labelData, product), ...ofMaker(piece) };
-    const open = rules.common.some(field => text?.text.includes(`{${field}}`) && words[field]?.length === 0);
-    const filled = text && !open && fillStatement(text, words);
-    if (!filled || 'missing' in filled) return missing;
+    if (!text) return { missing: { what: code, why: { kind: 'no-text' }, cite } };
+    const given = givenWords(text, [code, piece, ...piece.split('+')], labelData, product);
+    const words = { ...chosen(precaution, labelData, product), ...given };
+    const open = fieldsOfMaker(text, labelData).filter(
+      field => (words[field]?.length ?? 0) === 0 && text.text.includes(`{${field}}`),
+    );
+    // `P370+P380+P375[+P378]` names an agent only where the maker gives one.
+    const filled =
+      open.length === 0 || isOptional(text, words) ? fillStatement(text, words) : { missing: open };
+    if ('missing' in filled) {
+      const why = { kind: 'needs-words', key: `statements.words.${piece}`, fields: filled.missing } as const;
+      return { missing: { what: code, why, cite } };
+    }
     texts.push(filled.text);
   }
-  return { statement: { code, text: texts.join(' '), group: precaution.group } };
+  const combinedUnder = isPrinted(precaution, labelData) ? null : combinationCite(precaution, labelData);
+  return {
+    statement: {
+      code,
+      text: texts.join(' '),
+      group: precaution.group,
+      ...(combinedUnder && { combinedUnder }),
+    },
+  };
 }
+
+/** A bracketed end of a statement that nobody has asked for. */
+const isOptional = ({ fields = {} }: StatementText, words: FieldWords): boolean =>
+  'extinguish' in fields && (words.extinguish?.length ?? 0) === 0;
+
+/** Whether the law prints these codes as one statement, or it is a single one. */
+const isPrinted = ({ parts }: Precaution, labelData: LabelData): boolean =>
+  parts.length === 1 || printedCode(parts, labelData) !== undefined;
+
+/** The paragraph under which statements are combined: that on medical response where one calls for help. */
+const combinationCite = ({ parts }: Precaution, { precautions: rules, basis }: LabelData): string =>
+  parts.some(part => rules.medical.levels.some(level => level.includes(part)))
+    ? rules.cites.medicalCombination[basis]
+    : rules.cites.consolidated[basis];
 
 /** The key under which the law prints this combination: `P301+P310`, or with a bracketed end `P380+P375[+P378]`. */
 function printedCode(parts: readonly string[], { statements }: LabelData): string | undefined {
@@ -66,13 +97,13 @@ function routesText(heads: readonly string[], { statements, precautions: rules }
 function chosen(
   { parts, fields }: Precaution,
   { precautions: rules }: LabelData,
-  { form }: LabelledProduct,
+  { form, sprayed }: LabelledProduct,
 ): FieldWords {
-  const { codes, field, oneWord, stands, byForm } = rules.air;
+  const { codes, field, oneWord, stands, byForm, spray } = rules.air;
   const air = fields[field];
   if (!air || !parts.some(part => codes.includes(part)) || (air.length === 1 && air[0] === oneWord))
     return fields;
   const words = air.flatMap(word => (word === oneWord ? stands : [word]));
-  const fitting = words.filter(word => byForm[form].includes(word));
+  const fitting = words.filter(word => byForm[form].includes(word) && !(word === spray && sprayed === false));
   return { ...fields, [field]: [...new Set(fitting.length > 0 ? fitting : words)] };
 }

@@ -30,7 +30,11 @@ export interface LabelRules {
       readonly conveys: string;
       readonly why: string;
       readonly cite: string;
+      /** The law leaves open whether the second may go; `keptBy` is the option that shows both. */
+      readonly reading?: { readonly id: string; readonly keptBy: string };
     }[];
+    /** Where a statement may be left out as inappropriate to the product; null where the basis has no such rule. */
+    readonly inappropriate: { readonly cite: string } | null;
     readonly combined: { readonly cite: string };
   };
   readonly unknownAcuteToxicity: {
@@ -54,7 +58,7 @@ export interface LabelRules {
     readonly cite: string;
     readonly why: string;
   }[];
-  readonly precautionLimit: { readonly most: number; readonly cite: string; readonly why: string } | null;
+  readonly precautionLimit: { readonly most: number; readonly cite: string } | null;
   readonly general: { readonly consumer: readonly string[]; readonly cite: string } | null;
 }
 
@@ -71,7 +75,13 @@ export type ProductFact =
 export interface PrecautionRules {
   readonly cites: Readonly<
     Record<
-      'mostStringent' | 'consolidated' | 'medicalResponse' | 'choice' | 'inappropriate' | 'condition',
+      | 'mostStringent'
+      | 'consolidated'
+      | 'medicalResponse'
+      | 'medicalCombination'
+      | 'choice'
+      | 'inappropriate'
+      | 'condition',
       Cites
     >
   >;
@@ -100,6 +110,10 @@ export interface PrecautionRules {
     /** Routes for which the call goes before the other actions. */
     readonly callFirst: readonly string[];
     readonly why: string;
+    /** A call for a route that stays with an action which the same row prints. */
+    readonly whole: readonly { readonly route: string; readonly with: string }[];
+    /** Actions printed after `any` that join a call for any route, so that the condition is said once. */
+    readonly joinsAny: readonly string[];
   };
   readonly air: {
     readonly codes: readonly string[];
@@ -107,16 +121,21 @@ export interface PrecautionRules {
     readonly oneWord: string;
     readonly stands: readonly string[];
     readonly byForm: Readonly<Record<'liquid' | 'solid' | 'gas' | 'aerosol', readonly string[]>>;
+    /** The word that goes where the product is said not to be sprayed. */
+    readonly spray: string;
   };
   readonly conditions: Readonly<Record<string, { readonly needs: ProductFact; readonly why: string }>>;
-  readonly missing: string;
-  /** Fields where only an alternative that every row names is right. */
-  readonly common: readonly string[];
+  /** Conditions that another rule decides, by how their ids begin. */
+  readonly otherRule: readonly string[];
+  /** Fields whose words only the maker can give: an extinguishing agent right for one hazard is wrong for another. */
+  readonly ofMaker: readonly string[];
   readonly order: { readonly response: readonly string[] };
   readonly priority: {
     readonly ranks: readonly (readonly string[])[];
     readonly consumerFirst: readonly string[];
-    /** Stay beyond the limit where a hazard with the signal word Danger calls for them. */
-    readonly necessary: readonly string[];
+    /** Which prevention speaks for a hazard, the most telling first. */
+    readonly cover: readonly string[];
+    /** Statements that go together where one of them speaks for a hazard. */
+    readonly together: readonly (readonly string[])[];
   };
 }

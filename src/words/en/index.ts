@@ -2,9 +2,12 @@ import type { Reading } from '../../classify/classification.ts';
 import type { Words } from '../words.ts';
 import { because } from './because.ts';
 import { cites } from './cites.ts';
+import { claim } from './claims.ts';
 import { source, values } from './constituents.ts';
+import { purpose, purposes, workplaceWords } from './purposes.ts';
 import { readings } from './readings.ts';
 import { review } from './review.ts';
+import { statements } from './statements.ts';
 import { bridgingFault, warning } from './warnings.ts';
 import { outcomes, workSheet } from './work-sheet.ts';
 
@@ -21,5 +24,10 @@ export const en: Words = {
   workSheet,
   outcomes,
   review,
+  statements,
+  claim,
+  purpose,
+  purposes,
+  workplaceWords,
   bridgingFault,
 };

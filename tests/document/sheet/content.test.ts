@@ -64,7 +64,9 @@ describe('what the record and the calculation know', () => {
   it('repeats response statements under the route that they speak of', () => {
     const sheet = sheetJson(inputs.get('degreaser')!);
     const swallowed = item(sheet, 4, 'Ingestion').list!;
-    expect(swallowed).toContain('If swallowed: Do NOT induce vomiting.');
+    expect(swallowed).toContain(
+      'If swallowed: Immediately call a poison center or doctor. Do NOT induce vomiting.',
+    );
     expect(item(sheet, 4, 'Eye contact').list!.some(text => text.startsWith('If in eyes: Rinse'))).toBe(true);
     expect(item(sheet, 5, 'Suitable extinguishing media').list!.join()).toMatch(/^In case of fire: Use/u);
   });

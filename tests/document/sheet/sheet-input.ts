@@ -2,6 +2,7 @@ import { readFileSync, statSync } from 'node:fs';
 import { classify } from '../../../src/classify/engine.ts';
 import type { SheetInput } from '../../../src/document/sheet.ts';
 import { loadTemplate, type Template } from '../../../src/document/template.ts';
+import { labelledProduct } from '../../../src/draft/labelled-product.ts';
 import { openProduct, type Product, productOf } from '../../../src/draft/open-product.ts';
 import { openReference } from '../../../src/draft/open-reference.ts';
 import { labelElements } from '../../../src/labelling/elements.ts';
@@ -72,7 +73,7 @@ async function inputOf({ record, formula }: Product, more: Partial<SheetInput>):
     record: given(completeRecord(record)),
     formula,
     classification,
-    elements: labelElements(classification, labelData, { form: record.form }),
+    elements: labelElements(classification, labelData, labelledProduct(record), 'sheet'),
     words: en,
     exposure,
     regulatory,

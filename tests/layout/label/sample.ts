@@ -68,6 +68,8 @@ export const corrosive: LabelElements = {
   ],
   omitted: [],
   missing: [],
+  conditional: [],
+  unused: [],
 };
 
 /** Many pictograms and statements. */
@@ -94,6 +96,8 @@ export const mild: LabelElements = {
   supplemental: [],
   omitted: [],
   missing: [],
+  conditional: [],
+  unused: [],
 };
 
 export interface SampleOptions {

@@ -74,6 +74,14 @@ export const skinAndEye = {
       yes: 'yes, Category 1',
     },
   },
+  'eye-damage-statement': {
+    question:
+      'Is "Causes serious eye damage" (H318) printed beside "Causes severe skin burns and eye damage" (H314)?',
+    options: {
+      conveyed: 'no: H314 says that eyes are damaged as well',
+      show: 'yes: both are printed; the US rule names no statement that may go',
+    },
+  },
   'eye-2b': {
     question: 'When is a mixture Category 2B?',
     options: {
