@@ -48,4 +48,5 @@ export type { AcuteKey, AcuteToxicityRules, AerosolRules, AquaticRules, Basis, B
 export type { Position, Severity } from './report/diagnostic.ts';
 export type { FontFiles } from './text/font-library.ts';
 export type { FaceMetrics, FaceName, FontLibrary, Glyph, GlyphRun } from './text/glyph-run.ts';
+export type { SheetWords } from './words/sheet-words.ts';
 export type { Names, RangeEnd, ReadingWords, Reasoned, ReviewWords, Telling, WorkSheetWords } from './words/words.ts';

@@ -1,5 +1,5 @@
 import type { SheetInput } from '../document/sheet.ts';
-import { sheetDocument, sheetHtml, sheetJson } from '../document/sheet.ts';
+import { claimFindings, sheetDocument, sheetHtml, sheetJson } from '../document/sheet.ts';
 import { loadTemplate } from '../document/template.ts';
 import type { Attachment } from '../layout/frame.ts';
 import { layoutSheet, type PaperName } from '../layout/sheet/layout-sheet.ts';
@@ -14,7 +14,6 @@ import type { FontLibrary } from '../text/glyph-run.ts';
 import { MissingGlyphError } from '../text/missing-glyph.ts';
 import { VERSION } from '../version.ts';
 import type { Words } from '../words/words.ts';
-import { classificationJson } from './classification-json.ts';
 import type { ClassifiedProduct } from './classified-product.ts';
 
 export interface SheetOptions {
@@ -31,8 +30,9 @@ export interface DraftSheet {
 }
 
 /**
- * Drafts the safety data sheet (29 CFR 1910.1200(g), App. D) as tagged PDF, web page and JSON.
- * @returns errors where a required fact is missing or the fonts lack a character.
+ * Drafts the safety data sheet (29 CFR 1910.1200(g), App. D) as tagged PDF, web page and JSON: a distribution copy,
+ * which discloses in text, attachment and metadata what section 3 discloses.
+ * @returns errors where a required fact is missing, a trade-secret claim cannot be kept, or the fonts lack a character.
  */
 export async function draftSheet(
   product: ClassifiedProduct,
@@ -63,12 +63,15 @@ export async function draftSheet(
     revision: record.revision,
     draft: true,
   };
+  const claims = claimFindings(input);
+  if (hasErrors(claims)) return fail(...claims);
   const template = await loadTemplate(packagePath('templates'), `sheets/${reference.basis.id}.hbs`);
   const model = sheetDocument(input, template);
+  const json = `${JSON.stringify(sheetJson(input), null, 2)}\n`;
   let pdf: Uint8Array;
   let found: Diagnostic[];
   try {
-    const document = layoutSheet(model, fonts, { paper, attachments: attachments(product, words) });
+    const document = layoutSheet(model, fonts, { paper, attachments: [disclosed(json, words)] });
     pdf = await writePdf(document, fonts, { kind: 'sheet', version: VERSION });
     found = await preflight(pdf, { kind: 'sheet' });
   } catch (error) {
@@ -83,29 +86,14 @@ export async function draftSheet(
   }
   if (hasErrors(found))
     throw new Error(`preflight of the sheet: ${found.map(({ message }) => message).join('; ')}`);
-  return succeed(
-    { pdf, html: sheetHtml(model), json: `${JSON.stringify(sheetJson(input), null, 2)}\n` },
-    found,
-  );
+  return succeed({ pdf, html: sheetHtml(model), json }, [...claims, ...found]);
 }
 
-/** The record and the classification as data beside the page (ISO 32000-1 7.11.4). */
-function attachments({ record, classification, elements }: ClassifiedProduct, words: Words): Attachment[] {
-  const json = (value: unknown) => new TextEncoder().encode(`${JSON.stringify(value, null, 2)}\n`);
-  return [
-    {
-      name: 'record.json',
-      mediaType: 'application/json',
-      description: 'Product record from which this sheet was drafted',
-      relationship: 'Source',
-      bytes: json(record.raw),
-    },
-    {
-      name: 'classification.json',
-      mediaType: 'application/json',
-      description: 'Classification with reasons',
-      relationship: 'Data',
-      bytes: json(classificationJson(record, classification, elements, words)),
-    },
-  ];
-}
+/** The sheet as data beside its pages (ISO 32000-1 7.11.4): the same texts and nothing else. */
+const disclosed = (json: string, { sheet }: Words): Attachment => ({
+  name: 'sds.json',
+  mediaType: 'application/json',
+  description: sheet.frame.attachment,
+  relationship: 'Data',
+  bytes: new TextEncoder().encode(json),
+});

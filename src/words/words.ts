@@ -5,6 +5,7 @@ import type { BridgingFault, Warning } from '../classify/facts/warning.ts';
 import type { DataSource } from '../classify/ingredient.ts';
 import type { ReadingId } from '../classify/readings.ts';
 import type { Style } from '../quantity/print.ts';
+import type { SheetWords } from './sheet-words.ts';
 
 /** How a constituent is called, by its place in the list: whoever prints decides what may be told. */
 export type Names = (constituent: number) => string;
@@ -99,6 +100,7 @@ export interface Words {
   /** What else the calculation works from: estimates, M-factors, specific limits, marks of the record. */
   values(constituent: ClassifiedConstituent): readonly string[];
   readonly workSheet: WorkSheetWords;
+  readonly sheet: SheetWords;
   readonly outcomes: Readonly<Record<string, string>>;
   readonly review: ReviewWords;
   bridgingFault(fault: BridgingFault): { readonly message: string; readonly hint?: string };

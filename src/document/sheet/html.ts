@@ -8,7 +8,7 @@ const ESCAPES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '
 const escaped = (text: string): string => text.replace(/[&<>"]/gu, character => ESCAPES[character]!);
 
 /** The sheet as one HTML page without any other file: styles and pictograms inside, printable. */
-export function sheetHtml({ root, title, language, running }: SheetModel): string {
+export function sheetHtml({ root, title, subject, language, running }: SheetModel): string {
   const notice = running.draft ? `<p class="running">${escaped(running.draft)}</p>\n` : '';
   return `<!DOCTYPE html>
 <html lang="${escaped(language)}">
@@ -16,6 +16,7 @@ export function sheetHtml({ root, title, language, running }: SheetModel): strin
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>${escaped(title)}</title>
+<meta name="description" content="${escaped(subject)}">
 <style>
 ${css.rules.join('\n')}
 </style>

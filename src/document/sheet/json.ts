@@ -1,5 +1,6 @@
-import type { SheetItem } from './content.ts';
+import type { ItemState, SheetItem } from './content.ts';
 import type { SheetInput } from './input.ts';
+import { dayOf, revisionOf } from './other-information.ts';
 import { sheetSections } from './sections.ts';
 
 /** A table as JSON: rows as objects by the name of the column. */
@@ -11,6 +12,10 @@ export interface SheetJson {
   readonly basis: { readonly id: string; readonly title: string; readonly asOf: string };
   readonly date: string;
   readonly draft: boolean;
+  /** What may leave the shop: what section 3 discloses, and nothing more. */
+  readonly copy: 'distribution';
+  readonly language: string;
+  readonly revision: string | null;
   readonly sections: readonly {
     readonly number: number;
     readonly title: string;
@@ -19,6 +24,9 @@ export interface SheetJson {
 }
 
 export interface SheetJsonItem {
+  /** Key of the subheading, the same in every language. */
+  readonly key: string;
+  readonly state: ItemState;
   readonly heading: string;
   /** Letter in Table D.1 of 29 CFR 1910.1200 App. D. */
   readonly letter?: string;
@@ -32,13 +40,16 @@ export interface SheetJsonItem {
 
 /** The sheet as structured data; the same texts as the printed one. */
 export function sheetJson(input: SheetInput): SheetJson {
-  const { record, classification, date, draft } = input;
+  const { record, classification, draft } = input;
   return {
     schema: 'labelwright/sheet/1',
     product: { name: record.name, code: record.code },
     basis: classification.basis,
-    date,
+    date: dayOf(input),
     draft,
+    copy: 'distribution',
+    language: input.words.language,
+    revision: revisionOf(input),
     sections: sheetSections(input).map(({ number, title, items }) => ({
       number,
       title,
@@ -48,6 +59,8 @@ export function sheetJson(input: SheetInput): SheetJson {
 }
 
 function jsonItem({
+  key,
+  state,
   heading,
   letter,
   text,
@@ -60,6 +73,8 @@ function jsonItem({
 }: SheetItem): SheetJsonItem {
   const list = [...plain, ...groups.flatMap(group => group.list.map(entry => `${group.title}: ${entry}`))];
   return {
+    key,
+    state,
     heading,
     ...(letter && { letter }),
     ...(text.length > 0 && { text: text.join('\n') }),

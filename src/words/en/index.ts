@@ -5,6 +5,7 @@ import { cites } from './cites.ts';
 import { source, values } from './constituents.ts';
 import { readings } from './readings.ts';
 import { review } from './review.ts';
+import { sheet } from './sheet.ts';
 import { bridgingFault, warning } from './warnings.ts';
 import { outcomes, workSheet } from './work-sheet.ts';
 
@@ -19,6 +20,7 @@ export const en: Words = {
   source,
   values,
   workSheet,
+  sheet,
   outcomes,
   review,
   bridgingFault,

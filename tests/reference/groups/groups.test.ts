@@ -52,9 +52,9 @@ describe('groups', () => {
   );
 
   // CLP Annex VI as a list of names that nobody chose for these patterns.
-  const named = (parse(readFileSync('hazard-data/sources/substances/annex-vi.csv'), { columns: true }) as Row[]).map(
-    ({ name }) => name!,
-  );
+  const named = (
+    parse(readFileSync('hazard-data/sources/substances/annex-vi.csv'), { columns: true }) as Row[]
+  ).map(({ name }) => name!);
   const membersOf = (id: string) => {
     const group = groups.find(each => each.id === id)!;
     return named.filter(name => membershipOf(group, { name, cas: null }) === 'member');
