@@ -25,6 +25,8 @@ export interface SheetModel {
     readonly draft: string | null;
     /** Maker, code, revision and date. */
     readonly foot: string;
+    /** The number of a page and how many there are. */
+    page(number: number, count: number): string;
   };
 }
 
@@ -71,6 +73,7 @@ export function sheetDocument(input: SheetInput, template: Template): SheetModel
       kind: frame.kind,
       draft: draft ? frame.runningDraft : null,
       foot: [...standing.slice(0, -1), record.maker.name].join(' · '),
+      page: (number, count) => fill(frame.page, { number, count }),
     },
   };
 }

@@ -1,7 +1,7 @@
 import type { SheetKey } from '../../record/sheet-keys.ts';
 import { bodyOf, type ItemBody, nothing, type SectionBodies, said } from './content.ts';
 import { ingredients } from './disclosure.ts';
-import { capitalized, fill } from './fill.ts';
+import { fill } from './fill.ts';
 import type { SheetInput } from './input.ts';
 import { measure } from './parts.ts';
 import { secretsOf } from './secrets.ts';
@@ -12,12 +12,7 @@ import { maskedLimits } from './withheld-look-ups.ts';
 export function exposureControls(input: SheetInput): SectionBodies {
   const { elements } = input;
   const equipment = statementsFor(elements, 'protection');
-  const part = (place: string, own: SheetKey): ItemBody =>
-    measure(input, {
-      place,
-      own,
-      derived: input.record.sheet[own] ? [] : namedEquipment(input, own, equipment),
-    });
+  const part = (place: string, own: SheetKey): ItemBody => measure(input, { place, own });
   return {
     pel: limitTable(input),
     tlv: ownLimits(input, true),
@@ -39,19 +34,6 @@ export function exposureControls(input: SheetInput): SectionBodies {
       label: statementsFor(elements, 'protection-respiratory'),
     }),
   };
-}
-
-/** What the statements of the label name for a part of the body (App. C, C.2.4.2: alternatives of P280). */
-function namedEquipment(
-  { words }: SheetInput,
-  key: SheetKey,
-  statements: readonly string[],
-): readonly string[] {
-  const { exposure } = words.sheet;
-  const kinds: readonly string[] =
-    (exposure.equipment as Partial<Record<SheetKey, readonly string[]>>)[key] ?? [];
-  const named = kinds.filter(kind => statements.some(text => text.includes(kind)));
-  return named.length > 0 ? [fill(exposure.named, { kinds: capitalized(named.join(exposure.and)) })] : [];
 }
 
 /** Limits that the record gives for single ingredients: those of the ACGIH, or the others. */

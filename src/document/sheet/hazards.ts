@@ -1,12 +1,10 @@
+import data from '../../../hazard-data/sheet/effects.json' with { type: 'json' };
 import type { ClassifiedHazard, OtherClass } from '../../classify/classification.ts';
 import { findClass } from '../../notation/classes.ts';
 import type { SheetWords } from '../../words/sheet-words.ts';
 import { fill } from './fill.ts';
 
-interface Effect {
-  readonly kind: string;
-  readonly text: string;
-}
+const EFFECTS: Readonly<Record<string, { readonly kind: string }>> = data.effects;
 
 /** Classes that an examination takes together, by the name of its outcome. */
 const JOINT: Readonly<Record<string, readonly string[]>> = {
@@ -66,13 +64,13 @@ export function effectsOf(
   kind: 'acute' | 'delayed',
   { effects }: SheetWords,
 ): readonly string[] {
-  const known: Readonly<Record<string, Effect>> = effects.effects;
+  const known: Readonly<Record<string, string>> = effects.effects;
   const texts = hazards.flatMap(hazard => {
     const { hazardClass, code, route, effect, organs } = hazard;
     const keys = [`${hazardClass} (${effect ?? route})`, code, hazardClass];
-    const found = keys.map(key => known[key]).find(entry => entry !== undefined);
-    if (found?.kind !== kind) return [];
-    return [fill(found.text, { organs: organs.join(', ') || effects.organsUnknown })];
+    const key = keys.find(each => EFFECTS[each] !== undefined);
+    if (key === undefined || EFFECTS[key]!.kind !== kind) return [];
+    return [fill(known[key]!, { organs: organs.join(', ') || effects.organsUnknown })];
   });
   return [...new Set(texts)];
 }
