@@ -5,11 +5,20 @@ import { chmodSync, copyFileSync, mkdirSync, rmSync, writeFileSync } from 'node:
 import { basename } from 'node:path';
 import { build } from 'esbuild';
 import { pruneDeclarations } from './declarations.mjs';
+import { definedEdition } from './edition.mjs';
 import { packagesIn, writeNotices } from './notices.mjs';
 import { jsonAsText, namedEncoders, withoutUnused } from './plugins.mjs';
 import { packTables } from './tables.mjs';
 
+// Locks come as CommonJS, which asks for modules of Node.js by require.
+const banner = {
+  js: "import { createRequire as makeRequire } from 'node:module'; const require = makeRequire(import.meta.url);",
+};
+
+mkdirSync('out', { recursive: true });
 const options = {
+  define: await definedEdition(),
+  banner,
   outbase: 'src',
   bundle: true,
   splitting: true,

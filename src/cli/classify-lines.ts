@@ -1,6 +1,6 @@
 import { classificationJson } from '../draft/classification-json.ts';
 import { classifyProduct } from '../draft/classified-product.ts';
-import { productOf } from '../draft/open-product.ts';
+import { productOfJson } from '../draft/open-product.ts';
 import type { Reference } from '../draft/open-reference.ts';
 import type { RecordEnv } from '../record/files.ts';
 import type { Diagnostic } from '../report/diagnostic.ts';
@@ -37,13 +37,12 @@ export async function classifyLines(reference: Reference, brief: boolean, io: Io
 function resultOf(line: string, reference: Reference, brief: boolean, files: RecordEnv): object {
   if (line.length > LONGEST_LINE)
     return { error: { message: `the line has more than ${LONGEST_LINE} characters`, path: '' } };
-  let value: unknown;
   try {
-    value = JSON.parse(line);
+    JSON.parse(line.replace(/^\ufeff/, ''));
   } catch (error) {
     return { error: { message: `not JSON: ${(error as Error).message}`, path: '' } };
   }
-  const product = productOf(value, files, reference.basis);
+  const product = productOfJson(line, files, reference.basis);
   if (!product.ok) return lineError(product.diagnostics);
   const { record, classification, elements } = classifyProduct(product.value, reference);
   const document = classificationJson(record, classification, elements, en);

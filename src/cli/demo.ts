@@ -8,8 +8,8 @@ import { hasErrors } from '../report/diagnostic.ts';
 import { renderText } from '../report/render.ts';
 import { loadFonts } from '../text/font-library.ts';
 import { en } from '../words/en/index.ts';
+import { store } from './deliver.ts';
 import { nodeFiles } from './files.ts';
-import { writeFiles } from './write-files.ts';
 
 /** Makes the packets of the three demo products and says what a reviewer must look at. */
 async function demo(): Promise<number> {
@@ -28,7 +28,7 @@ async function demo(): Promise<number> {
     const packet = await makePacket(product, date, fonts, en);
     const { name: title, code } = product.record;
     process.stdout.write(`\n${title} (${code})\n`);
-    if (hasErrors(packet.diagnostics)) {
+    if (packet.refused || hasErrors(packet.diagnostics)) {
       process.stderr.write(renderText(packet.diagnostics));
       status = 1;
       continue;
@@ -36,11 +36,20 @@ async function demo(): Promise<number> {
     const hazards = product.classification.hazards.map(
       ({ code: hazard, route }) => `${hazard}${route ? ` (${route})` : ''}`,
     );
-    const written = writeFiles(`out/${code}`, packet.files);
+    const { files, missing } = packet;
+    const stored = await store(product, {
+      folder: `out/${code}`,
+      asOf: date,
+      files,
+      missing,
+      whole: true,
+    });
+    process.stderr.write(renderText(stored.findings));
+    status = Math.max(status, stored.status);
     process.stdout.write(
       `  ${product.elements.signalWord ?? 'no signal word'}: ${hazards.join(', ') || 'no hazard class given'}\n`,
     );
-    for (const file of written) process.stdout.write(`  made  ${file}\n`);
+    for (const file of stored.written) process.stdout.write(`  made  ${file}\n`);
     for (const point of packet.review) process.stdout.write(`  look  ${point}\n`);
     for (const { message } of packet.diagnostics) process.stdout.write(`  look  ${message}\n`);
   }

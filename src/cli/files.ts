@@ -1,4 +1,4 @@
-import { readFileSync, realpathSync, statSync } from 'node:fs';
+import { readdirSync, readFileSync, realpathSync, statSync } from 'node:fs';
 import { basename, dirname, join, resolve } from 'node:path';
 import type { FileStat, RecordEnv } from '../record/files.ts';
 
@@ -25,10 +25,23 @@ export const nodeFiles: RecordEnv = {
   },
   readFile: path => readFileSync(path),
   realPath: path => realPath(resolve(path)),
+  listFiles: folder => filesBelow(folder).sort(),
 };
 
 /** The files of this computer; records may name makers and raw materials in these folders too. */
 export const filesAllowing = (allow: readonly string[]): RecordEnv => ({ ...nodeFiles, allow });
+
+/** What is not looked into for records: what programs keep, and what is made from records. */
+const skipped = /^(?:\.|node_modules$|out$)/;
+
+function filesBelow(folder: string): string[] {
+  return readdirSync(folder, { withFileTypes: true }).flatMap(entry => {
+    if (skipped.test(entry.name)) return [];
+    const path = join(folder, entry.name);
+    if (entry.isDirectory()) return filesBelow(path);
+    return entry.isFile() ? [path] : [];
+  });
+}
 
 // Where nothing stands, the folders above are resolved.
 function realPath(path: string): string {

@@ -36,6 +36,11 @@ export const allow: CommandOption = {
   completes: 'folder',
 };
 
+export const replace: CommandOption = {
+  kind: 'flag',
+  does: 'moves aside, under a dated name, files that a person changed',
+};
+
 /** The text of law that a command goes by; the first of the ids is taken where none is named. */
 export const basis = (ids: readonly BasisId[]): CommandOption => ({
   kind: ids,

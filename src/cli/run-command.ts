@@ -3,6 +3,7 @@ import { parseArguments, UsageError, wantsHelp } from './arguments.ts';
 import type { ListedCommand } from './command.ts';
 import { filesAllowing } from './files.ts';
 import { commandHelp } from './help.ts';
+import { inputStatus } from './input-status.ts';
 import { exit, type Io } from './io.ts';
 import { failedJson } from './report.ts';
 import { OutputError } from './write-files.ts';
@@ -48,6 +49,7 @@ export async function runCommand(
     found.push(stopped.diagnostic);
     status = stopped.status;
   }
+  if (status === exit.badInput && found.length > 0) status = inputStatus(found);
   if (status !== exit.done && !printed && wantsJson(args)) {
     // A message that did not come as a finding is still one.
     if (found.length === 0) found.push({ code: 'message', severity: 'error', message: said.trim() });

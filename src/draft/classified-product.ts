@@ -14,12 +14,12 @@ export interface ClassifiedProduct extends Product {
 
 /** Classifies a product and derives its label elements. */
 export function classifyProduct(product: Product, reference: Reference): ClassifiedProduct {
-  const { record, formula } = product;
+  const { record, formula, sources } = product;
   const classification = classify(record, formula, reference.basis, reference.lookup);
   const elements = labelElements(classification, reference.labelData, {
     form: record.form,
     choice: id => record.choices.find(({ reading }) => reading === id)?.take ?? null,
     supplementalCodes: classification.supplemental,
   });
-  return { record, formula, reference, classification, elements };
+  return { record, formula, sources, reference, classification, elements };
 }

@@ -11,6 +11,7 @@ import { fail, hasErrors, type Outcome, succeed } from '../report/diagnostic.ts'
 import type { FontLibrary } from '../text/glyph-run.ts';
 import { VERSION } from '../version.ts';
 import type { ClassifiedProduct } from './classified-product.ts';
+import { copyMark } from './inputs-of.ts';
 
 /** Who the label is for; decides the template. */
 export type LabelAudience = 'us-workplace';
@@ -29,10 +30,11 @@ export interface LabelOptions {
  * @returns errors where a required fact is missing or the text does not fit at its least size.
  */
 export async function draftLabel(
-  { record, elements }: ClassifiedProduct,
+  product: ClassifiedProduct,
   { pack, audience, only, date }: LabelOptions,
   fonts: FontLibrary,
 ): Promise<Outcome<Uint8Array>> {
+  const { record, elements } = product;
   const complete = completeRecord(record);
   if (!complete.ok) return complete;
   if (!pack.label)
@@ -55,7 +57,11 @@ export async function draftLabel(
   const laidOut = await layoutLabel(model, fonts, { die: pack.label, profile: profile.value });
   const findings = laidOut.diagnostics.map(finding => ({ ...finding, at: finding.at ?? pack.at }));
   if (!laidOut.ok) return fail(...findings);
-  const bytes = await writePdf(laidOut.value, fonts, { kind: 'label', version: VERSION });
+  const bytes = await writePdf(laidOut.value, fonts, {
+    kind: 'label',
+    version: VERSION,
+    copy: copyMark(product, 'distribution'),
+  });
   const found = await preflight(bytes, { kind: 'label', dieInk: 'CutContour' });
   if (hasErrors(found))
     throw new Error(`preflight of the label: ${found.map(({ message }) => message).join('; ')}`);

@@ -15,6 +15,7 @@ import { MissingGlyphError } from '../text/missing-glyph.ts';
 import { VERSION } from '../version.ts';
 import type { Words } from '../words/words.ts';
 import type { ClassifiedProduct } from './classified-product.ts';
+import { copyMark } from './inputs-of.ts';
 
 export interface SheetOptions {
   /** YYYY-MM-DD */
@@ -67,12 +68,13 @@ export async function draftSheet(
   if (hasErrors(claims)) return fail(...claims);
   const template = await loadTemplate(packagePath('templates'), `sheets/${reference.basis.id}.hbs`);
   const model = sheetDocument(input, template);
-  const json = `${JSON.stringify(sheetJson(input), null, 2)}\n`;
+  const copy = copyMark(product, 'distribution');
+  const json = `${JSON.stringify(sheetJson(input, copy), null, 2)}\n`;
   let pdf: Uint8Array;
   let found: Diagnostic[];
   try {
     const document = layoutSheet(model, fonts, { paper, attachments: [disclosed(json, words)] });
-    pdf = await writePdf(document, fonts, { kind: 'sheet', version: VERSION });
+    pdf = await writePdf(document, fonts, { kind: 'sheet', version: VERSION, copy });
     found = await preflight(pdf, { kind: 'sheet' });
   } catch (error) {
     if (!(error instanceof MissingGlyphError)) throw error;
@@ -86,7 +88,7 @@ export async function draftSheet(
   }
   if (hasErrors(found))
     throw new Error(`preflight of the sheet: ${found.map(({ message }) => message).join('; ')}`);
-  return succeed({ pdf, html: sheetHtml(model), json }, [...claims, ...found]);
+  return succeed({ pdf, html: sheetHtml(model, copy), json }, [...claims, ...found]);
 }
 
 /** The sheet as data beside its pages (ISO 32000-1 7.11.4): the same texts and nothing else. */

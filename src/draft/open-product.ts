@@ -1,35 +1,64 @@
 import { checkChoices } from '../classify/check-choices.ts';
 import type { Formula } from '../formula/constituent.ts';
 import { expandFormula } from '../formula/expand.ts';
+import { type Sources, sha256 } from '../provenance/inputs.ts';
 import type { RecordEnv } from '../record/files.ts';
 import { loadRecord, parseRecordJson, parseRecordValue } from '../record/load.ts';
 import type { ProductRecord } from '../record/product-record.ts';
 import type { Basis } from '../reference/thresholds.ts';
 import { fail, hasErrors, type Outcome, succeed } from '../report/diagnostic.ts';
+import { remembered } from './_sources.ts';
 import { evidenceFindings } from './evidence-findings.ts';
 
 /** A valid record with its formula expanded to constituents. */
 export interface Product {
   readonly record: ProductRecord;
   readonly formula: Formula;
+  /** The files that were read, with their hashes. */
+  readonly sources: Sources;
 }
 
 /**
  * Reads a record file and expands its formula; every problem of a stage is reported at once.
  * @param basis where given, evidence that it does not allow is an error too.
  */
-export const openProduct = (path: string, files: RecordEnv, basis?: Basis): Outcome<Product> =>
-  expand(loadRecord(path, files), basis);
+export function openProduct(path: string, files: RecordEnv, basis?: Basis): Outcome<Product> {
+  const read = remembered(files);
+  const loaded = loadRecord(path, read.files);
+  return expand(loaded, read.sources(path), basis);
+}
 
 /** As `openProduct`, from a value parsed from JSON. */
-export const productOf = (value: unknown, files: RecordEnv, basis?: Basis): Outcome<Product> =>
-  expand(parseRecordValue(value, files), basis);
+export function productOf(value: unknown, files: RecordEnv, basis?: Basis): Outcome<Product> {
+  const read = remembered(files);
+  const loaded = parseRecordValue(value, read.files);
+  const { included } = read.sources('');
+  // Hashed only where it is asked for: a stream of records is classified without.
+  const record = {
+    path: '',
+    get sha256() {
+      return sha256(JSON.stringify(value));
+    },
+  };
+  return expand(loaded, { record, included }, basis);
+}
 
 /** As `openProduct`, from a text that is JSON; paths in it start at the current folder. */
-export const productOfJson = (text: string, files: RecordEnv, basis?: Basis): Outcome<Product> =>
-  expand(parseRecordJson(text, 'record', files), basis);
+export function productOfJson(text: string, files: RecordEnv, basis?: Basis): Outcome<Product> {
+  const read = remembered(files);
+  const loaded = parseRecordJson(text, 'record', read.files);
+  const { included } = read.sources('');
+  // Hashed only where it is asked for: a stream of records is classified without.
+  const record = {
+    path: '',
+    get sha256() {
+      return sha256(text);
+    },
+  };
+  return expand(loaded, { record, included }, basis);
+}
 
-function expand(loaded: Outcome<ProductRecord>, basis?: Basis): Outcome<Product> {
+function expand(loaded: Outcome<ProductRecord>, sources: Sources, basis?: Basis): Outcome<Product> {
   if (!loaded.ok) return loaded;
   const record = loaded.value;
   const formula = expandFormula(record);
@@ -40,5 +69,5 @@ function expand(loaded: Outcome<ProductRecord>, basis?: Basis): Outcome<Product>
     ...formula.diagnostics,
   ];
   if (!formula.ok || hasErrors(findings)) return fail(...findings);
-  return succeed({ record, formula: formula.value }, findings);
+  return succeed({ record, formula: formula.value, sources }, findings);
 }

@@ -1,6 +1,8 @@
+import { copyComment } from '../document/copy-meta.ts';
 import { fillPage } from '../document/template.ts';
+import type { CopyKind, CopyMark } from '../provenance/copy-mark.ts';
 import { packagePath } from '../reference/package-files.ts';
-import type { Diagnostic } from '../report/diagnostic.ts';
+import { type Diagnostic, hasErrors } from '../report/diagnostic.ts';
 import type { FontLibrary } from '../text/glyph-run.ts';
 import { tellAll } from '../words/telling.ts';
 import type { Words } from '../words/words.ts';
@@ -8,6 +10,7 @@ import { classificationJson } from './classification-json.ts';
 import type { ClassifiedProduct } from './classified-product.ts';
 import { draftLabel } from './draft-label.ts';
 import { draftSheet } from './draft-sheet.ts';
+import { copyMark } from './inputs-of.ts';
 import { reviewPoints } from './review-points.ts';
 import { workSheetMarkdown } from './work-sheet.ts';
 
@@ -15,6 +18,7 @@ import { workSheetMarkdown } from './work-sheet.ts';
 export interface PacketFile {
   readonly name: string;
   readonly what: string;
+  readonly kind: CopyKind;
   readonly bytes: Uint8Array | string;
 }
 
@@ -22,12 +26,17 @@ export interface Packet {
   readonly files: readonly PacketFile[];
   /** What a reviewer must look at. */
   readonly review: readonly string[];
+  /** Labels that do not fit or lack a fact, with the reason; the rest of the packet stands without them. */
+  readonly missing: readonly { readonly name: string; readonly reason: string }[];
+  /** Whether there is no packet at all: the data sheet cannot be made. */
+  readonly refused: boolean;
   /** Findings of the parts; where one is an error, that part is not among the files. */
   readonly diagnostics: readonly Diagnostic[];
 }
 
 /**
- * Everything for one product: labels of all packs, data sheet, classification, work sheet and an index page.
+ * Everything for one product: labels of all packs, data sheet, classification, work sheet and an index page. A label
+ * that cannot be made does not stop the rest.
  * @param date YYYY-MM-DD
  */
 export async function makePacket(
@@ -38,46 +47,71 @@ export async function makePacket(
 ): Promise<Packet> {
   const { record, classification, elements } = product;
   const files: PacketFile[] = [];
+  const missing: { name: string; reason: string }[] = [];
   const diagnostics: Diagnostic[] = [];
+  const review = copyMark(product, 'review');
   for (const pack of record.packs) {
     const label = await draftLabel(product, { pack, audience: 'us-workplace', date }, fonts);
     diagnostics.push(...label.diagnostics);
+    const name = `label-${pack.id}.pdf`;
     if (label.ok)
       files.push({
-        name: `label-${pack.id}.pdf`,
+        name,
         what: `label of ${pack.contents.written}, one page at die size`,
+        kind: 'distribution',
         bytes: label.value,
       });
+    else missing.push({ name, reason: firstError(label.diagnostics) });
   }
   const sheet = await draftSheet(product, { date, paper: 'letter' }, fonts, words);
   diagnostics.push(...sheet.diagnostics);
   if (sheet.ok) {
     files.push(
-      { name: 'sds.pdf', what: 'safety data sheet, 16 sections', bytes: sheet.value.pdf },
-      { name: 'sds.html', what: 'safety data sheet as a web page', bytes: sheet.value.html },
-      { name: 'sds.json', what: 'safety data sheet as data', bytes: sheet.value.json },
+      {
+        name: 'sds.pdf',
+        what: 'safety data sheet, 16 sections',
+        kind: 'distribution',
+        bytes: sheet.value.pdf,
+      },
+      {
+        name: 'sds.html',
+        what: 'safety data sheet as a web page',
+        kind: 'distribution',
+        bytes: sheet.value.html,
+      },
+      { name: 'sds.json', what: 'safety data sheet as data', kind: 'distribution', bytes: sheet.value.json },
     );
   }
   files.push(
     {
       name: 'classification.json',
       what: 'classification with reasons, as data',
-      bytes: `${JSON.stringify(classificationJson(record, classification, elements, words), null, 2)}\n`,
+      kind: 'review',
+      bytes: jsonCopy(classificationJson(record, classification, elements, words), review),
     },
     {
       name: 'work-sheet.md',
       what: 'work sheet: every class worked as on paper',
-      bytes: workSheetMarkdown({ record, classification, elements, words }),
+      kind: 'review',
+      bytes: `${copyComment(review)}\n${workSheetMarkdown({ record, classification, elements, words })}`,
     },
   );
-  const review = reviewPoints(product, words);
-  const index = await indexPage(product, files, review, diagnostics, date, words);
+  const points = reviewPoints(product, words);
+  const index = await indexPage(product, files, points, diagnostics, date, review, words);
   return {
-    files: [...files, { name: 'index.html', what: 'index of this packet', bytes: index }],
-    review,
+    files: [...files, { name: 'index.html', what: 'index of this packet', kind: 'review', bytes: index }],
+    missing,
+    refused: !sheet.ok,
+    review: points,
     diagnostics,
   };
 }
+
+const firstError = (diagnostics: readonly Diagnostic[]): string =>
+  diagnostics.find(each => hasErrors([each]))?.message ?? '';
+
+const jsonCopy = (document: object, { kind, fingerprint }: CopyMark): string =>
+  `${JSON.stringify({ ...document, copy: kind, fingerprint }, null, 2)}\n`;
 
 const indexPage = (
   { record: { name, code }, classification, elements }: ClassifiedProduct,
@@ -85,12 +119,14 @@ const indexPage = (
   review: readonly string[],
   diagnostics: readonly Diagnostic[],
   date: string,
+  copy: CopyMark,
   words: Words,
 ): Promise<string> =>
   fillPage(packagePath('templates'), 'packet/index.hbs', {
     name,
     code,
     date,
+    copy,
     basis: classification.basis.title,
     signalWord: elements.signalWord ?? 'none',
     hazards: classification.hazards.map(({ code: hazard, route, effect, because }) => ({

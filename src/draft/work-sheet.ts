@@ -169,7 +169,7 @@ const cell = (text: string): string => text.replaceAll('|', '\\|').replaceAll('\
 /** The same as a Markdown work sheet for the packet. */
 export function workSheetMarkdown(sheet: WorkSheet): string {
   const [title, note] = heading(sheet);
-  const { title: name, review } = sheet.words.workSheet;
+  const { title: name } = sheet.words.workSheet;
   const blocks = blocksOf(sheet).map(({ title: block, head, rows }) =>
     [
       `## ${block}`,
@@ -179,12 +179,5 @@ export function workSheetMarkdown(sheet: WorkSheet): string {
       ...rows.map(row => `| ${row.map(cell).join(' | ')} |`),
     ].join('\n'),
   );
-  const form = [
-    `\n## ${review.title}\n`,
-    '| | |',
-    '|---|---|',
-    ...review.rows.map(row => `| ${row} | |`),
-    '',
-  ];
-  return `# ${name}: ${title}\n\n${note}\n\n${blocks.join('\n\n')}\n${form.join('\n')}`;
+  return `# ${name}: ${title}\n\n${note}\n\n${blocks.join('\n\n')}\n`;
 }

@@ -142,7 +142,7 @@ function checkSum(composition: Composition, shares: readonly Share[], findings: 
   else if (short.gt(tolerance))
     complain(
       `the lines sum to ${most}${percentText(high)}: ${percentText(short)} is missing`,
-      'correct a line, or give one line `amount: balance` (usually water)',
+      'correct a line, or give the line that takes the rest `amount: balance`',
     );
 }
 

@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import { type PDFContext, PDFHexString, type PDFRef, PDFString } from 'pdf-lib';
 import type { PagedDocument } from '../layout/frame.ts';
+import type { CopyMark } from '../provenance/copy-mark.ts';
 
 /** What a file says about itself, once in its Info dictionary and once more in XMP. */
 export interface Metadata {
@@ -9,6 +10,7 @@ export interface Metadata {
   readonly language: string;
   readonly producer: string;
   readonly date: Date;
+  readonly copy?: CopyMark;
   /** Hash of the content, 32 hexadecimal digits. */
   readonly id: string;
   readonly claims: { readonly pdfx4: boolean; readonly pdfua1: boolean };
@@ -31,7 +33,7 @@ const seconds = (date: Date): string => date.toISOString().slice(0, 19);
 export const pdfDate = (date: Date): PDFString => PDFString.of(`D:${seconds(date).replace(/[-:T]/gu, '')}Z`);
 
 /** Text strings go out as UTF-16, so that no character depends on a reader's code page. */
-export const writeInfo = (context: PDFContext, { title, subject, producer, date }: Metadata): PDFRef =>
+export const writeInfo = (context: PDFContext, { title, subject, producer, date, copy }: Metadata): PDFRef =>
   context.register(
     context.obj({
       Title: PDFHexString.fromText(title),
@@ -41,6 +43,10 @@ export const writeInfo = (context: PDFContext, { title, subject, producer, date 
       CreationDate: pdfDate(date),
       ModDate: pdfDate(date),
       Trapped: 'False',
+      ...(copy && {
+        LabelwrightCopy: PDFString.of(copy.kind),
+        LabelwrightFingerprint: PDFString.of(copy.fingerprint),
+      }),
     }),
   );
 
@@ -55,12 +61,24 @@ const alternative = (text: string): string =>
   `<rdf:Alt><rdf:li xml:lang="x-default">${escaped(text)}</rdf:li></rdf:Alt>`;
 
 /** The XMP packet (ISO 16684-1), agreeing with the Info dictionary. */
-export const xmpPacket = ({ title, subject, language, producer, date, id, claims }: Metadata): string => {
+export const xmpPacket = ({
+  title,
+  subject,
+  language,
+  producer,
+  date,
+  id,
+  claims,
+  copy,
+}: Metadata): string => {
   const instant = `${seconds(date)}Z`;
   const claimed = [
     ...(claims.pdfx4 ? ['<pdfxid:GTS_PDFXVersion>PDF/X-4</pdfxid:GTS_PDFXVersion>'] : []),
     ...(claims.pdfua1 ? ['<pdfuaid:part>1</pdfuaid:part>'] : []),
   ];
+  const marked = copy
+    ? [`<lw:copy>${copy.kind}</lw:copy>`, `<lw:fingerprint>${escaped(copy.fingerprint)}</lw:fingerprint>`]
+    : [];
   return `<?xpacket begin="\uFEFF" id="W5M0MpCehiHzreSzNTczkc9d"?>
 <x:xmpmeta xmlns:x="adobe:ns:meta/">
 <rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#">
@@ -70,7 +88,8 @@ export const xmpPacket = ({ title, subject, language, producer, date, id, claims
  xmlns:xmpMM="http://ns.adobe.com/xap/1.0/mm/"
  xmlns:pdf="http://ns.adobe.com/pdf/1.3/"
  xmlns:pdfxid="http://www.npes.org/pdfx/ns/id/"
- xmlns:pdfuaid="http://www.aiim.org/pdfua/ns/id/">
+ xmlns:pdfuaid="http://www.aiim.org/pdfua/ns/id/"
+ xmlns:lw="urn:labelwright:document:1#">
 <dc:format>application/pdf</dc:format>
 <dc:title>${alternative(title)}</dc:title>
 <dc:description>${alternative(subject)}</dc:description>
@@ -84,7 +103,7 @@ export const xmpPacket = ({ title, subject, language, producer, date, id, claims
 <xmpMM:RenditionClass>default</xmpMM:RenditionClass>
 <pdf:Producer>${escaped(producer)}</pdf:Producer>
 <pdf:Trapped>False</pdf:Trapped>
-${claimed.map(line => `${line}\n`).join('')}</rdf:Description>
+${[...marked, ...claimed].map(line => `${line}\n`).join('')}</rdf:Description>
 </rdf:RDF>
 </x:xmpmeta>
 <?xpacket end="r"?>`;

@@ -1,3 +1,4 @@
+import type { CopyMark } from '../provenance/copy-mark.ts';
 import type { Millimetres, Points } from '../quantity/length.ts';
 
 /** An ICC output profile and the name of the printing condition that it describes, for example `FOGRA39`. */
@@ -27,6 +28,8 @@ export interface LabelProfile {
   readonly kind: 'label';
   /** Version of the program, written as its producer. */
   readonly version: string;
+  /** Who may read it, and from which inputs it was made. */
+  readonly copy?: CopyMark;
   readonly die?: DieProfile;
   readonly overprint?: OverprintLimits;
   /** With it the file is built to PDF/X-4 and says so; without it no such claim is made. */
@@ -37,6 +40,7 @@ export interface LabelProfile {
 export interface SheetProfile {
   readonly kind: 'sheet';
   readonly version: string;
+  readonly copy?: CopyMark;
 }
 
 export type PdfProfile = LabelProfile | SheetProfile;

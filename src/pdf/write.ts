@@ -96,6 +96,7 @@ export const writePdf = async (
     subject,
     language,
     producer: `labelwright ${profile.version}`,
+    copy: profile.copy,
     date: new Date(document.date),
     id: contentId(
       document,

@@ -5,6 +5,11 @@ import { misreads, type Reading, reads } from '../quantity/reading.ts';
 export function readCas(written: string): Reading<string> {
   const text = written.trim();
   const match = /^([1-9]\d{1,6}-\d\d)-(\d)$/.exec(text);
+  if (/[a-z]/i.test(text))
+    return misreads(
+      `\`${written}\` is not a CAS number`,
+      "leave `cas` out; give `hazards` with `source` from the supplier's sheet, or `unknown` for what it does not say",
+    );
   if (!match)
     return misreads(
       `\`${written}\` is not a CAS number`,

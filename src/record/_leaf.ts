@@ -82,7 +82,10 @@ export const number = (example: string, description: string) =>
 export const measure = (kinds: readonly [UnitKind, ...UnitKind[]], example: string, description: string) =>
   leaf(text => readMeasure(text, ...kinds), 'a number with its unit', example, description);
 
-/** A length in mm, more than nothing. */
+/** Nothing about a pack, a roll or a case is longer. */
+const MAX_MILLIMETRES = 10_000;
+
+/** A length in mm, more than nothing and at most 10 m. */
 export const millimetres = (example: string, description: string) =>
   leaf(
     text => {
@@ -90,6 +93,8 @@ export const millimetres = (example: string, description: string) =>
       if (!length.ok) return length;
       if (length.value.base.value <= 0)
         return misreads(`\`${text}\` is not a length`, 'give a length above 0');
+      if (length.value.base.value > MAX_MILLIMETRES)
+        return misreads(`\`${text}\` is longer than ${MAX_MILLIMETRES / 1000} m`, 'check the unit');
       return reads(length.value.base.value);
     },
     'a length with its unit',

@@ -7,6 +7,7 @@ import type { RecordEnv } from './files.ts';
 import { rawMaterialSchema } from './formula-schema.ts';
 import type { Path, Places } from './places.ts';
 import type { RawMaterial } from './product-record.ts';
+import type { Parsed } from './yaml.ts';
 
 /** A product has some dozens of raw materials; more files than this is a mistake. */
 const MAX_FILES = 500;
@@ -84,20 +85,29 @@ export class Materials {
     });
   }
 
+  /** Reads the raw material that reading begins with. */
+  read(file: string): RawMaterial | null {
+    const parsed = readRecordFile(file, 'raw-material', this.#env);
+    this.#findings.push(...parsed.diagnostics);
+    return parsed.ok ? this.#checked(parsed.value, hasErrors(this.#findings)) : null;
+  }
+
   #load(file: string, from: Places, path: Path): RawMaterial | null {
     const at = from.at(path);
     const parsed = readRecordFile(file, 'raw-material', this.#env, at);
-    const before = this.#findings.length;
     // Where the file is missing, the line that names it is shown.
     for (const finding of parsed.diagnostics)
       this.#findings.push(finding.at === at ? { ...finding, excerpt: from.excerpt(at) } : finding);
-    if (!parsed.ok) return null;
-    const { value, places, warnings } = parsed.value;
+    return parsed.ok ? this.#checked(parsed.value, hasErrors(parsed.diagnostics)) : null;
+  }
+
+  #checked({ value, places, warnings }: Parsed, failed: boolean): RawMaterial | null {
+    const before = this.#findings.length;
     this.#findings.push(...warnings);
     const checked = rawMaterialSchema.safeParse(value);
     if (!checked.success) this.#findings.push(...findingsOf(checked.error.issues, value, places));
     this.follow((value as { formula?: unknown }).formula, places, ['formula']);
-    if (!checked.success || hasErrors(this.#findings.slice(before))) return null;
+    if (failed || !checked.success || hasErrors(this.#findings.slice(before))) return null;
     return rawMaterial(checked.data, places, [], this);
   }
 }

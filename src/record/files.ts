@@ -12,6 +12,8 @@ export interface RecordEnv {
   readFile(path: string): Uint8Array;
   /** The path with every link resolved, also where nothing stands there; absent where there are no links. */
   realPath?(path: string): string;
+  /** Paths of all files below a folder; absent where folders cannot be listed. */
+  listFiles?(folder: string): readonly string[];
   /** Folders besides that of the record from which it may take makers and raw materials. */
   readonly allow?: readonly string[];
 }
@@ -38,6 +40,10 @@ export function memoryFiles(files: Readonly<Record<string, string | Uint8Array>>
       if (found) return { kind: 'file', bytes: found.length };
       const folder = [...bytes.keys()].some(key => key.startsWith(`${path}/`));
       return { kind: folder ? 'directory' : 'missing' };
+    },
+    listFiles: folder => {
+      const inside = folder === '.' || folder === '' ? '' : `${folder.replace(/\/+$/, '')}/`;
+      return [...bytes.keys()].filter(path => path.startsWith(inside)).sort();
     },
     readFile: path => {
       const found = bytes.get(path);

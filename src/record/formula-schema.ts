@@ -80,7 +80,7 @@ export const formulaLine = across(
 export const formulaSchema: z.ZodMiniType<readonly LineInput[]> = described(
   z
     .array(formulaLine, {
-      error: told({ what: 'a list of lines', example: '[{name: water, amount: balance}]' }),
+      error: told({ what: 'a list of lines, each with a name and how much of it' }),
     })
     .check(z.minLength(1, { error: told({ what: 'a list with at least one line' }) })),
   { id: 'formula', description: 'What is weighed or metered into the batch' },

@@ -4,13 +4,14 @@ import { makerOf, productRecord } from './_assemble.ts';
 import { includedFile } from './_inclusion.ts';
 import { findingsOf } from './_issues.ts';
 import { Materials } from './_materials.ts';
-import { ofKind, readRecordFile } from './_read-file.ts';
+import { ofKind, type RecordKind, readRecordFile } from './_read-file.ts';
 import type { RecordEnv } from './files.ts';
 import { type MakerInput, makerSchema } from './maker-schema.ts';
-import { inOrder, type Places } from './places.ts';
+import { inOrder, type Path, type Places } from './places.ts';
 import { keepsAll, plainValue } from './plain-value.ts';
-import type { Maker, ProductRecord } from './product-record.ts';
+import type { Maker, ProductRecord, RawMaterial } from './product-record.ts';
 import { productSchema } from './product-schema.ts';
+import { readSource } from './source.ts';
 import { type Parsed, parseYaml } from './yaml.ts';
 
 /**
@@ -20,6 +21,27 @@ import { type Parsed, parseYaml } from './yaml.ts';
  */
 export const loadRecord = (path: string, env: RecordEnv): Outcome<ProductRecord> =>
   product(readRecordFile(path, 'product', env), env);
+
+/** Reads a raw-material record by itself, as `loadRecord` reads a product. */
+export function loadRawMaterial(path: string, env: RecordEnv): Outcome<RawMaterial> {
+  const findings: Diagnostic[] = [];
+  const materials = new Materials(env, findings, normalize(path));
+  const material = materials.read(path);
+  return material === null || hasErrors(findings)
+    ? fail(...inOrder(findings))
+    : succeed(material, inOrder(findings));
+}
+
+/** What kind of record a file says that it holds; null where it says nothing of the kind or cannot be read. */
+export function kindOfFile(path: string, env: RecordEnv): RecordKind | null {
+  const source = readSource(path, env);
+  const kind = source.ok
+    ? /^\s*(?:\{\s*)?["']?labelwright["']?\s*:\s*["']?(product|raw-material|maker)\//m.exec(
+        source.value.text,
+      )?.[1]
+    : undefined;
+  return (kind as RecordKind | undefined) ?? null;
+}
 
 /** As `loadRecord`, from text that is already at hand; `file` is where relative paths start and what findings name. */
 export function parseRecordText(text: string, file: string, env: RecordEnv): Outcome<ProductRecord> {
@@ -37,7 +59,7 @@ export function parseRecordJson(text: string, file: string, env: RecordEnv): Out
     const value: unknown = JSON.parse(bare);
     if (keepsAll(bare, value)) {
       const read = parseRecordValue(value, env, file);
-      if (read.ok && read.diagnostics.length === 0) return read;
+      if (read.ok || typeof value !== 'object' || value === null) return read;
     }
   } catch {
     // The reader below says what is wrong, and where.
@@ -62,12 +84,29 @@ function product(parsed: Outcome<Parsed>, env: RecordEnv): Outcome<ProductRecord
   const { maker: named, formula } = value as { maker?: unknown; formula?: unknown };
   materials.follow(formula, places, ['formula']);
   const maker = typeof named === 'string' ? makerFile(named, places, env, root, findings) : null;
+  findings.push(...leadingOut(value, places, env, root));
   if (!checked.success || hasErrors(findings)) return fail(...inOrder(findings));
   const { data } = checked;
   const written = typeof data.maker === 'object' ? makerOf(data.maker as MakerInput, places.file) : null;
   const record = productRecord(data, raw, maker ?? written, places, materials);
   // A line whose raw material could not be had is missing in the record.
   return hasErrors(findings) ? fail(...inOrder(findings)) : succeed(record, inOrder(findings));
+}
+
+/** Artwork and logo that a record names, where they lead out of its folder. */
+function leadingOut(value: unknown, places: Places, env: RecordEnv, root: string): Diagnostic[] {
+  const paths: readonly Path[] = [
+    ['copy', 'artwork', 'file'],
+    ['maker', 'brand', 'logo'],
+    ['brand', 'logo'],
+  ];
+  return paths.flatMap(path => {
+    let named = value;
+    for (const key of path) named = (named as Record<string, unknown> | null | undefined)?.[key];
+    if (typeof named !== 'string' || named.trim() === '') return [];
+    const found = includedFile(named, places, path, env, root);
+    return typeof found === 'string' ? [] : [found];
+  });
 }
 
 function makerFile(
@@ -90,6 +129,7 @@ function makerFile(
   );
   if (!parsed.ok) return null;
   findings.push(...parsed.value.warnings);
+  findings.push(...leadingOut(parsed.value.value, parsed.value.places, env, root));
   const checked = makerSchema.safeParse(parsed.value.value);
   if (checked.success) return makerOf(checked.data, file);
   findings.push(...findingsOf(checked.error.issues, parsed.value.value, parsed.value.places));

@@ -70,7 +70,6 @@ export interface WorkSheetWords {
   replaced(text: string, outcome: string, calculation: string): string;
   /** A reason that ranges decide: the ends that were taken, and what the milder ones give. */
   ranged(text: string, ends: readonly RangeEnd[], milder: string): string;
-  readonly review: { readonly title: string; readonly rows: readonly string[] };
 }
 
 /** Lines of the list of what a reviewer must look at. */

@@ -79,6 +79,7 @@ describe.each(products)('the packet of $file', ({ file, code, pack, gtin, die })
     expect(names.filter(name => !name.startsWith('label-'))).toEqual([
       'classification.json',
       'index.html',
+      'manifest.json',
       'sds.html',
       'sds.json',
       'sds.pdf',
@@ -119,7 +120,8 @@ describe.each(products)('the packet of $file', ({ file, code, pack, gtin, die })
     expect(found).toEqual(expected ? [expected] : []);
   });
 
-  it('has a data sheet with sixteen sections in order, tagged, with its data attached', async () => {
+  // Contract: a copy that may leave the shop carries no record and no reasons.
+  it('has a data sheet with sixteen sections in order, tagged, with its own data attached and no more', async () => {
     const bytes = bytesOf(out, 'sds.pdf');
     const pages = await extractText(bytes);
     const text = letters(pages.join(''));
@@ -207,7 +209,7 @@ describe('label', () => {
 });
 
 describe('packet', () => {
-  it('writes nothing where a part of it cannot be made', async () => {
+  it('makes the rest where a label cannot be made, and says so', async () => {
     const folder = workshop();
     const path = put(
       folder,
@@ -215,9 +217,20 @@ describe('packet', () => {
       demoWith(['width: 130 mm, height: 120 mm', 'width: 60 mm, height: 40 mm']),
     );
     const { status, out, err } = await inProcess(packet, [path, '--out', join(folder, 'made')]);
-    expect({ status, out }).toEqual({ status: 1, out: '' });
+    expect(status).toBe(1);
     expect(err).toContain('a label of 60 x 40 mm does not hold its text');
-    expect(existsSync(join(folder, 'made'))).toBe(false);
+    const made = filesBelow(join(folder, 'made'));
+    expect(out.trimEnd().split('\n').sort()).toEqual(made.map(name => join(folder, 'made', name)));
+    expect(made).toEqual([
+      'classification.json',
+      'index.html',
+      'manifest.json',
+      'sds.html',
+      'sds.json',
+      'sds.pdf',
+      'work-sheet.md',
+    ]);
+    expect(readFileSync(join(folder, 'made', 'index.html'), 'utf8')).toContain('does not hold its text');
   });
 });
 
@@ -291,7 +304,7 @@ describe('init', () => {
     const { status, out, err } = labelwright(['init', 'shop'], { cwd });
     expect({ status, err }).toEqual({ status: 0, err: '' });
     expect(out).toContain('labelwright check shop/product.yaml');
-    expect(filesBelow(join(cwd, 'shop'))).toEqual(['maker.yaml', 'product.yaml']);
+    expect(filesBelow(join(cwd, 'shop'))).toEqual(['drums/surfactant.yaml', 'maker.yaml', 'product.yaml']);
     expect(labelwright(['check', 'shop/product.yaml'], { cwd })).toMatchObject({ status: 0, err: '' });
     const made = labelwright(['packet', 'shop/product.yaml', '--as-of', TODAY], { cwd });
     expect(made.err).not.toMatch(stackTrace);

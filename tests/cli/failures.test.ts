@@ -40,7 +40,6 @@ describe('a failure with --json', () => {
     ['classify bad-maker.yaml', 2, 'other-maker.yaml', 1],
     ['label no-maker.yaml', 1, 'no-maker.yaml', undefined],
     ['sds no-maker.yaml', 1, 'no-maker.yaml', undefined],
-    ['packet small.yaml', 1, 'small.yaml', 41],
     ['label small.yaml', 1, 'small.yaml', 41],
     ['check nothere.yaml', 2, 'nothere.yaml', undefined],
     ['headroom descaler.yaml --of water-glass', 2, 'descaler.yaml', undefined],

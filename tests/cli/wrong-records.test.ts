@@ -128,6 +128,11 @@ const wrong: readonly (readonly [string, string | Uint8Array, readonly (string |
     ['bad.yaml:22:14: error: `percent`: `abc` is not a number', 'such as 4.1'],
   ],
   [
+    'a range that begins with its higher end',
+    demoWith(['percent: 1.5', 'percent: 2-1']),
+    ['the range begins with its higher end', 'write the lower number first'],
+  ],
+  [
     'two balance lines',
     demoWith(['percent: 3\n', 'amount: balance\n']),
     ['a second balance line', 'give this one a percentage'],
@@ -144,8 +149,13 @@ const wrong: readonly (readonly [string, string | Uint8Array, readonly (string |
   ],
   [
     'a hazard that is none',
-    demoWith(['Skin Irrit. 2,', 'Skin Iritt. 2,']),
-    ['"Skin Iritt. 2" is no hazard class and category', 'did you mean Skin Irrit. 2?'],
+    demoWith(['Skin Irrit. 2,', 'Skin Irritates 2,']),
+    ['"Skin Irritates 2" is no hazard class and category', 'did you mean Skin Irrit. 2?'],
+  ],
+  [
+    'an H-code that leaves the category open',
+    demoWith(['Skin Irrit. 2,', 'H314,']),
+    ['H314 alone leaves open which class and category is meant', 'Skin Corr. 1A'],
   ],
   ['a pH off the scale', demoWith(['value: 12.6', 'value: 126']), ['`126` is not a pH', '0 to 14']],
   [
@@ -177,11 +187,11 @@ describe('a record that cannot be used', () => {
     folder = workshop();
   });
 
-  it.each(wrong)('%s', async (_, content, said) => {
+  it.each(wrong)('%s', async (what, content, said) => {
     const path = put(folder, 'bad.yaml', content);
     const out = join(folder, 'made');
     const checked = await inProcess(check, [path]);
-    expect(checked.status).toBe(2);
+    expect(checked.status).toBe(what.includes('check digit') ? 1 : 2);
     expect(checked.out).toBe('');
     for (const words of said) {
       if (typeof words === 'string') expect(checked.err).toContain(words);
@@ -190,7 +200,7 @@ describe('a record that cannot be used', () => {
     expect(checked.err).toContain('bad.yaml');
     expect(checked.err).not.toMatch(stackTrace);
     const made = await inProcess(packet, [path, '--out', out]);
-    expect(made).toEqual({ status: 2, out: '', err: checked.err });
+    expect(made).toEqual({ status: checked.status, out: '', err: checked.err });
     expect(existsSync(out)).toBe(false);
   });
 

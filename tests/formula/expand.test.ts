@@ -247,7 +247,7 @@ describe('raw materials', () => {
   it('must sum to 100 % themselves', () => {
     const short = { name: 'short', formula: [{ name: 'a', percent: 50 }] };
     expect(messages(expand([{ use: short, percent: 100 }]))).toEqual([
-      'short: the lines sum to 50 %: 50 % is missing -> correct a line, or give one line `amount: balance` (usually water)',
+      'short: the lines sum to 50 %: 50 % is missing -> correct a line, or give the line that takes the rest `amount: balance`',
     ]);
   });
 

@@ -14,6 +14,7 @@ const all = [
   'classify',
   'document',
   'draft',
+  'environment',
   'formula',
   'headroom',
   'labelling',
@@ -21,10 +22,12 @@ const all = [
   'notation',
   'pdf',
   'preflight',
+  'provenance',
   'quantity',
   'record',
   'reference',
   'report',
+  'store',
   'text',
   'version.ts',
   'words',
@@ -36,13 +39,19 @@ const all = [
  */
 const may: Readonly<Record<string, readonly [readonly string[], readonly string[]]>> = {
   report: [[], []],
+  // What a document was made from, and who may read it: a mark that every writer of documents sets.
+  provenance: [[], []],
+  // What the machine lends, as arguments.
+  environment: [[], []],
+  // Output folders: knows files and hashes, and nothing of what stands in them.
+  store: [['environment', 'provenance'], []],
   quantity: [['report'], []],
   // CLP Annex VI notation, shared by those who read records and those who read the table.
   notation: [['quantity', 'report'], []],
   record: [['notation', 'quantity', 'report'], []],
   formula: [['notation', 'quantity', 'report'], ['record']],
   // The physical form of a record is a word of the figures.
-  reference: [['notation', 'quantity', 'report'], ['record']],
+  reference: [['notation', 'provenance', 'quantity', 'report'], ['record']],
   classify: [
     ['reference', 'notation', 'quantity', 'report'],
     ['record', 'formula'],
@@ -51,19 +60,19 @@ const may: Readonly<Record<string, readonly [readonly string[], readonly string[
   // Facts to text: the only home of sentences about a result.
   words: [
     ['classify', 'notation', 'quantity', 'report'],
-    ['record', 'reference'],
+    ['record', 'reference', 'store'],
   ],
   text: [['quantity', 'report'], []],
   barcode: [['quantity', 'report'], []],
   // Section 3 of the sheet states percents: it takes the formula and prints numbers.
   document: [
-    ['classify', 'labelling', 'notation', 'quantity', 'report', 'words'],
+    ['classify', 'labelling', 'notation', 'provenance', 'quantity', 'report', 'words'],
     ['formula', 'record', 'reference'],
   ],
   // `document/template.ts` gives the text of a node; the symbol of a pictogram is named by labelling.
   layout: [['document', 'text', 'barcode', 'quantity', 'report'], ['labelling']],
   pdf: [
-    ['quantity', 'report'],
+    ['provenance', 'quantity', 'report'],
     ['layout', 'text'],
   ],
   // Reads bytes alone and never sees the writer.
@@ -74,7 +83,7 @@ const may: Readonly<Record<string, readonly [readonly string[], readonly string[
     ['formula', 'record'],
   ],
   // One product from record to packet: joins the stages, and adds none.
-  draft: [all.filter(name => !['draft', 'headroom'].includes(name)), []],
+  draft: [all.filter(name => !['draft', 'environment', 'headroom', 'store'].includes(name)), []],
   cli: [all, []],
   // Measures parts by themselves, with the files of this computer.
   bench: [[...all, 'cli'], []],
@@ -151,12 +160,13 @@ describe('libraries', () => {
     'bwip-js': /^src\/barcode\/symbols\.ts/,
     handlebars: /^src\/document\/template\.ts/,
     yaml: /^src\/record\//,
-    'zod/mini': /^src\/(record|generate)\/|^src\/layout\/stock\.ts/,
+    'zod/mini': /^src\/(record|generate)\/|^src\/(layout\/stock|store\/manifest)\.ts/,
+    'proper-lockfile': /^src\/environment\/node\.ts/,
     'zod/locales': /^src\/layout\/stock\.ts/,
     'fraction.js': /^src\/(quantity|formula|classify|headroom)\/|^src\/public-types\.ts/,
     'fastest-levenshtein': /^src\/(report|notation)\//,
-    // A dependency of development: runs where the data are made, not at the user's.
-    'csv-parse/sync': /^src\/generate\//,
+    // Tables: those that data are made from, and formulas that a user exports from a spreadsheet.
+    'csv-parse/sync': /^src\/(generate\/|record\/from-table\.ts)/,
   };
 
   const foreign = imports.filter(({ relative, to }) => !relative && !to.startsWith('node:'));

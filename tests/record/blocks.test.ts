@@ -220,6 +220,13 @@ describe('blocks of the record', () => {
   });
 });
 
+it('lengths have bounds', () => {
+  const label = (width: string) =>
+    refused({ packs: [{ id: 'a', contents: '1 L', label: { width, height: '1 m' } }] });
+  expect(label('1e30 mm')).toEqual(['packs[0].label.width: `width`: `1e30 mm` is longer than 10 m']);
+  expect(label('1 m')).toEqual([]);
+});
+
 describe('a raw material known by its hazards alone', () => {
   const drum = (more: string) =>
     load(changed(), {

@@ -211,3 +211,19 @@ it('wrong check digits have a code of their own', () => {
     ),
   ).toEqual(['check-digit']);
 });
+
+it('artwork and logo stay in the folder of the record too', () => {
+  const brand = { logo: '../logo.svg' };
+  const copy = { artwork: { file: '/etc/passwd', areas: [] } };
+  const outcome = parseRecordValue({ ...bare, formula: [water], copy, maker: { brand } }, noFiles);
+  expect(codes(outcome)).toContain('outside-folder');
+  expect(codes(outcome)).toContain('not-relative');
+});
+
+it('no fix proposes what is in a drum', () => {
+  const outcome = load(changed(), {
+    'drums/hypochlorite-12.yaml': 'labelwright: raw-material/1\nname: drum\nhazards: 7\n',
+  });
+  expect(told(outcome).join()).not.toMatch(/water|balance/);
+  expect(told(parseRecordValue({ ...bare, formula: 7 }, noFiles)).join()).not.toMatch(/water/);
+});

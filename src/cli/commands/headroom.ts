@@ -1,9 +1,10 @@
-import { join } from 'node:path';
+import { copyComment } from '../../document/copy-meta.ts';
 import { reasonWriter } from '../../draft/because-json.ts';
+import { copyMark } from '../../draft/inputs-of.ts';
 import type { Product } from '../../draft/open-product.ts';
 import { harmonisedTable, openReference } from '../../draft/open-reference.ts';
 import { findConstituent } from '../../headroom/find-constituent.ts';
-import { headroom } from '../../headroom/headroom.ts';
+import { type Breakpoint, headroom } from '../../headroom/headroom.ts';
 import { headroomJson } from '../../headroom/headroom-json.ts';
 import { headroomText } from '../../headroom/headroom-text.ts';
 import { labelHeadBy } from '../../headroom/label-head.ts';
@@ -15,11 +16,12 @@ import type { Diagnostic } from '../../report/diagnostic.ts';
 import { en } from '../../words/en/index.ts';
 import { parseArguments } from '../arguments.ts';
 import type { Command } from '../command.ts';
+import { store } from '../deliver.ts';
+import { outputFolder } from '../draft.ts';
 import { exit, type Io } from '../io.ts';
 import { open } from '../open.ts';
-import { allow, asOf, basis, json, record as oneRecord, out } from '../options.ts';
+import { allow, asOf, basis, json, record as oneRecord, out, replace } from '../options.ts';
 import { report } from '../report.ts';
-import { writeFiles } from '../write-files.ts';
 
 /** The command as data. */
 export const command: Command = {
@@ -35,6 +37,7 @@ export const command: Command = {
       kind: ['water', 'scaled'],
       does: 'what gives way: water, where there is some, or all others in proportion',
     },
+    replace,
     out,
     json,
     'as-of': asOf,
@@ -78,22 +81,26 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
     return exit.badInput;
   }
   const { of } = result.value;
-  const chart = {
-    name: `headroom-${fileName(of.cas ?? of.name)}.svg`,
-    bytes: new TextEncoder().encode(stripChart(result.value, record.name)),
-  };
-  const paths = writeFiles(parsed.text('out') ?? join('out', record.code), [chart]);
-  if (parsed.flag('json'))
-    io.out(
-      `${JSON.stringify(
-        headroomJson(result.value, record, breakpoint => reasonWriter(breakpoint, en).because),
-        null,
-        2,
-      )}\n`,
-    );
-  else io.out(headroomText(result.value, en));
-  io.err(`${paths.join('\n')}\n`);
-  return exit.done;
+  const mark = copyMark({ ...product, reference: reference.value }, 'review');
+  const stored = await store(product, {
+    folder: outputFolder(record.code, parsed.text('out')),
+    asOf: date,
+    files: [
+      {
+        name: `headroom-${fileName(of.cas ?? of.name)}.svg`,
+        kind: 'review',
+        bytes: `${stripChart(result.value, record.name).trimEnd()}\n${copyComment(mark)}\n`,
+      },
+    ],
+    replace: parsed.flag('replace'),
+  });
+  report(stored.findings, io);
+  if (parsed.flag('json')) {
+    const writerOf = (breakpoint: Breakpoint) => reasonWriter(breakpoint, en).because;
+    io.out(`${JSON.stringify(headroomJson(result.value, record, writerOf), null, 2)}\n`);
+  } else io.out(headroomText(result.value, en));
+  if (stored.status === exit.done) io.err(`${stored.written.join('\n')}\n`);
+  return stored.status;
 }
 
 /** Water where there is some to give way, else all others in proportion. */

@@ -1,13 +1,14 @@
 import { draftLabel, type LabelAudience } from '../../draft/draft-label.ts';
+import { copyMark } from '../../draft/inputs-of.ts';
 import { loadFonts } from '../../text/font-library.ts';
 import { parseArguments } from '../arguments.ts';
 import { choosePack } from '../choose-pack.ts';
 import type { Command } from '../command.ts';
+import { leaveBehind, printWritten, store } from '../deliver.ts';
 import { openClassified, outputFolder } from '../draft.ts';
 import { exit, type Io } from '../io.ts';
-import { allow, asOf, json, out, record } from '../options.ts';
+import { allow, asOf, json, out, record, replace } from '../options.ts';
 import { report } from '../report.ts';
-import { writeOutput } from '../write-files.ts';
 
 const audiences: readonly LabelAudience[] = ['us-workplace'];
 
@@ -24,6 +25,7 @@ export const command: Command = {
     pack: { kind: 'text', value: 'ID', does: 'pack of the record; may be left out where there is one' },
     for: { kind: audiences, does: `whom the label is for; ${audiences[0]} where it is left out` },
     only: { kind: ['precautions'], does: 'the regulated panel alone, to drop into artwork' },
+    replace,
     out,
     json,
     'as-of': asOf,
@@ -40,15 +42,28 @@ export const command: Command = {
 export async function run(args: readonly string[], io: Io): Promise<number> {
   const parsed = parseArguments(args, command);
   const date = parsed.text('as-of') ?? io.today;
-  const product = await openClassified(parsed.positional[0]!, 'us-hcs', date, io);
+  const [path, out] = [parsed.positional[0]!, parsed.text('out')];
+  const product = await openClassified(path, 'us-hcs', date, io, out);
   if (!product) return exit.badInput;
   const pack = choosePack(product.record, parsed.text('pack'));
   const audience = (parsed.text('for') ?? 'us-workplace') as LabelAudience;
   const only = parsed.text('only') === 'precautions' ? 'precautions' : undefined;
   const label = await draftLabel(product, { pack, audience, only, date }, await loadFonts());
   report(label.diagnostics, io);
-  if (!label.ok) return exit.notMet;
+  if (!label.ok) {
+    const { fingerprint } = copyMark(product, 'distribution');
+    report(await leaveBehind(path, out, `the label of ${pack.id} cannot be made`, fingerprint), io);
+    return exit.notMet;
+  }
   const name = `label-${pack.id}${only ? `-${only}` : ''}.pdf`;
-  const files = [{ name, bytes: label.value }];
-  return writeOutput(outputFolder(product.record.code, parsed.text('out')), files, parsed.flag('json'), io);
+  const { findings, status, written } = await store(product, {
+    folder: outputFolder(product.record.code, out),
+    asOf: date,
+    files: [{ name, kind: 'distribution', bytes: label.value }],
+    replace: parsed.flag('replace'),
+  });
+  report(findings, io);
+  if (status === exit.done)
+    printWritten(written, [...label.diagnostics, ...findings], parsed.flag('json'), io);
+  return status;
 }

@@ -1,15 +1,16 @@
 import { draftSheet } from '../../draft/draft-sheet.ts';
+import { copyMark } from '../../draft/inputs-of.ts';
 import type { PaperName } from '../../layout/sheet/layout-sheet.ts';
 import type { BasisId } from '../../reference/basis.ts';
 import { loadFonts } from '../../text/font-library.ts';
 import { en } from '../../words/en/index.ts';
 import { parseArguments } from '../arguments.ts';
 import type { Command } from '../command.ts';
+import { leaveBehind, printWritten, store } from '../deliver.ts';
 import { openClassified, outputFolder } from '../draft.ts';
 import { exit, type Io } from '../io.ts';
-import { allow, asOf, basis, json, out, record } from '../options.ts';
+import { allow, asOf, basis, json, out, record, replace } from '../options.ts';
 import { report } from '../report.ts';
-import { writeOutput } from '../write-files.ts';
 
 /** Bases for which there is a template of the data sheet. */
 const sheetBases: readonly BasisId[] = ['us-hcs'];
@@ -23,6 +24,7 @@ export const command: Command = {
   options: {
     basis: basis(sheetBases),
     paper: { kind: ['letter', 'a4'], does: 'size of the pages; letter where it is left out' },
+    replace,
     out,
     json,
     'as-of': asOf,
@@ -37,17 +39,30 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
   const parsed = parseArguments(args, command);
   const date = parsed.text('as-of') ?? io.today;
   const by = (parsed.text('basis') ?? 'us-hcs') as BasisId;
-  const product = await openClassified(parsed.positional[0]!, by, date, io);
+  const [path, folder] = [parsed.positional[0]!, parsed.text('out')];
+  const product = await openClassified(path, by, date, io, folder);
   if (!product) return exit.badInput;
   const paper = (parsed.text('paper') ?? 'letter') as PaperName;
   const sheet = await draftSheet(product, { date, paper }, await loadFonts(), en);
   report(sheet.diagnostics, io);
-  if (!sheet.ok) return exit.notMet;
+  if (!sheet.ok) {
+    const { fingerprint } = copyMark(product, 'distribution');
+    report(await leaveBehind(path, folder, 'the data sheet cannot be made', fingerprint), io);
+    return exit.notMet;
+  }
   const { pdf, html, json } = sheet.value;
-  const files = [
-    { name: 'sds.pdf', bytes: pdf },
-    { name: 'sds.html', bytes: html },
-    { name: 'sds.json', bytes: json },
-  ];
-  return writeOutput(outputFolder(product.record.code, parsed.text('out')), files, parsed.flag('json'), io);
+  const { findings, status, written } = await store(product, {
+    folder: outputFolder(product.record.code, folder),
+    asOf: date,
+    files: [
+      { name: 'sds.pdf', kind: 'distribution', bytes: pdf },
+      { name: 'sds.html', kind: 'distribution', bytes: html },
+      { name: 'sds.json', kind: 'distribution', bytes: json },
+    ],
+    replace: parsed.flag('replace'),
+  });
+  report(findings, io);
+  if (status === exit.done)
+    printWritten(written, [...sheet.diagnostics, ...findings], parsed.flag('json'), io);
+  return status;
 }

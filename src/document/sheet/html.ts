@@ -1,5 +1,7 @@
 import css from '../../../templates/sheets/sheet-css.json' with { type: 'json' };
 import symbols from '../../../templates/symbols/ghs-symbols.json' with { type: 'json' };
+import type { CopyMark } from '../../provenance/copy-mark.ts';
+import { copyMeta } from '../copy-meta.ts';
 import type { Element, Node } from '../nodes.ts';
 import type { SheetModel } from '../sheet.ts';
 
@@ -8,14 +10,14 @@ const ESCAPES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '
 const escaped = (text: string): string => text.replace(/[&<>"]/gu, character => ESCAPES[character]!);
 
 /** The sheet as one HTML page without any other file: styles and pictograms inside, printable. */
-export function sheetHtml({ root, title, subject, language, running }: SheetModel): string {
+export function sheetHtml({ root, title, subject, language, running }: SheetModel, copy?: CopyMark): string {
   const notice = running.draft ? `<p class="running">${escaped(running.draft)}</p>\n` : '';
   return `<!DOCTYPE html>
 <html lang="${escaped(language)}">
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
-<title>${escaped(title)}</title>
+${copy ? `${copyMeta(copy)}\n` : ''}<title>${escaped(title)}</title>
 <meta name="description" content="${escaped(subject)}">
 <style>
 ${css.rules.join('\n')}

@@ -1,3 +1,4 @@
+import type { CopyKind, CopyMark } from '../../provenance/copy-mark.ts';
 import type { ItemState, SheetItem } from './content.ts';
 import type { SheetInput } from './input.ts';
 import { dayOf, revisionOf } from './other-information.ts';
@@ -8,12 +9,12 @@ export type JsonTable = readonly Readonly<Record<string, string>>[];
 
 export interface SheetJson {
   readonly schema: 'labelwright/sheet/1';
+  readonly copy?: CopyKind;
+  readonly fingerprint?: string;
   readonly product: { readonly name: string; readonly code: string };
   readonly basis: { readonly id: string; readonly title: string; readonly asOf: string };
   readonly date: string;
   readonly draft: boolean;
-  /** What may leave the shop: what section 3 discloses, and nothing more. */
-  readonly copy: 'distribution';
   readonly language: string;
   readonly revision: string | null;
   readonly sections: readonly {
@@ -39,15 +40,15 @@ export interface SheetJsonItem {
 }
 
 /** The sheet as structured data; the same texts as the printed one. */
-export function sheetJson(input: SheetInput): SheetJson {
+export function sheetJson(input: SheetInput, copy?: CopyMark): SheetJson {
   const { record, classification, draft } = input;
   return {
     schema: 'labelwright/sheet/1',
+    ...(copy && { copy: copy.kind, fingerprint: copy.fingerprint }),
     product: { name: record.name, code: record.code },
     basis: classification.basis,
     date: dayOf(input),
     draft,
-    copy: 'distribution',
     language: input.words.language,
     revision: revisionOf(input),
     sections: sheetSections(input).map(({ number, title, items }) => ({

@@ -28,7 +28,6 @@ export const workSheet: WorkSheetWords = {
   replaced: (text, outcome, calculation) => `${text}; the calculation would give ${outcome} (${calculation})`,
   ranged: (text, ends, milder) =>
     `${text}; taken of ranges: ${ends.map(({ name, taken, low, high }) => `${taken} % ${name} of ${low} to ${high} %`).join(', ')}; at their milder ends ${milder}`,
-  review: { title: 'Review', rows: ['Reviewed by', 'Qualification', 'Date', 'Changes asked for'] },
 };
 
 /** Outcomes of a class. */

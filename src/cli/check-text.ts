@@ -1,0 +1,62 @@
+import type { Resolved } from '../classify/resolve.ts';
+import type { CheckedProduct } from '../draft/checked-product.ts';
+import type { WeighOut } from '../formula/weigh-out.ts';
+import { Exact } from '../quantity/exact.ts';
+import { inUnit } from '../quantity/measure.ts';
+import { show } from '../quantity/print.ts';
+import type { Diagnostic } from '../report/diagnostic.ts';
+
+const range = (low: number, high: number): string =>
+  show(low) === show(high) ? show(high) : `${show(low)} to ${show(high)}`;
+
+const unknownOf = ({ data }: Resolved): string =>
+  data.noData ? 'no data at all' : [...data.unknown].join(', ');
+
+/** What `check` says of one record. @param notes questions that hinder nothing */
+export function checkText(
+  { product, resolved, readAs, entryNames, weighOut }: CheckedProduct,
+  notes: readonly Diagnostic[],
+): string {
+  const { record, formula } = product;
+  const rows = formula.constituents.map(({ name, cas, low, high, via, undisclosed }, i) => {
+    const unknown = unknownOf(resolved[i]!);
+    const from = via.length > 0 ? `  comes with ${via.join(', ')}` : '';
+    const whole = undisclosed ? '  composition not given by its supplier' : '';
+    const called = cas === null ? undefined : entryNames.get(cas);
+    return `  ${range(low.value, high.value).padStart(18)} %  ${name}${cas ? ` (${cas})` : ''}${called ? `, in the table: ${called}` : ''}${from}${whole}${unknown ? `  [unknown: ${unknown}]` : ''}`;
+  });
+  const unknown = resolved.filter(each => unknownOf(each) !== '').length;
+  const basis = record.form === 'gas' ? 'by volume' : 'by weight';
+  return [
+    `${record.name} (${record.code}): ${formula.constituents.length} constituents, 100 % ${basis}`,
+    ...rows,
+    unknown === 0
+      ? '  every constituent has data'
+      : `  ${unknown} of ${resolved.length} constituents have unknown endpoints`,
+    ...readAs.map(({ name, written, read }) => `  ${name}: "${written}" is read as ${read.join(' and ')}`),
+    ...(weighOut ? weighOutText(weighOut) : []),
+    ...notes.map(({ message, hint }) => `  note: ${message}${hint ? `; ${hint}` : ''}`),
+    '',
+  ].join('\n');
+}
+
+function weighOutText({ grams, assumed, lines }: WeighOut): string[] {
+  const kilograms = (value: Exact) => inUnit(value, 'mass', 'kg').value;
+  const pounds = (value: Exact) => inUnit(value, 'mass', 'lb').value;
+  const head = `  to weigh out for ${show(kilograms(grams))} kg (${short(pounds(grams))} lb)${assumed ? ', as the record names no batch' : ''}:`;
+  return [
+    head,
+    ...lines.map(({ name, lowGrams, highGrams, density }) => {
+      const both = (of: (value: Exact) => number) => {
+        const [low, high] = [short(of(lowGrams)), short(of(highGrams))];
+        return low === high ? high : `${low} to ${high}`;
+      };
+      const gallons = density
+        ? `  ${both(value => inUnit(Exact.fraction(value.exact.div(density.exact)), 'volume', 'gal').value)} gal`
+        : '';
+      return `  ${both(kilograms).padStart(18)} kg  ${both(pounds)} lb${gallons}  ${name}`;
+    }),
+  ];
+}
+
+const short = (value: number): string => String(Number(value.toPrecision(4)));
