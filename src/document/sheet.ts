@@ -9,6 +9,7 @@ export { claimFindings } from './sheet/claims.ts';
 export { sheetHtml } from './sheet/html.ts';
 export type { SheetInput } from './sheet/input.ts';
 export { sheetJson } from './sheet/json.ts';
+export { sheetQuestions } from './sheet/open-items.ts';
 
 /** A safety data sheet as a tree of nodes without coordinates, with what runs on every page. */
 export interface SheetModel {

@@ -1,5 +1,5 @@
 import type { SheetInput } from '../document/sheet.ts';
-import { claimFindings, sheetDocument, sheetHtml, sheetJson } from '../document/sheet.ts';
+import { claimFindings, sheetDocument, sheetHtml, sheetJson, sheetQuestions } from '../document/sheet.ts';
 import { loadTemplate } from '../document/template.ts';
 import type { Attachment } from '../layout/frame.ts';
 import { layoutSheet, type PaperName } from '../layout/sheet/layout-sheet.ts';
@@ -28,6 +28,8 @@ export interface DraftSheet {
   readonly pdf: Uint8Array;
   readonly html: string;
   readonly json: string;
+  /** What a reviewer must look at, for the review copies. */
+  readonly review: readonly string[];
 }
 
 /**
@@ -88,7 +90,21 @@ export async function draftSheet(
   }
   if (hasErrors(found))
     throw new Error(`preflight of the sheet: ${found.map(({ message }) => message).join('; ')}`);
-  return succeed({ pdf, html: sheetHtml(model, copy), json }, [...claims, ...found]);
+  return succeed({ pdf, html: sheetHtml(model, copy), json, review: questions(input) }, [
+    ...claims,
+    ...found,
+  ]);
+}
+
+/** What the sheet leaves open, in words: mandatory sections first. */
+function questions(input: SheetInput): readonly string[] {
+  const { review } = input.words;
+  const { open, belowCutOff } = sheetQuestions(input);
+  const lines = [true, false].flatMap(mandatory => {
+    const items = open.filter(item => item.mandatory === mandatory);
+    return items.length > 0 ? [review.unsearched(items, mandatory)] : [];
+  });
+  return belowCutOff.length > 0 ? [...lines, review.belowCutOff(belowCutOff)] : lines;
 }
 
 /** The sheet as data beside its pages (ISO 32000-1 7.11.4): the same texts and nothing else. */

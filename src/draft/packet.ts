@@ -96,7 +96,7 @@ export async function makePacket(
       bytes: `${copyComment(review)}\n${workSheetMarkdown({ record, classification, elements, words })}`,
     },
   );
-  const points = reviewPoints(product, words);
+  const points = [...(sheet.ok ? sheet.value.review : []), ...reviewPoints(product, words)];
   const index = await indexPage(product, files, points, diagnostics, date, review, words);
   return {
     files: [...files, { name: 'index.html', what: 'index of this packet', kind: 'review', bytes: index }],

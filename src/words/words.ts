@@ -78,6 +78,13 @@ export interface ReviewWords {
   byEvidence(codes: readonly string[]): string;
   choice(reading: string, take: string, reason: string): string;
   leftOff(what: string, why: string): string;
+  /** Subheadings of the sheet that nobody has searched for yet. */
+  unsearched(
+    items: readonly { readonly section: number; readonly heading: string }[],
+    mandatory: boolean,
+  ): string;
+  /** Ingredients that section 3 does not list. */
+  belowCutOff(names: readonly string[]): string;
 }
 
 /** Facts about a result turned into text of one language. */

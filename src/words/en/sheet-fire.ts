@@ -2,6 +2,9 @@
 export const fire = {
   'media-water': 'Water in large amounts.',
   'media-dry': 'Dry sand or powder for burning metals.',
+  'media-flammable': 'Water spray, alcohol-resistant foam, dry chemical or carbon dioxide.',
+  'media-gas':
+    'Do not put out burning gas unless the leak can be stopped. Cool what stands near with water spray.',
   'media-surrounding':
     'The classification names no fire hazard. Choose media for what burns around the product: water spray, foam, dry chemical or carbon dioxide.',
   'media-undecided':
