@@ -61,4 +61,5 @@ export type { Position, Severity } from './report/diagnostic.ts';
 export type { OutputFile } from './store/delivery.ts';
 export type { FontFiles } from './text/font-library.ts';
 export type { FaceMetrics, FaceName, FontLibrary, Glyph, GlyphRun, OutlineCommand } from './text/glyph-run.ts';
+export type { SheetWords } from './words/sheet-words.ts';
 export type { Names, RangeEnd, ReadingWords, Reasoned, ReviewWords, StatementTelling, Telling, WorkSheetWords } from './words/words.ts';

@@ -1,13 +1,15 @@
 import type { Element } from './nodes.ts';
+import { fill } from './sheet/fill.ts';
 import type { SheetInput } from './sheet/input.ts';
-import { revisionOf } from './sheet/other-information.ts';
-import { fill, phrases } from './sheet/phrases.ts';
+import { dayOf, revisionOf } from './sheet/other-information.ts';
 import { sheetSections } from './sheet/sections.ts';
 import type { Template } from './template.ts';
 
+export { claimFindings } from './sheet/claims.ts';
 export { sheetHtml } from './sheet/html.ts';
 export type { SheetInput } from './sheet/input.ts';
 export { sheetJson } from './sheet/json.ts';
+export { sheetQuestions } from './sheet/open-items.ts';
 
 /** A safety data sheet as a tree of nodes without coordinates, with what runs on every page. */
 export interface SheetModel {
@@ -24,6 +26,8 @@ export interface SheetModel {
     readonly draft: string | null;
     /** Maker, code, revision and date. */
     readonly foot: string;
+    /** The number of a page and how many there are. */
+    page(number: number, count: number): string;
   };
 }
 
@@ -32,25 +36,27 @@ export interface SheetModel {
  * @throws TemplateError where the template asks for what is not there
  */
 export function sheetDocument(input: SheetInput, template: Template): SheetModel {
-  const { record, classification, draft, date } = input;
-  const { frame } = phrases;
+  const { record, classification, draft } = input;
+  const { frame } = input.words.sheet;
+  const day = dayOf(input);
   const revision = revisionOf(input);
   const standing = [
     fill(frame.code, { code: record.code }),
     ...(revision ? [fill(frame.revision, { revision })] : []),
-    fill(frame.date, { date: date.slice(0, 10) }),
+    fill(frame.date, { date: day }),
     fill(frame.basis, { basis: classification.basis.title }),
   ];
   const sections = sheetSections(input).map(section => ({
     ...section,
     items: section.items.map(item => ({
       ...item,
-      id: `${section.number}-${item.key}`,
+      id: `item-${section.number}-${item.key}`,
       lines: [...item.text, ...item.list, ...item.notes],
     })),
   }));
+  const language = input.words.language === 'en' ? 'en-US' : input.words.language;
   const root = template.fill({
-    language: 'en-US',
+    language,
     phrases: frame,
     name: record.name,
     standing,
@@ -60,14 +66,15 @@ export function sheetDocument(input: SheetInput, template: Template): SheetModel
   return {
     root,
     title: `${frame.kind}: ${record.name}`,
-    subject: draft ? `${frame.kind}, draft for qualified review` : frame.kind,
-    language: root.attributes.lang ?? 'en-US',
-    date,
+    subject: fill(draft ? frame.draftSubject : frame.subject, { kind: frame.kind, copy: frame.copy }),
+    language: root.attributes.lang ?? language,
+    date: `${day}T00:00:00Z`,
     running: {
       product: record.name,
       kind: frame.kind,
       draft: draft ? frame.runningDraft : null,
       foot: [...standing.slice(0, -1), record.maker.name].join(' · '),
+      page: (number, count) => fill(frame.page, { number, count }),
     },
   };
 }

@@ -1,6 +1,7 @@
 import type { SheetInput } from '../document/sheet.ts';
-import { sheetDocument, sheetHtml, sheetJson } from '../document/sheet.ts';
+import { claimFindings, sheetDocument, sheetHtml, sheetJson, sheetQuestions } from '../document/sheet.ts';
 import { loadTemplate } from '../document/template.ts';
+import type { Attachment } from '../layout/frame.ts';
 import { layoutSheet, type PaperName } from '../layout/sheet/layout-sheet.ts';
 import { writePdf } from '../pdf/write.ts';
 import { preflight } from '../preflight/preflight.ts';
@@ -28,11 +29,14 @@ export interface DraftSheet {
   readonly pdf: Uint8Array;
   readonly html: string;
   readonly json: string;
+  /** What a reviewer must look at, for the review copies. */
+  readonly review: readonly string[];
 }
 
 /**
- * Drafts the safety data sheet (29 CFR 1910.1200(g), App. D) as tagged PDF, web page and JSON.
- * @returns errors where a required fact is missing or the fonts lack a character.
+ * Drafts the safety data sheet (29 CFR 1910.1200(g), App. D) as tagged PDF, web page and JSON: a distribution copy,
+ * which discloses in text, attachment and metadata what section 3 discloses.
+ * @returns errors where a required fact is missing, a trade-secret claim cannot be kept, or the fonts lack a character.
  */
 export async function draftSheet(
   product: ClassifiedProduct,
@@ -64,13 +68,16 @@ export async function draftSheet(
     revision: record.revision,
     draft: true,
   };
+  const claims = claimFindings(input);
+  if (hasErrors(claims)) return fail(...claims);
   const template = await loadTemplate(packagePath('templates'), `sheets/${reference.basis.id}.hbs`);
   const model = sheetDocument(input, template);
   const copy = copyMark(product, 'distribution');
+  const json = `${JSON.stringify(sheetJson(input, copy), null, 2)}\n`;
   let pdf: Uint8Array;
   let found: Diagnostic[];
   try {
-    const document = layoutSheet(model, fonts, { paper });
+    const document = layoutSheet(model, fonts, { paper, attachments: [disclosed(json, words)] });
     pdf = await writePdf(document, fonts, { kind: 'sheet', version: VERSION, copy });
     found = await preflight(pdf, { kind: 'sheet' });
   } catch (error) {
@@ -85,8 +92,29 @@ export async function draftSheet(
   }
   if (hasErrors(found))
     throw new Error(`preflight of the sheet: ${found.map(({ message }) => message).join('; ')}`);
-  return succeed(
-    { pdf, html: sheetHtml(model, copy), json: `${JSON.stringify(sheetJson(input, copy), null, 2)}\n` },
-    [...statementFindings(record, elements, words, 'warning'), ...found],
-  );
+  return succeed({ pdf, html: sheetHtml(model, copy), json, review: questions(input) }, [
+    ...claims,
+    ...statementFindings(record, elements, words, 'warning'),
+    ...found,
+  ]);
 }
+
+/** What the sheet leaves open, in words: mandatory sections first. */
+function questions(input: SheetInput): readonly string[] {
+  const { review } = input.words;
+  const { open, belowCutOff } = sheetQuestions(input);
+  const lines = [true, false].flatMap(mandatory => {
+    const items = open.filter(item => item.mandatory === mandatory);
+    return items.length > 0 ? [review.unsearched(items, mandatory)] : [];
+  });
+  return belowCutOff.length > 0 ? [...lines, review.belowCutOff(belowCutOff)] : lines;
+}
+
+/** The sheet as data beside its pages (ISO 32000-1 7.11.4): the same texts and nothing else. */
+const disclosed = (json: string, { sheet }: Words): Attachment => ({
+  name: 'sds.json',
+  mediaType: 'application/json',
+  description: sheet.frame.attachment,
+  relationship: 'Data',
+  bytes: new TextEncoder().encode(json),
+});

@@ -96,7 +96,7 @@ export async function makePacket(
       bytes: `${copyComment(review)}\n${workSheetMarkdown({ record, classification, elements, words })}`,
     },
   );
-  const points = reviewPoints(product, words);
+  const points = [...(sheet.ok ? sheet.value.review : []), ...reviewPoints(product, words)];
   const found = [...new Map(diagnostics.map(each => [JSON.stringify(each), each])).values()];
   const index = await indexPage(product, files, points, found, date, review, words);
   return {

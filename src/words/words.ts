@@ -9,6 +9,7 @@ import type { Conditional, PrecautionaryStatement, Unused } from '../labelling/l
 import type { OmissionReason } from '../labelling/omission-reason.ts';
 import type { PurposeDecision, WorkplaceStatement } from '../labelling/purposes.ts';
 import type { Style } from '../quantity/print.ts';
+import type { SheetWords } from './sheet-words.ts';
 
 /** How a constituent is called, by its place in the list: whoever prints decides what may be told. */
 export type Names = (constituent: number) => string;
@@ -81,6 +82,13 @@ export interface ReviewWords {
   byEvidence(codes: readonly string[]): string;
   choice(reading: string, take: string, reason: string): string;
   leftOff(what: string, why: string): string;
+  /** Subheadings of the sheet that nobody has searched for yet. */
+  unsearched(
+    items: readonly { readonly section: number; readonly heading: string }[],
+    mandatory: boolean,
+  ): string;
+  /** Ingredients that section 3 does not list. */
+  belowCutOff(names: readonly string[]): string;
 }
 
 /** Label elements: what is left off, lacks words, stands on an open condition, or is combined here. */
@@ -112,6 +120,7 @@ export interface Words {
   /** What else the calculation works from: estimates, M-factors, specific limits, marks of the record. */
   values(constituent: ClassifiedConstituent): readonly string[];
   readonly workSheet: WorkSheetWords;
+  readonly sheet: SheetWords;
   readonly outcomes: Readonly<Record<string, string>>;
   readonly review: ReviewWords;
   readonly statements: StatementTelling;

@@ -121,7 +121,7 @@ describe.each(products)('the packet of $file', ({ file, code, pack, gtin, die })
   });
 
   // Contract: a copy that may leave the shop carries no record and no reasons.
-  it('has a data sheet with sixteen sections in order, tagged, with nothing attached', async () => {
+  it('has a data sheet with sixteen sections in order, tagged, with its own data attached and no more', async () => {
     const bytes = bytesOf(out, 'sds.pdf');
     const pages = await extractText(bytes);
     const text = letters(pages.join(''));
@@ -138,7 +138,10 @@ describe.each(products)('the packet of $file', ({ file, code, pack, gtin, die })
     const pdf = await openPdf(bytes);
     try {
       expect(await pdf.getMarkInfo()).toMatchObject({ Marked: true });
-      expect(await pdf.getAttachments()).toBeNull();
+      const attached = (await pdf.getAttachments()) as Record<string, { content: Uint8Array }>;
+      // A copy that leaves the shop carries the data of its own pages, never the record or the reasons.
+      expect(Object.keys(attached)).toEqual(['sds.json']);
+      expect(Buffer.from(attached['sds.json']!.content)).toEqual(Buffer.from(bytesOf(out, 'sds.json')));
     } finally {
       await pdf.loadingTask.destroy();
     }

@@ -1,7 +1,8 @@
 import source from '../../../hazard-data/exposure/carcinogen-lists.source.json' with { type: 'json' };
-import { carcinogenWords, listingRows, setAsideTexts } from '../../words/en/carcinogens.ts';
 import type { ItemBody } from './content.ts';
 import type { SheetInput } from './input.ts';
+import { secretsOf } from './secrets.ts';
+import { maskedListings } from './withheld-look-ups.ts';
 
 /** The lists with their editions, for the sheet's notes. */
 export const listVersions = (): Readonly<Record<'ntp' | 'iarc' | 'osha', string>> => {
@@ -11,19 +12,24 @@ export const listVersions = (): Readonly<Record<'ntp' | 'iarc' | 'osha', string>
 };
 
 /** Listings of every ingredient, named in section 3 or not (Table D.1, 11 (f)). */
-export function carcinogens({ record, classification, exposure }: SheetInput): ItemBody {
-  const { form } = record;
-  const sought = classification.constituents
-    .filter(({ water }) => !water)
-    .map(({ name, cas }) => ({ name, lookUp: exposure.carcinogens({ name, cas, form }) }));
-  const rows = sought.flatMap(({ name, lookUp }) => listingRows(name, lookUp));
+export function carcinogens(input: SheetInput): ItemBody {
+  const { record, classification, exposure } = input;
+  const { carcinogens: words } = input.words.sheet;
+  const secrets = secretsOf(input);
+  const sought = classification.constituents.flatMap(({ name, cas, water }, at) => {
+    if (water) return [];
+    const lookUp = exposure.carcinogens({ name, cas, form: record.form });
+    const told = secrets.name(at);
+    return [{ name: told, lookUp: secrets.identity.has(at) ? maskedListings(lookUp, told) : lookUp }];
+  });
+  const rows = sought.flatMap(({ name, lookUp }) => words.rows(name, lookUp));
   const { ntp, iarc, osha } = listVersions();
   return {
-    text: rows.length > 0 ? [] : [carcinogenWords.none(sought.length)],
-    table: rows.length > 0 ? { columns: carcinogenWords.columns, rows } : null,
+    text: rows.length > 0 ? [] : [words.none(sought.length)],
+    table: rows.length > 0 ? { columns: words.columns, rows } : null,
     notes: [
-      ...sought.flatMap(({ name, lookUp }) => setAsideTexts(name, lookUp)),
-      carcinogenWords.editions([ntp, iarc, osha]),
+      ...sought.flatMap(({ name, lookUp }) => words.setAside(name, lookUp)),
+      words.editions([ntp, iarc, osha]),
     ],
     source: 'reference tables',
   };

@@ -1,73 +1,133 @@
 import { percentText, prescribedRange } from './concentration.ts';
-import { bodyOf, firstBody, type SectionBodies } from './content.ts';
+import { bodyOf, type ItemBody, nothing, type SectionBodies, said } from './content.ts';
 import { type Ingredient, ingredients } from './disclosure.ts';
+import { figure, fill } from './fill.ts';
 import { hazardTitle, isOfStandard } from './hazards.ts';
 import type { SheetInput } from './input.ts';
-import { figure, fill, phrases } from './phrases.ts';
+import { rangeOrigins } from './range-origin.ts';
+import { type Secrets, secretsOf } from './secrets.ts';
 
-const words = phrases.composition;
-
-/** Section 3 (29 CFR 1910.1200 App. D, Table D.1, 3). */
+/** Section 3 (29 CFR 1910.1200 App. D, Table D.1, 3; what is withheld, paragraph (i)(1)). */
 export function composition(input: SheetInput): SectionBodies {
+  const { composition: words } = input.words.sheet;
   const all = ingredients(input);
   const listed = all.filter(ingredient => ingredient.listed);
-  const others = all.filter(ingredient => !ingredient.listed);
-  const withheld = input.withholdConcentrations === true;
-  const ranged = listed.some(isRange);
+  const secrets = secretsOf(input);
   const columns = words.columns.map((column, at) =>
     at === 2 && input.record.form === 'gas' ? words.gasColumn : column,
   );
   const rows = listed.map(ingredient => [
-    ingredient.classified.name,
-    ingredient.classified.cas ?? words.noCas,
-    concentration(ingredient, withheld),
+    secrets.name(ingredient.index),
+    secrets.identity.has(ingredient.index) ? words.casWithheld : (ingredient.classified.cas ?? words.noCas),
+    concentration(ingredient, secrets, words.to),
     ingredient.hazards
       .filter(({ hazardClass }) => isOfStandard(hazardClass))
-      .map(hazardTitle)
+      .map(hazard => hazardTitle(hazard, input.words.sheet))
       .join('; '),
   ]);
+  const table = bodyOf('product record', { table: { columns, rows } });
   return {
     ingredients: {
-      ...firstBody(words.noneListed, bodyOf('product record', { table: { columns, rows } })),
-      notes: summary(input, others),
+      ...(table ?? said('calculation', all.some(hasNoData) ? words.noneListedUnjudged : words.noneListed)),
+      notes: summary(
+        input,
+        all.filter(ingredient => !ingredient.listed),
+        secrets,
+      ),
     },
-    synonyms: { text: [words.synonyms], source: 'none' },
-    impurities: { text: [words.impurities], source: 'none' },
-    concentrations: {
-      text: [withheld ? words.prescribed : ranged ? words.ranges : words.exact],
-      source: 'product record',
-    },
-    'trade-secret': { text: [withheld ? words.claim : words.noClaim], source: 'product record' },
+    synonyms: ownOf(input, listed, ({ synonyms }) => synonyms.join(', ')),
+    impurities: ownOf(input, listed, ({ impurities }) => impurities),
+    concentrations: concentrations(input, listed, secrets),
+    'trade-secret': claims(input, secrets),
   };
 }
 
-function concentration({ classified }: Ingredient, withheld: boolean): string {
-  const [low, high] = [classified.low.value, classified.high.value];
-  const range = withheld ? prescribedRange({ low, high }) : null;
-  if (range) return `${range.low} to ${range.high}`;
-  return percentText(classified.low, classified.high);
+function concentration({ classified, index }: Ingredient, { percent }: Secrets, to: string): string {
+  const { low, high } = classified;
+  if (!percent.has(index)) return percentText(low, high, to);
+  const range = prescribedRange({ low: low.value, high: high.value });
+  return range ? fill(to, { ...range }) : '–';
 }
 
-/** What is left of the mixture, in a sentence or two. */
+/** What the record says of single ingredients that section 3 lists. */
+function ownOf(
+  input: SheetInput,
+  listed: readonly Ingredient[],
+  told: (of: SheetInput['record']['sheetIngredients'][number]) => string | null,
+): ItemBody {
+  const { name } = secretsOf(input);
+  const { withName } = input.words.sheet.composition;
+  const text = listed.flatMap(({ own, index }) => {
+    const each = own && told(own);
+    return each ? [fill(withName, { name: name(index), text: each })] : [];
+  });
+  return bodyOf('product record', { text }) ?? nothing;
+}
+
+/** Which concentrations are exact, which ranges, and whose ranges they are. */
+function concentrations(
+  input: SheetInput,
+  listed: readonly Ingredient[],
+  { percent, name }: Secrets,
+): ItemBody {
+  const { composition: words } = input.words.sheet;
+  const shown = listed.filter(({ index }) => !percent.has(index));
+  const ranged = shown.filter(isRange);
+  const names = (some: readonly Ingredient[]) => ({ names: some.map(({ index }) => name(index)).join('; ') });
+  const of = (origin: 'supplier' | 'maker') =>
+    ranged.filter(({ classified }) => rangeOrigins(input.record, classified).has(origin));
+  const sentence = (phrase: string, some: readonly Ingredient[]) =>
+    some.length > 0 ? [fill(phrase, names(some))] : [];
+  return said(
+    'product record',
+    ...(ranged.length < shown.length || listed.length === 0 ? [words.exact] : []),
+    ...sentence(words.makerRange, of('maker')),
+    ...sentence(words.supplierRange, of('supplier')),
+    ...sentence(
+      words.prescribed,
+      listed.filter(({ index }) => percent.has(index)),
+    ),
+  );
+}
+
+/** What is withheld and by whom ((i)(1)(iii) and (vii), (i)(2)). */
+function claims(input: SheetInput, { identity, percent, name }: Secrets): ItemBody {
+  const { composition: words } = input.words.sheet;
+  const { maker } = input.record;
+  const names = (places: Iterable<number>) => ({ names: [...places].map(name).join('; ') });
+  const supplier = input.formula.constituents.flatMap(({ undisclosed }, at) => (undisclosed ? [at] : []));
+  const claimed = identity.size + percent.size > 0;
+  const text = [
+    ...(identity.size > 0 ? [fill(words.claimIdentity, names(identity))] : []),
+    ...(percent.size > 0 ? [fill(words.claimPercent, names(percent))] : []),
+    ...(claimed ? [fill(words.disclosed, { telephone: maker.emergency.telephone })] : []),
+    ...(supplier.length > 0 ? [fill(words.supplierWithholds, names(supplier))] : []),
+  ];
+  return said('product record', ...(text.length > 0 ? text : [words.noClaim]));
+}
+
+/** What is left of the mixture, in a sentence or two; no total where one would tell what is withheld. */
 function summary(
-  { thresholds, classification }: SheetInput,
+  { thresholds, classification, words: language }: SheetInput,
   others: readonly Ingredient[],
+  { name, percent }: Secrets,
 ): readonly string[] {
-  const below = others.filter(({ belowCutOff }) => belowCutOff).length;
+  const words = language.sheet.composition;
+  const total = (some: readonly Ingredient[]): string =>
+    percent.size > 0 ? '' : fill(words.total, { percent: totalText(some, words) });
   const unjudged = others.filter(hasNoData);
   const known = others.filter(ingredient => !hasNoData(ingredient));
   const notes: string[] = [];
   if (known.length > 0) {
     const water = known.some(({ classified }) => classified.water);
-    notes.push(fill(water ? words.remainderWater : words.remainder, { percent: totalText(known) }));
+    notes.push(fill(water ? words.remainderWater : words.remainder, { total: total(known) }));
   }
-  if (below > 0) notes.push(fill(words.belowCutOff, { count: below }));
   if (unjudged.length > 0) {
-    const names = unjudged.map(({ classified }) => classified.name).join('; ');
-    notes.push(fill(words.unjudged, { percent: totalText(unjudged), names }));
+    const names = unjudged.map(({ index }) => name(index)).join('; ');
+    notes.push(fill(words.unjudged, { total: total(unjudged), names }));
   }
   const due = thresholds.acuteToxicity.unknown.relevantFrom.percent;
-  const stated = Object.values(classification.unknownAcuteToxicity).some(percent => percent >= due);
+  const stated = Object.values(classification.unknownAcuteToxicity).some(share => share >= due);
   if (stated) notes.push(words.unknownData);
   return notes;
 }
@@ -79,8 +139,10 @@ const hasNoData = ({ classified, hazards }: Ingredient): boolean =>
   classified.data.unknown.size > 0 && hazards.length === 0;
 
 /** Share of the mixture, `up to` where the formula gives ranges. */
-function totalText(some: readonly Ingredient[]): string {
+function totalText(
+  some: readonly Ingredient[],
+  words: { readonly upTo: string; readonly percent: string },
+): string {
   const total = some.reduce((sum, { classified }) => sum + classified.high.value, 0);
-  const ranged = some.some(isRange);
-  return fill(ranged ? words.upTo : words.percent, { percent: figure(Math.min(total, 100)) });
+  return fill(some.some(isRange) ? words.upTo : words.percent, { percent: figure(Math.min(total, 100)) });
 }

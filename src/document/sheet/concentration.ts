@@ -1,6 +1,6 @@
 import data from '../../../hazard-data/us-hcs/sheet/prescribed-ranges.json' with { type: 'json' };
 import type { Exact } from '../../quantity/exact.ts';
-import { figure } from './phrases.ts';
+import { figure, fill } from './fill.ts';
 
 export interface PercentRange {
   readonly low: number;
@@ -37,8 +37,11 @@ const narrowest = (ranges: readonly PercentRange[]): PercentRange | null =>
     null,
   );
 
-/** Percent of the formula to three significant figures: `4`, `1 to 2`. */
-export function percentText(low: Exact, high: Exact): string {
-  const [from, to] = [figure(low.value), figure(high.value)];
-  return from === to ? from : `${from} to ${to}`;
+/**
+ * Percent of the formula to three significant figures: `4`, `1 to 2`.
+ * @param to the phrase for a range
+ */
+export function percentText(low: Exact, high: Exact, to = '{low} to {high}'): string {
+  const [from, upTo] = [figure(low.value), figure(high.value)];
+  return from === upTo ? from : fill(to, { low: from, high: upTo });
 }

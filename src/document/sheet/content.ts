@@ -35,8 +35,12 @@ export type ItemSource =
 /** Bodies of a section by the key of the subheading. */
 export type SectionBodies = Readonly<Record<string, ItemBody>>;
 
+/** Whether an item has its contents, was searched for in vain, or is still to be searched for. */
+export type ItemState = 'filled' | 'searched' | 'open';
+
 export interface SheetItem extends Required<ItemBody> {
   readonly key: string;
+  readonly state: ItemState;
   /** Letter in Table D.1, as `(a)`; empty where it has none. */
   readonly letter: string;
   readonly heading: string;
@@ -71,6 +75,12 @@ export function bodyOf(source: ItemSource, parts: Omit<ItemBody, 'source'>): Ite
   return some ? { ...parts, text, list, source } : null;
 }
 
-/** The first body that is there, else the fallback text, which says that nothing is known. */
-export const firstBody = (fallback: string, ...bodies: readonly (ItemBody | null)[]): ItemBody =>
-  bodies.find(body => body !== null) ?? { text: [fallback], source: 'none' };
+/** Nothing is known: `sections.ts` says whether it was searched for. */
+export const nothing: ItemBody = { source: 'none' };
+
+/** One sentence that stands of itself. */
+export const said = (source: ItemSource, ...text: readonly string[]): ItemBody => ({ text, source });
+
+/** The first body that is there. */
+export const firstBody = (...bodies: readonly (ItemBody | null)[]): ItemBody =>
+  bodies.find(body => body !== null) ?? nothing;

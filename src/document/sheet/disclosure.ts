@@ -3,27 +3,30 @@ import { namedIn } from '../../classify/facts/figure.ts';
 import type { Constituent } from '../../formula/constituent.ts';
 import type { Hazard } from '../../notation/hazard.ts';
 import { reaches } from '../../quantity/sum.ts';
+import type { SheetIngredient } from '../../record/record-blocks.ts';
 import { isHealth, isPhysical } from './hazards.ts';
 import type { SheetInput } from './input.ts';
 
 /** A constituent with what section 3 says of it. */
 export interface Ingredient {
+  /** Place in the list of constituents. */
+  readonly index: number;
   readonly classified: ClassifiedConstituent;
   readonly constituent: Constituent | null;
   readonly hazards: readonly Hazard[];
   /** Classified as a health hazard at or above the cut-off of a class, or named as a cause of a classification. */
   readonly listed: boolean;
-  /** Classified as a health hazard, but below every cut-off. */
-  readonly belowCutOff: boolean;
+  /** What the record gives for the sheet of this ingredient alone. */
+  readonly own: SheetIngredient | null;
 }
 
 /**
  * Which constituents section 3 names: those classified as health hazards at or above the cut-off of their class
- * (29 CFR 1910.1200 App. D, Table D.1, 3, For Mixtures (a)), those that a classification of the mixture rests on,
- * and, beyond the law, those classified for physical hazards.
+ * (29 CFR 1910.1200 App. D, Table D.1, 3, For Mixtures (a)(1)), those that the record lists below it ((a)(2)), those
+ * that a classification of the mixture rests on, and, beyond the law, those classified for physical hazards.
  */
 export function ingredients(input: SheetInput): readonly Ingredient[] {
-  const { classification, formula } = input;
+  const { classification, formula, record } = input;
   const causes = new Set(
     classification.hazards.flatMap(
       ({ because }) => namedIn(because)?.map(({ constituent }) => constituent) ?? [],
@@ -35,13 +38,17 @@ export function ingredients(input: SheetInput): readonly Ingredient[] {
     const health = hazards.filter(({ hazardClass }) => isHealth(hazardClass));
     const counts = health.some(hazard => reaches(high, cutOff(hazard, input.thresholds)));
     const physical = hazards.some(({ hazardClass }) => isPhysical(hazardClass));
-    const listed = !water && (counts || physical || (hazards.length > 0 && causes.has(index)));
+    const own =
+      record.sheetIngredients.find(({ of }) => of === classified.cas || of === classified.name) ?? null;
+    const caused = hazards.length > 0 && causes.has(index);
+    const listed = !water && (counts || physical || caused || own?.list === true);
     return {
+      index,
       classified,
       constituent: formula.constituents[index] ?? null,
       hazards,
       listed,
-      belowCutOff: health.length > 0 && !listed,
+      own,
     };
   });
 }

@@ -1,68 +1,73 @@
 import type { SheetKey } from '../../record/sheet-keys.ts';
-import { averaged, limitRows, limitWords } from '../../words/en/exposure.ts';
-import { bodyOf, firstBody, type ItemBody, paragraphs, type SectionBodies } from './content.ts';
+import { bodyOf, type ItemBody, nothing, type SectionBodies, said } from './content.ts';
 import { ingredients } from './disclosure.ts';
+import { fill } from './fill.ts';
 import type { SheetInput } from './input.ts';
-import { capitalized, fill, phrases } from './phrases.ts';
+import { measure } from './parts.ts';
+import { secretsOf } from './secrets.ts';
 import { statementsFor } from './statements.ts';
-
-const words = phrases.exposure;
+import { maskedLimits } from './withheld-look-ups.ts';
 
 /** Section 8 (29 CFR 1910.1200 App. D, Table D.1, 8). */
 export function exposureControls(input: SheetInput): SectionBodies {
-  const { record, elements } = input;
+  const { elements } = input;
   const equipment = statementsFor(elements, 'protection');
-  const own = (key: SheetKey, list: readonly string[] = []): ItemBody =>
-    firstBody(
-      phrases.frame.none,
-      bodyOf('product record', { text: paragraphs(record.sheet[key]), list }),
-      bodyOf('label elements', { text: namedEquipment(key, equipment) }),
-    );
-  const ventilation = elements.precautionaryStatements
-    .filter(({ code }) => code === 'P271')
-    .map(({ text }) => text);
+  const part = (place: string, own: SheetKey): ItemBody => measure(input, { place, own });
   return {
     pel: limitTable(input),
-    tlv: { text: [words.tlv], source: 'none' },
-    'other-limits': { text: [words.other], source: 'none' },
-    engineering: firstBody(
-      phrases.frame.none,
-      bodyOf('product record', {
-        text: paragraphs(record.sheet['ppe.engineering']),
-        list: ventilation,
-      }),
-    ),
-    protection: firstBody(phrases.frame.none, bodyOf('label elements', { list: equipment })),
-    'protection-eyes': own('ppe.eyes'),
-    'protection-hands': own('ppe.hands'),
-    'protection-skin': own('ppe.skin'),
-    'protection-respiratory': own('ppe.respiratory', statementsFor(elements, 'protection-respiratory')),
+    tlv: ownLimits(input, true),
+    'other-limits': ownLimits(input, false),
+    engineering: measure(input, {
+      place: 'engineering',
+      own: 'ppe.engineering',
+      label: elements.precautionaryStatements.filter(({ code }) => code === 'P271').map(({ text }) => text),
+    }),
+    protection:
+      bodyOf('label elements', { list: equipment }) ??
+      said('hazard classes', input.words.sheet.exposure.below),
+    'protection-eyes': part('protection-eyes', 'ppe.eyes'),
+    'protection-hands': part('protection-hands', 'ppe.hands'),
+    'protection-skin': part('protection-skin', 'ppe.skin'),
+    'protection-respiratory': measure(input, {
+      place: 'protection-respiratory',
+      own: 'ppe.respiratory',
+      label: statementsFor(elements, 'protection-respiratory'),
+    }),
   };
 }
 
-/** What the statements of the label name for a part of the body (App. C, C.2.4.2: alternatives of P280). */
-function namedEquipment(key: SheetKey, statements: readonly string[]): readonly string[] {
-  const kinds: readonly string[] = (words.equipment as Partial<Record<SheetKey, string[]>>)[key] ?? [];
-  const named = kinds.filter(kind => statements.some(text => text.includes(kind)));
-  return named.length > 0 ? [fill(words.named, { kinds: capitalized(named.join(words.and)) })] : [];
+/** Limits that the record gives for single ingredients: those of the ACGIH, or the others. */
+function ownLimits(input: SheetInput, threshold: boolean): ItemBody {
+  const { name } = secretsOf(input);
+  const { exposure } = input.words.sheet;
+  const list = ingredients(input).flatMap(({ own, index }) =>
+    (own?.limits ?? [])
+      .filter(({ list: title }) => /\bTLV/u.test(title) === threshold)
+      .map(({ list: title, value, date }) =>
+        fill(exposure.limit, { name: name(index), list: title, value, date: date ? ` (${date})` : '' }),
+      ),
+  );
+  return bodyOf('product record', { list }) ?? nothing;
 }
 
 /** OSHA limits of every ingredient that section 3 lists (Table D.1, 8 (a)), and of others that the tables name. */
 function limitTable(input: SheetInput): ItemBody {
   const { form } = input.record;
+  const { limits: words } = input.words.sheet;
+  const secrets = secretsOf(input);
   const sought = ingredients(input)
     .filter(({ classified }) => !classified.water)
-    .map(({ classified: { name, cas }, listed }) => ({
-      name,
-      listed,
-      limits: input.exposure.limits({ name, cas, form }),
-    }))
+    .map(({ classified: { name, cas }, listed, index }) => {
+      const limits = input.exposure.limits({ name, cas, form });
+      const withheld = secrets.identity.has(index);
+      return { name: secrets.name(index), listed, withheld, limits };
+    })
     .filter(({ listed, limits }) => listed || limits.found.some(({ by }) => by !== 'otherwise'));
-  const rows = sought.flatMap(({ name, listed, limits }) => limitRows(name, limits, listed));
-  const several = averaged(sought.map(({ limits }) => limits)) > 1;
-  const notes = several ? [limitWords.note, limitWords.mixture] : [limitWords.note];
-  return firstBody(
-    limitWords.noIngredients,
-    bodyOf('reference tables', { table: { columns: limitWords.columns, rows }, notes }),
+  const rows = sought.flatMap(({ name, limits, listed, withheld }) =>
+    words.rows(name, withheld ? maskedLimits(limits, name) : limits, listed, withheld),
   );
+  const several = words.averaged(sought.map(({ limits }) => limits)) > 1;
+  const notes = several ? [words.note, words.mixture] : [words.note];
+  const body = bodyOf('reference tables', { table: { columns: words.columns, rows }, notes });
+  return body ?? said('reference tables', words.noIngredients);
 }

@@ -1,53 +1,42 @@
-import { bodyOf, firstBody, paragraphs, type SectionBodies } from './content.ts';
-import { isPhysical } from './hazards.ts';
+import { paragraphs, type SectionBodies } from './content.ts';
+import { fill } from './fill.ts';
 import type { SheetInput } from './input.ts';
-import { fill, phrases } from './phrases.ts';
+import { measure } from './parts.ts';
 import { flashPoint } from './properties.ts';
 import { statementsFor } from './statements.ts';
 
-const words = phrases.measures;
-
 /** Hazard statements on fire, explosion and pressure as GHS numbers them; H290 is on corrosion of metals. */
 const FIRE_STATEMENT = /^H2[0-8]\d/u;
-const WITHOUT_FIRE = 'Met. Corr.';
 
 /** Section 5 (29 CFR 1910.1200 App. D, Table D.1, 5). */
 export function fireFighting(input: SheetInput): SectionBodies {
-  const { record, classification, elements } = input;
-  const fire = classification.hazards.some(
-    ({ hazardClass }) => isPhysical(hazardClass) && hazardClass !== WITHOUT_FIRE,
-  );
-  const media = statementsFor(elements, 'suitable-media');
-  const point = flashPoint(record);
+  const { record, elements } = input;
+  const { measures: words } = input.words.sheet;
+  const point = flashPoint(input);
   const stated = elements.hazardStatements.filter(({ code }) => FIRE_STATEMENT.test(code));
   const decomposition = paragraphs(record.sheet['hazardous-decomposition']);
-  const special = [
-    ...paragraphs(record.sheet['fire.special-hazards']),
-    ...stated.map(({ text }) => fill(words.fireStatement, { text })),
-    ...decomposition.map(text => fill(words.decomposition, { text })),
-  ];
+  const special = paragraphs(record.sheet['fire.special-hazards']);
   return {
-    'suitable-media': firstBody(
-      fire ? words.noMediaHazard : words.noMedia,
-      bodyOf('product record', { text: paragraphs(record.sheet['fire.suitable-media']), list: media }),
-    ),
-    'unsuitable-media': firstBody(
-      phrases.frame.none,
-      bodyOf('product record', { text: paragraphs(record.sheet['fire.unsuitable-media']) }),
-    ),
-    'special-hazards': firstBody(
-      phrases.frame.none,
-      bodyOf('product record', {
-        text: special,
-        notes: special.length > 0 && point ? [fill(words.flashPoint, { text: point })] : [],
-      }),
-    ),
-    'fire-fighters': firstBody(
-      words.fireFighters,
-      bodyOf('product record', {
-        text: paragraphs(record.sheet['fire.firefighters']),
-        list: statementsFor(elements, 'fire-fighters'),
-      }),
-    ),
+    'suitable-media': measure(input, {
+      place: 'suitable-media',
+      own: 'fire.suitable-media',
+      label: statementsFor(elements, 'suitable-media'),
+    }),
+    'unsuitable-media': measure(input, { place: 'unsuitable-media', own: 'fire.unsuitable-media' }),
+    'special-hazards': measure(input, {
+      place: 'special-hazards',
+      own: [
+        ...special,
+        ...(special.length > 0 ? decomposition.map(text => fill(words.decomposition, { text })) : []),
+      ],
+      label: stated.map(({ text }) => fill(words.fireStatement, { text })),
+      derived: special.length > 0 ? [] : decomposition.map(text => fill(words.decomposition, { text })),
+      notes: point ? [fill(words.flashPoint, { text: point })] : [],
+    }),
+    'fire-fighters': measure(input, {
+      place: 'fire-fighters',
+      own: 'fire.firefighters',
+      label: statementsFor(elements, 'fire-fighters'),
+    }),
   };
 }

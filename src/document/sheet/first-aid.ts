@@ -1,11 +1,11 @@
 import type { SheetKey } from '../../record/sheet-keys.ts';
-import { bodyOf, firstBody, type ItemBody, paragraphs, type SectionBodies } from './content.ts';
-import { effectsOf } from './hazards.ts';
+import { adviceTexts } from './advice.ts';
+import { bodyOf, firstBody, type ItemBody, paragraphs, type SectionBodies, said } from './content.ts';
+import { capitalized, fill } from './fill.ts';
+import { effectsOf, isHealth } from './hazards.ts';
 import type { SheetInput } from './input.ts';
-import { capitalized, fill, phrases } from './phrases.ts';
+import { measure } from './parts.ts';
 import { helpForEveryRoute, type StatementPlace, statementsFor } from './statements.ts';
-
-const words = phrases.measures;
 
 const ROUTES: readonly (readonly [StatementPlace, SheetKey])[] = [
   ['inhalation', 'first-aid.inhalation'],
@@ -17,42 +17,46 @@ const ROUTES: readonly (readonly [StatementPlace, SheetKey])[] = [
 /** Section 4 (29 CFR 1910.1200 App. D, Table D.1, 4). */
 export function firstAid(input: SheetInput): SectionBodies {
   const { record, elements } = input;
-  const routes = ROUTES.map(([place, key]): [string, ItemBody] => {
+  const { measures: words } = input.words.sheet;
+  const routes = ROUTES.map(([place, own]): [string, ItemBody] => {
     const stated = statementsFor(elements, place);
-    const list = stated.length > 0 ? [...new Set([...stated, ...helpForEveryRoute(elements)])] : [];
-    const text = paragraphs(record.sheet[key]);
-    const source = text.length > 0 ? 'product record' : 'label elements';
-    return [place, firstBody(words.noMeasure, bodyOf(source, { text, list }))];
+    const label = stated.length > 0 ? [...new Set([...stated, ...helpForEveryRoute(elements)])] : [];
+    return [place, measure(input, { place, own, label })];
   });
   const physician = paragraphs(record.sheet['first-aid.physician']);
-  const attention = statementsFor(elements, 'medical-attention');
   return {
     ...Object.fromEntries(routes),
     symptoms: symptoms(input, record.sheet['first-aid.symptoms']),
-    'medical-attention': firstBody(
-      words.noAttention,
-      bodyOf('product record', {
-        list: attention,
-        text: physician.map(text => fill(words.physician, { text })),
-        notes: physician.length > 0 ? [] : [words.noTreatment],
-      }),
-    ),
+    'medical-attention': measure(input, {
+      place: 'medical-attention',
+      own: physician.map(text => fill(words.physician, { text })),
+      label: statementsFor(elements, 'medical-attention'),
+    }),
   };
 }
 
-/** Symptoms from the record, else what the classes of the mixture mean. */
-export function symptoms({ classification }: SheetInput, own: string | undefined): ItemBody {
+/** Symptoms from the record, else what the classes of the mixture and single ingredients mean. */
+export function symptoms(input: SheetInput, own: string | undefined): ItemBody {
+  const { classification } = input;
+  const { measures: words } = input.words.sheet;
   const joined = (kind: 'acute' | 'delayed') => {
-    const texts = effectsOf(classification.hazards, kind);
+    const texts = effectsOf(classification.hazards, kind, input.words.sheet);
     return texts.length > 0 ? [fill(words[kind], { texts: `${texts.join('; ')}.` })] : [];
   };
+  const of = adviceTexts(input, 'symptoms');
   const toxic = classification.hazards.some(({ hazardClass }) => hazardClass === 'Acute Tox.');
   return firstBody(
-    words.noSymptoms,
     bodyOf('product record', { text: paragraphs(own) }),
     bodyOf('hazard classes', {
-      text: [...joined('acute'), ...joined('delayed')].map(capitalized),
-      notes: toxic ? [words.noToxicSymptoms] : [],
+      text: [...[...joined('acute'), ...joined('delayed')].map(capitalized), ...of],
+      notes: toxic && of.length === 0 ? [words.noToxicSymptoms] : [],
     }),
+    said('hazard classes', undecidedHealth(input) ? words.symptomsUndecided : words.noSymptoms),
   );
 }
+
+/** Whether a health class is not decided for want of data. */
+export const undecidedHealth = ({ classification }: SheetInput): boolean =>
+  classification.otherClasses.some(
+    ({ class: name, outcome }) => outcome === 'insufficient-data' && isHealth(name),
+  );

@@ -1,77 +1,92 @@
 import type { SheetKey } from '../../record/sheet-keys.ts';
-import { bodyOf, firstBody, type ItemBody, paragraphs, type SectionBodies } from './content.ts';
+import { bodyOf, type ItemBody, nothing, paragraphs, type SectionBodies } from './content.ts';
+import { ingredients } from './disclosure.ts';
+import { figure, fill } from './fill.ts';
 import { hazardTitle } from './hazards.ts';
 import type { SheetInput } from './input.ts';
-import { figure, fill, phrases } from './phrases.ts';
+import { measure } from './parts.ts';
+import { secretsOf } from './secrets.ts';
 import { statementsFor } from './statements.ts';
 
-const words = phrases.further;
+type OwnKey = 'ecotoxicity' | 'persistence' | 'bioaccumulation' | 'mobility';
 
-const ownTexts = ({ record }: SheetInput, key: SheetKey): ItemBody =>
-  firstBody(phrases.frame.none, bodyOf('product record', { text: paragraphs(record.sheet[key]) }));
+/** The maker's text, then what the record gives for single ingredients. */
+function ownTexts(input: SheetInput, key: SheetKey, own?: OwnKey): readonly string[] {
+  const { name } = secretsOf(input);
+  const { withName } = input.words.sheet.composition;
+  const single = ingredients(input).flatMap(ingredient => {
+    const text = own && ingredient.own?.[own];
+    return text ? [fill(withName, { name: name(ingredient.index), text })] : [];
+  });
+  return [...paragraphs(input.record.sheet[key]), ...single];
+}
+
+const ownBody = (input: SheetInput, key: SheetKey, own?: OwnKey): ItemBody =>
+  bodyOf('product record', { text: ownTexts(input, key, own) }) ?? nothing;
 
 /** Section 12 (29 CFR 1910.1200 App. D, Table D.1, 12; not mandatory). */
 export function ecology(input: SheetInput): SectionBodies {
-  const { classification, record } = input;
+  const { classification } = input;
+  const { further: words } = input.words.sheet;
   const aquatic = classification.hazards.filter(({ hazardClass }) => hazardClass.startsWith('Aquatic'));
   const unknown = classification.unknownAquatic ?? 0;
+  const own = ownTexts(input, 'ecology.toxicity', 'ecotoxicity');
+  const titles = aquatic.map(hazard => hazardTitle(hazard, input.words.sheet)).join('; ');
   return {
-    ecotoxicity: firstBody(
-      phrases.frame.none,
-      bodyOf('product record', {
+    ecotoxicity:
+      bodyOf(own.length > 0 ? 'product record' : 'hazard classes', {
         text: [
-          ...paragraphs(record.sheet['ecology.toxicity']),
-          ...(aquatic.length > 0
-            ? [fill(words.aquatic, { titles: aquatic.map(hazardTitle).join('; ') })]
-            : []),
+          ...own,
+          ...(titles === '' ? [] : [fill(words.aquatic, { titles })]),
           ...aquaticIngredients(input),
           ...(unknown > 0 ? [fill(words.unknownAquatic, { percent: figure(unknown) })] : []),
         ],
-      }),
-    ),
-    persistence: ownTexts(input, 'ecology.persistence'),
-    bioaccumulation: ownTexts(input, 'ecology.bioaccumulation'),
-    mobility: ownTexts(input, 'ecology.mobility'),
-    'other-effects': ownTexts(input, 'ecology.other'),
+      }) ?? nothing,
+    persistence: ownBody(input, 'ecology.persistence', 'persistence'),
+    bioaccumulation: ownBody(input, 'ecology.bioaccumulation', 'bioaccumulation'),
+    mobility: ownBody(input, 'ecology.mobility', 'mobility'),
+    'other-effects': ownBody(input, 'ecology.other'),
   };
 }
 
-/** Environmental classes of the ingredients; the standard has none, so that they say nothing of the mixture. */
-function aquaticIngredients({ classification }: SheetInput): readonly string[] {
-  const names = classification.constituents.flatMap(({ name, data }) => {
-    const aquatic = data.hazards.filter(({ hazardClass }) => hazardClass.startsWith('Aquatic'));
-    if (aquatic.length === 0) return [];
-    return [fill(words.aquaticIngredient, { name, titles: aquatic.map(({ code }) => code).join(', ') })];
+/**
+ * Environmental classes of the ingredients that section 3 lists; the standard has none, so that they say nothing of
+ * the mixture, and an ingredient listed for them alone would be disclosed beyond section 3.
+ */
+function aquaticIngredients(input: SheetInput): readonly string[] {
+  const { further: words } = input.words.sheet;
+  const { name } = secretsOf(input);
+  const names = ingredients(input).flatMap(({ classified, listed, index }) => {
+    const aquatic = classified.data.hazards.filter(({ hazardClass }) => hazardClass.startsWith('Aquatic'));
+    if (aquatic.length === 0 || !listed) return [];
+    const titles = aquatic.map(({ code }) => code).join(', ');
+    return [fill(words.aquaticIngredient, { name: name(index), titles })];
   });
   return names.length > 0 ? [fill(words.aquaticIngredients, { names: names.join('; ') })] : [];
 }
 
 /** Section 13 (not mandatory). */
-export function disposal({ record, elements }: SheetInput): SectionBodies {
-  const body = bodyOf('product record', {
-    text: paragraphs(record.sheet.disposal),
-    list: statementsFor(elements, 'disposal'),
-  });
-  return { disposal: { ...firstBody(phrases.frame.none, body), notes: [words.disposal] } };
+export function disposal(input: SheetInput): SectionBodies {
+  const label = statementsFor(input.elements, 'disposal');
+  return {
+    disposal: measure(input, {
+      place: 'disposal',
+      own: 'disposal',
+      label,
+      notes: [input.words.sheet.further.disposal],
+    }),
+  };
 }
 
 /** Section 14 (not mandatory). */
 export function transport(input: SheetInput): SectionBodies {
-  const keys: readonly (readonly [string, SheetKey])[] = [
-    ['un-number', 'transport.un-number'],
-    ['shipping-name', 'transport.proper-shipping-name'],
-    ['transport-class', 'transport.hazard-class'],
-    ['packing-group', 'transport.packing-group'],
-    ['special-precautions', 'transport.notes'],
-  ];
-  const fallback = `${phrases.frame.none} ${words.transport}`;
-  return Object.fromEntries(
-    keys.map(([name, key]) => [
-      name,
-      firstBody(
-        name === 'un-number' ? fallback : phrases.frame.none,
-        bodyOf('product record', { text: paragraphs(input.record.sheet[key]) }),
-      ),
-    ]),
-  );
+  return {
+    'un-number': ownBody(input, 'transport.un-number'),
+    'shipping-name': ownBody(input, 'transport.proper-shipping-name'),
+    'transport-class': ownBody(input, 'transport.hazard-class'),
+    'packing-group': ownBody(input, 'transport.packing-group'),
+    'environmental-hazards': ownBody(input, 'transport.environmental-hazards'),
+    bulk: ownBody(input, 'transport.bulk'),
+    'special-precautions': ownBody(input, 'transport.notes'),
+  };
 }

@@ -1,19 +1,18 @@
 import type { PrecautionGroup } from '../../labelling/label-elements.ts';
 import type { Route } from '../../notation/hazard.ts';
-import { typographic } from '../../quantity/print.ts';
-import { tellAll } from '../../words/telling.ts';
 import { pictogramTitle } from '../pictogram-title.ts';
-import { bodyOf, firstBody, paragraphs, type SectionBodies } from './content.ts';
+import { adviceTexts } from './advice.ts';
+import { bodyOf, firstBody, nothing, paragraphs, type SectionBodies, said } from './content.ts';
+import { capitalized, figure, fill } from './fill.ts';
 import { classTitle, hazardTitle, isOfStandard } from './hazards.ts';
 import type { SheetInput } from './input.ts';
-import { capitalized, figure, fill, phrases } from './phrases.ts';
+import { tellingOf } from './secrets.ts';
 import { withCode } from './statements.ts';
-
-const words = phrases.identification;
 
 /** Section 2 (29 CFR 1910.1200 App. D, Table D.1, 2). */
 export function hazardIdentification(input: SheetInput): SectionBodies {
   const { classification, elements, record } = input;
+  const { identification: words } = input.words.sheet;
   const hazards = classification.hazards.filter(({ hazardClass }) => isOfStandard(hazardClass));
   const undecided = classification.otherClasses.filter(
     ({ outcome, class: name }) => outcome === 'insufficient-data' && isOfStandard(name),
@@ -28,36 +27,44 @@ export function hazardIdentification(input: SheetInput): SectionBodies {
       .map(withCode);
     return list.length > 0 ? [{ title: words.groups[group], list }] : [];
   });
-  const reactions = reactionWarnings(input);
+  const reactions = [...reactionWarnings(input), ...adviceTexts(input, 'reaction-hazards')];
   return {
     classification: {
       ...firstBody(
-        words.notClassified,
         bodyOf('calculation', {
-          list: hazards.map(hazard => `${hazardTitle(hazard)} [${input.words.cites(hazard.because.cites)}]`),
+          list: hazards.map(
+            hazard =>
+              `${hazardTitle(hazard, input.words.sheet)} [${input.words.cites(hazard.because.cites)}]`,
+          ),
         }),
+        said('calculation', undecided.length > 0 ? words.notClassifiedUndecided : words.notClassified),
       ),
-      source: 'calculation',
       notes:
         undecided.length > 0
-          ? [fill(words.insufficient, { titles: [...new Set(undecided.map(classTitle))].join('; ') })]
+          ? [
+              fill(words.insufficient, {
+                titles: [...new Set(undecided.map(each => classTitle(each, input.words.sheet)))].join('; '),
+              }),
+            ]
           : [],
     },
     symbols: firstBody(
-      words.noSymbols,
       bodyOf('label elements', { figures, text: titles.length > 0 ? [titles.join(', ')] : [] }),
+      said('label elements', words.noSymbols),
     ),
     'signal-word': firstBody(
-      words.noSignalWord,
       bodyOf('label elements', { text: elements.signalWord ? [elements.signalWord] : [] }),
+      said('label elements', words.noSignalWord),
     ),
     'hazard-statements': firstBody(
-      words.noHazardStatements,
       bodyOf('label elements', { list: [...statements, ...supplemental] }),
+      said('label elements', words.noHazardStatements),
     ),
-    'precautionary-statements': firstBody(words.noPrecautions, bodyOf('label elements', { groups })),
+    'precautionary-statements': firstBody(
+      bodyOf('label elements', { groups }),
+      said('label elements', words.noPrecautions),
+    ),
     'reaction-hazards': firstBody(
-      phrases.frame.none,
       bodyOf('calculation', {
         text: [
           ...(reactions.length > 0 ? [words.reaction] : []),
@@ -65,19 +72,25 @@ export function hazardIdentification(input: SheetInput): SectionBodies {
         ],
         list: reactions,
       }),
+      record.reacts.length === 0 ? said('calculation', words.noReactions) : null,
     ),
-    'other-hazards': firstBody(
-      phrases.frame.none,
-      bodyOf('product record', { text: paragraphs(record.sheet['other-hazards']) }),
+    'other-hazards': bodyOf('product record', { text: paragraphs(record.sheet['other-hazards']) }) ?? nothing,
+    'unknown-toxicity': firstBody(
+      bodyOf('calculation', { text: unknownStatements(input) }),
+      said('calculation', words.noUnknown),
     ),
-    'unknown-toxicity': firstBody(words.noUnknown, bodyOf('calculation', { text: unknownStatements(input) })),
   };
 }
 
 const isUnknownStatement = (text: string): boolean => /unknown acute/iu.test(text);
 
 /** Statements on unknown acute toxicity as the label has them, else as App. C, C.3.3 words them. */
-export function unknownStatements({ classification, elements }: SheetInput): readonly string[] {
+export function unknownStatements({
+  classification,
+  elements,
+  words: language,
+}: SheetInput): readonly string[] {
+  const { identification: words } = language.sheet;
   const labelled = elements.supplemental.map(({ text }) => text).filter(isUnknownStatement);
   if (labelled.length > 0) return labelled;
   return Object.entries(classification.unknownAcuteToxicity)
@@ -88,13 +101,9 @@ export function unknownStatements({ classification, elements }: SheetInput): rea
 }
 
 /** Warnings about ingredients that react with each other, and supplemental statements that speak of reactions. */
-export function reactionWarnings({
-  classification,
-  elements,
-  words: language,
-  withholdConcentrations,
-}: SheetInput): readonly string[] {
-  const telling = { ...tellAll(classification, typographic), amounts: !withholdConcentrations };
+export function reactionWarnings(input: SheetInput): readonly string[] {
+  const { classification, elements, words: language } = input;
+  const telling = tellingOf(input);
   const warned = classification.warnings
     .filter(({ id }) => id === 'reactive-constituents')
     .map(warning => language.warning(warning, telling));

@@ -1,22 +1,29 @@
+import data from '../../../hazard-data/sheet/effects.json' with { type: 'json' };
 import type { ClassifiedHazard, OtherClass } from '../../classify/classification.ts';
 import { findClass } from '../../notation/classes.ts';
-import { fill, phrases } from './phrases.ts';
+import type { SheetWords } from '../../words/sheet-words.ts';
+import { fill } from './fill.ts';
 
-interface Effect {
-  readonly kind: string;
-  readonly text: string;
-}
+const EFFECTS: Readonly<Record<string, { readonly kind: string }>> = data.effects;
 
-const EFFECTS: Readonly<Record<string, Effect>> = phrases.effects.effects;
-const ROUTES = phrases.identification.routes;
-/** Spelling of the inhalation form in a sheet for the United States. */
-const FORMS = { gas: 'gas', vapour: 'vapor', mist: 'dust or mist' } as const;
+/** Classes that an examination takes together, by the name of its outcome. */
+const JOINT: Readonly<Record<string, readonly string[]>> = {
+  'Skin Corr./Irrit.': ['Skin Corr.', 'Skin Irrit.'],
+  'Eye Dam./Irrit.': ['Eye Dam.', 'Eye Irrit.'],
+  'STOT SE 3 (respiratory irritation)': ['STOT SE', 'STOT SE 3'],
+  'STOT SE 3 (narcotic effects)': ['STOT SE', 'STOT SE 3'],
+};
 
-export const isHealth = (hazardClass: string): boolean => findClass(hazardClass)?.kind === 'health';
-export const isPhysical = (hazardClass: string): boolean => findClass(hazardClass)?.kind === 'physical';
+/** The classes of which an outcome speaks. */
+export const classesOf = (name: string): readonly string[] => JOINT[name] ?? [name];
+
+const entryOf = (name: string) => findClass(classesOf(name)[0]!);
+
+export const isHealth = (name: string): boolean => entryOf(name)?.kind === 'health';
+export const isPhysical = (name: string): boolean => entryOf(name)?.kind === 'physical';
 
 /** Whether 29 CFR 1910.1200 has the class. */
-export const isOfStandard = (hazardClass: string): boolean => (findClass(hazardClass)?.us ?? null) !== null;
+export const isOfStandard = (name: string): boolean => (entryOf(name)?.us ?? null) !== null;
 
 const bracketed = (parts: readonly (string | null | undefined)[]): string => {
   const named = parts.filter(Boolean);
@@ -26,31 +33,44 @@ const bracketed = (parts: readonly (string | null | undefined)[]): string => {
 /** Class and category in words: `Acute toxicity, Category 4 (oral)`. */
 export function hazardTitle(
   hazard: Pick<ClassifiedHazard, 'hazardClass' | 'category' | 'route' | 'form' | 'effect' | 'organs'>,
+  words: SheetWords,
 ): string {
   const title = findClass(hazard.hazardClass)?.title ?? hazard.hazardClass;
   const named =
     hazard.category === ''
       ? title
-      : fill(phrases.identification.categories, { class: title, category: hazard.category });
-  const route = hazard.route && ROUTES[hazard.route];
-  return named + bracketed([route, hazard.form && FORMS[hazard.form], hazard.effect, ...hazard.organs]);
+      : fill(words.identification.categories, { class: title, category: hazard.category });
+  const route = hazard.route && words.identification.routes[hazard.route];
+  return (
+    named +
+    bracketed([
+      route,
+      hazard.form && words.identification.forms[hazard.form],
+      hazard.effect,
+      ...hazard.organs,
+    ])
+  );
 }
 
 /** Class of an outcome other than classified, in words. */
-export const classTitle = ({ class: name, route }: OtherClass): string =>
-  (findClass(name)?.title ?? name) + bracketed([route && ROUTES[route]]);
+export function classTitle({ class: name, route }: OtherClass, { identification }: SheetWords): string {
+  const joint: Readonly<Record<string, string>> = identification.joint;
+  return (joint[name] ?? findClass(name)?.title ?? name) + bracketed([route && identification.routes[route]]);
+}
 
 /** What the classes of a mixture mean for an exposed person, each once, in the order of the classes. */
 export function effectsOf(
   hazards: readonly ClassifiedHazard[],
   kind: 'acute' | 'delayed',
+  { effects }: SheetWords,
 ): readonly string[] {
+  const known: Readonly<Record<string, string>> = effects.effects;
   const texts = hazards.flatMap(hazard => {
     const { hazardClass, code, route, effect, organs } = hazard;
     const keys = [`${hazardClass} (${effect ?? route})`, code, hazardClass];
-    const found = keys.map(key => EFFECTS[key]).find(entry => entry !== undefined);
-    if (found?.kind !== kind) return [];
-    return [fill(found.text, { organs: organs.join(', ') || phrases.effects.organsUnknown })];
+    const key = keys.find(each => EFFECTS[each] !== undefined);
+    if (key === undefined || EFFECTS[key]!.kind !== kind) return [];
+    return [fill(known[key]!, { organs: organs.join(', ') || effects.organsUnknown })];
   });
   return [...new Set(texts)];
 }

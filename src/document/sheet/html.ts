@@ -10,14 +10,17 @@ const ESCAPES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '
 const escaped = (text: string): string => text.replace(/[&<>"]/gu, character => ESCAPES[character]!);
 
 /** The sheet as one HTML page without any other file: styles and pictograms inside, printable. */
-export function sheetHtml({ root, title, language, running }: SheetModel, copy?: CopyMark): string {
-  const notice = running.draft ? `<p class="running">${escaped(running.draft)}</p>\n` : '';
+export function sheetHtml({ root, title, subject, language, running }: SheetModel, copy?: CopyMark): string {
+  const notice = running.draft
+    ? `<aside class="running" aria-label="${escaped(running.draft)}">${escaped(running.draft)}</aside>\n`
+    : '';
   return `<!DOCTYPE html>
 <html lang="${escaped(language)}">
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 ${copy ? `${copyMeta(copy)}\n` : ''}<title>${escaped(title)}</title>
+<meta name="description" content="${escaped(subject)}">
 <style>
 ${css.rules.join('\n')}
 </style>
@@ -32,8 +35,11 @@ ${markup(root)}
 `;
 }
 
+/** Index, CAS and telephone numbers, which no line end may part. */
+const WHOLE = /\b\d{3}-\d{3}-\d{2}-[\dX]|\b\d{2,7}-\d{2}-\d\b|\+\d[\d ()-]{6,}\d/gu;
+
 function markup(node: Node): string {
-  if (typeof node === 'string') return escaped(node);
+  if (typeof node === 'string') return escaped(node).replace(WHOLE, '<span class="whole">$&</span>');
   if (node.name === 'br') return '<br>';
   if (node.name === 'figure') return pictogram(node);
   const attributes = Object.entries(node.attributes)

@@ -1,14 +1,12 @@
-import { bodyOf, firstBody, type SectionBodies } from './content.ts';
+import { bodyOf, nothing, type SectionBodies } from './content.ts';
+import { fill } from './fill.ts';
 import type { SheetInput } from './input.ts';
-import { fill, phrases } from './phrases.ts';
-
-const words = phrases.identification;
 
 /** Section 1 (29 CFR 1910.1200 App. D, Table D.1, 1). */
-export function identification({ record }: SheetInput): SectionBodies {
+export function identification({ record, words: language }: SheetInput): SectionBodies {
+  const { identification: words } = language.sheet;
   const { maker } = record;
-  const none = phrases.frame.none;
-  const own = (text: readonly string[]) => firstBody(none, bodyOf('product record', { text }));
+  const own = (text: readonly string[]) => bodyOf('product record', { text }) ?? nothing;
   const numbers = record.packs.flatMap(({ gtin, contents }) =>
     gtin ? [fill(words.gtin, { gtin, contents: contents.written })] : [],
   );
@@ -16,7 +14,7 @@ export function identification({ record }: SheetInput): SectionBodies {
     'product-identifier': own([record.name]),
     'other-identification': own([fill(words.productCode, { code: record.code }), ...numbers]),
     use: own([record.use]),
-    restrictions: firstBody(words.noRestrictions, bodyOf('product record', { text: record.advisedAgainst })),
+    restrictions: bodyOf('product record', { text: record.advisedAgainst }) ?? nothing,
     'responsible-party': own([
       maker.name,
       ...maker.address,

@@ -36,6 +36,4 @@ export interface SheetInput {
   readonly revision: string | null;
   /** No valid sign-off stands beside the record. */
   readonly draft: boolean;
-  /** The maker withholds exact concentrations as a trade secret: prescribed ranges are shown. */
-  readonly withholdConcentrations?: boolean;
 }

@@ -1,6 +1,7 @@
 import type { CopyKind, CopyMark } from '../../provenance/copy-mark.ts';
-import type { SheetItem } from './content.ts';
+import type { ItemState, SheetItem } from './content.ts';
 import type { SheetInput } from './input.ts';
+import { dayOf, revisionOf } from './other-information.ts';
 import { sheetSections } from './sections.ts';
 
 /** A table as JSON: rows as objects by the name of the column. */
@@ -14,6 +15,8 @@ export interface SheetJson {
   readonly basis: { readonly id: string; readonly title: string; readonly asOf: string };
   readonly date: string;
   readonly draft: boolean;
+  readonly language: string;
+  readonly revision: string | null;
   readonly sections: readonly {
     readonly number: number;
     readonly title: string;
@@ -22,6 +25,9 @@ export interface SheetJson {
 }
 
 export interface SheetJsonItem {
+  /** Key of the subheading, the same in every language. */
+  readonly key: string;
+  readonly state: ItemState;
   readonly heading: string;
   /** Letter in Table D.1 of 29 CFR 1910.1200 App. D. */
   readonly letter?: string;
@@ -35,14 +41,16 @@ export interface SheetJsonItem {
 
 /** The sheet as structured data; the same texts as the printed one. */
 export function sheetJson(input: SheetInput, copy?: CopyMark): SheetJson {
-  const { record, classification, date, draft } = input;
+  const { record, classification, draft } = input;
   return {
     schema: 'labelwright/sheet/1',
     ...(copy && { copy: copy.kind, fingerprint: copy.fingerprint }),
     product: { name: record.name, code: record.code },
     basis: classification.basis,
-    date,
+    date: dayOf(input),
     draft,
+    language: input.words.language,
+    revision: revisionOf(input),
     sections: sheetSections(input).map(({ number, title, items }) => ({
       number,
       title,
@@ -52,6 +60,8 @@ export function sheetJson(input: SheetInput, copy?: CopyMark): SheetJson {
 }
 
 function jsonItem({
+  key,
+  state,
   heading,
   letter,
   text,
@@ -64,6 +74,8 @@ function jsonItem({
 }: SheetItem): SheetJsonItem {
   const list = [...plain, ...groups.flatMap(group => group.list.map(entry => `${group.title}: ${entry}`))];
   return {
+    key,
+    state,
     heading,
     ...(letter && { letter }),
     ...(text.length > 0 && { text: text.join('\n') }),

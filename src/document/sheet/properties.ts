@@ -1,12 +1,13 @@
-import type { Measured, ProductRecord } from '../../record/product-record.ts';
-import { bodyOf, firstBody, type ItemBody, type SectionBodies } from './content.ts';
+import type { Measured } from '../../record/product-record.ts';
+import type { SheetWords } from '../../words/sheet-words.ts';
+import { bodyOf, type ItemBody, nothing, type SectionBodies, said } from './content.ts';
+import { capitalized, fill } from './fill.ts';
 import type { SheetInput } from './input.ts';
-import { capitalized, fill, phrases } from './phrases.ts';
 
-const words = phrases.properties;
+type PropertyWords = SheetWords['properties'];
 
 /** A measured value with its method and source. */
-const measured = ({ method, source }: Measured<unknown>, text: string): string =>
+const valued = (words: PropertyWords, { method, source }: Measured<unknown>, text: string): string =>
   [text, method && fill(words.method, { method }), source && fill(words.source, { source })]
     .filter(Boolean)
     .join('; ');
@@ -20,30 +21,30 @@ export const temperatures = (text: string): string =>
   });
 
 /** Flash point with its cup, method and source; null where the record has none. */
-export function flashPoint({ properties }: Pick<ProductRecord, 'properties'>): string | null {
-  const point = properties.flashPoint;
+export function flashPoint({ record, words: language }: SheetInput): string | null {
+  const { properties: words } = language.sheet;
+  const point = record.properties.flashPoint;
   if (!point) return null;
   const { kind } = point.value;
-  if (kind === 'none') return measured(point, words.noFlashPoint);
+  if (kind === 'none') return valued(words, point, words.noFlashPoint);
   const cup = point.value.cup && words.cup[point.value.cup];
   const bare = point.written.replace(/\s*\(?\s*(?:closed|open)(?:[ -]cup)?\s*\)?\s*$/iu, '');
-  return measured(point, [temperatures(bare), cup].filter(Boolean).join(', '));
+  return valued(words, point, [temperatures(bare), cup].filter(Boolean).join(', '));
 }
 
 /** Section 9 (29 CFR 1910.1200 App. D, Table D.1, 9). */
 export function properties(input: SheetInput): SectionBodies {
   const { record, classification } = input;
   const { appearance, properties: own, form } = record;
+  const { properties: words } = input.words.sheet;
+  const measured = (value: Measured<unknown>, text: string) => valued(words, value, text);
   const other = (key: string): string | null => {
     const value = own.other[key];
     return value ? measured(value, capitalized(temperatures(value.written))) : null;
   };
   const labelled = (phrase: string, text: string | null) => (text ? [fill(phrase, { text })] : []);
   const known = (text: readonly (string | null | undefined)[]): ItemBody =>
-    firstBody(
-      phrases.frame.noData,
-      bodyOf('product record', { text: text.filter((part): part is string => Boolean(part)) }),
-    );
+    bodyOf('product record', { text: text.filter((part): part is string => Boolean(part)) }) ?? nothing;
   const flammable = classification.hazards.some(({ hazardClass }) => /^(?:Flam|Aerosol)/u.test(hazardClass));
   const threshold = other('odor-threshold');
   const density = own.density && measured(own.density, own.density.written);
@@ -52,23 +53,20 @@ export function properties(input: SheetInput): SectionBodies {
     'physical-state': known([appearance.physicalState ?? words.states[form]]),
     color: known([appearance.color && capitalized(appearance.color)]),
     odor: known([
-      appearance.odor ? capitalized(appearance.odor) : words.noOdor,
-      threshold ? fill(words.threshold, { text: threshold }) : words.noThreshold,
+      appearance.odor ? capitalized(appearance.odor) : null,
+      threshold && fill(words.threshold, { text: threshold }),
     ]),
     'melting-point': known([other('melting-point')]),
     'boiling-point': known([
       own.initialBoilingPoint &&
         measured(own.initialBoilingPoint, temperatures(own.initialBoilingPoint.written)),
-      ...(classification.hazards.some(({ hazardClass }) => hazardClass === 'Flam. Liq.')
-        ? [phrases.measures.storageNote]
-        : []),
     ]),
     flammability: known([other('flammability') ?? (flammable ? flammableTitle(input) : null)]),
     'explosion-limits': known([
       ...labelled(words.lower, other('lower-explosive-limit')),
       ...labelled(words.upper, other('upper-explosive-limit')),
     ]),
-    'flash-point': known([flashPoint(record)]),
+    'flash-point': known([flashPoint(input)]),
     'auto-ignition': known([other('auto-ignition-temperature')]),
     decomposition: known([other('decomposition-temperature')]),
     ph: known([own.pH && measured(own.pH, own.pH.written)]),
@@ -87,10 +85,14 @@ export function properties(input: SheetInput): SectionBodies {
       ...labelled(words.relative, other('relative-density')),
     ]),
     'vapor-density': known([other('vapor-density')]),
-    particles: known([
-      other('particle-characteristics') ?? (form === 'solid' ? null : fill(words.noParticles, { form })),
-    ]),
-    ...otherProperties(other),
+    particles:
+      form === 'solid'
+        ? known([other('particle-characteristics')])
+        : said(
+            'physical form',
+            other('particle-characteristics') ?? fill(words.noParticles, { form: words.forms[form] }),
+          ),
+    ...otherProperties(words, other),
   };
 }
 
@@ -98,7 +100,7 @@ function flammableTitle({ elements }: SheetInput): string | null {
   return elements.hazardStatements.find(({ code }) => /^H22\d/u.test(code))?.text ?? null;
 }
 
-function otherProperties(other: (key: string) => string | null): SectionBodies {
+function otherProperties(words: PropertyWords, other: (key: string) => string | null): SectionBodies {
   const text = Object.entries(words.other).flatMap(([key, phrase]) => {
     const value = other(key);
     return value ? [fill(phrase, { text: value })] : [];

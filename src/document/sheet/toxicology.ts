@@ -1,26 +1,23 @@
 import type { OtherClass } from '../../classify/classification.ts';
 import type { Because } from '../../classify/facts/because.ts';
-import { typographic } from '../../quantity/print.ts';
-import { tellAll } from '../../words/telling.ts';
 import type { Reasoned } from '../../words/words.ts';
 import { carcinogens } from './carcinogens.ts';
-import { bodyOf, firstBody, type ItemBody, paragraphs, type SectionBodies } from './content.ts';
-import { symptoms } from './first-aid.ts';
+import { bodyOf, firstBody, type ItemBody, paragraphs, type SectionBodies, said } from './content.ts';
+import { capitalized, figure, fill } from './fill.ts';
+import { symptoms, undecidedHealth } from './first-aid.ts';
 import { reactionWarnings } from './hazard-identification.ts';
 import { classTitle, effectsOf, hazardTitle, isHealth } from './hazards.ts';
 import type { SheetInput } from './input.ts';
-import { capitalized, figure, fill, phrases } from './phrases.ts';
-
-const words = phrases.toxicology;
+import { secretsOf, tellingOf } from './secrets.ts';
 
 /** Section 11 (29 CFR 1910.1200 App. D, Table D.1, 11). */
 export function toxicology(input: SheetInput): SectionBodies {
   const { record } = input;
+  const { toxicology: words } = input.words.sheet;
   const reactions = reactionWarnings(input);
   return {
     'health-effects': healthEffects(input),
     routes: firstBody(
-      phrases.frame.none,
       bodyOf('product record', { text: paragraphs(record.sheet['toxicology.exposure-routes']) }),
       bodyOf('physical form', { text: [words.routesByForm[record.form]] }),
     ),
@@ -31,8 +28,8 @@ export function toxicology(input: SheetInput): SectionBodies {
     'delayed-effects': delayedEffects(input),
     numerical: estimates(input),
     interactive: firstBody(
-      phrases.frame.none,
       bodyOf('calculation', { text: reactions.length > 0 ? [words.interactive] : [], list: reactions }),
+      said('calculation', words.noInteractive),
     ),
     carcinogens: carcinogens(input),
     'alternative-information': alternatives(input),
@@ -42,10 +39,11 @@ export function toxicology(input: SheetInput): SectionBodies {
 /** Every health class that the physical form admits, with its result and the reason. */
 function healthEffects(input: SheetInput): ItemBody {
   const { classification } = input;
+  const { toxicology: words } = input.words.sheet;
   const found = classification.hazards
     .filter(({ hazardClass }) => isHealth(hazardClass))
     .map(hazard => [
-      hazardTitle({ ...hazard, category: '' }),
+      hazardTitle({ ...hazard, category: '' }, input.words.sheet),
       hazard.category === '' ? hazard.code : fill(words.category, { category: hazard.category }),
       reasonText(input, told(input, hazard.because), [hazard.because]),
     ]);
@@ -53,7 +51,7 @@ function healthEffects(input: SheetInput): ItemBody {
     ({ class: name, outcome }) => isHealth(name) && outcome !== 'not-applicable',
   );
   const others = alike(input, examined).map(({ classes, reasoned }) => [
-    classes.map(classTitle).join('; '),
+    classes.map(each => classTitle(each, input.words.sheet)).join('; '),
     words.outcomes[classes[0]!.outcome],
     reasonText(
       input,
@@ -62,7 +60,6 @@ function healthEffects(input: SheetInput): ItemBody {
     ),
   ]);
   return firstBody(
-    phrases.frame.none,
     bodyOf('calculation', {
       table: { columns: words.columns, rows: [...found, ...others] },
       notes: [words.paragraphs],
@@ -70,8 +67,8 @@ function healthEffects(input: SheetInput): ItemBody {
   );
 }
 
-const told = ({ classification, words: language }: SheetInput, because: Because): Reasoned =>
-  language.because(because, { ...tellAll(classification, typographic), classNamed: true });
+const told = (input: SheetInput, because: Because): Reasoned =>
+  input.words.because(because, { ...tellingOf(input), classNamed: true });
 
 /** Classes with the same outcome for the same reason, in the order of the first of each. */
 function alike(
@@ -90,38 +87,43 @@ function alike(
 }
 
 /** Rule, arithmetic and paragraphs; no arithmetic where it would tell concentrations that are withheld. */
-function reasonText(
-  { withholdConcentrations, words: language, thresholds }: SheetInput,
-  { rule, working }: Reasoned,
-  reasons: readonly Because[],
-): string {
+function reasonText(input: SheetInput, { rule, working }: Reasoned, reasons: readonly Because[]): string {
+  const { words: language, thresholds } = input;
   const same = working.toLowerCase().startsWith(rule.toLowerCase());
-  const text = withholdConcentrations ? [rule] : same ? [working] : [rule, working];
+  const text = !tellingOf(input).amounts ? [rule] : same ? [working] : [rule, working];
   const known = [thresholds.instrument, thresholds.physicalInstrument];
   const cites = new Set(reasons.map(({ cites: each }) => language.cites(each, known)));
   return `${text.map(capitalized).join('. ')} [${[...cites].join('; ')}]`;
 }
 
-function delayedEffects({ classification, record }: SheetInput): ItemBody {
-  const immediate = effectsOf(classification.hazards, 'acute');
-  const later = effectsOf(classification.hazards, 'delayed');
+function delayedEffects(input: SheetInput): ItemBody {
+  const { classification, record } = input;
+  const { toxicology: words, measures } = input.words.sheet;
+  const immediate = effectsOf(classification.hazards, 'acute', input.words.sheet);
+  const later = effectsOf(classification.hazards, 'delayed', input.words.sheet);
   const sentence = (phrase: string, texts: readonly string[]) =>
     texts.length > 0 ? [fill(phrase, { texts: `${texts.join('; ')}.` })] : [];
   return firstBody(
-    phrases.measures.noSymptoms,
     bodyOf('product record', { text: paragraphs(record.sheet['toxicology.delayed-effects']) }),
     bodyOf('hazard classes', {
       text: [...sentence(words.immediate, immediate), ...sentence(words.later, later)],
     }),
+    said('hazard classes', undecidedHealth(input) ? measures.symptomsUndecided : measures.noSymptoms),
   );
 }
 
-function estimates({ classification }: SheetInput): ItemBody {
+function estimates(input: SheetInput): ItemBody {
+  const { classification } = input;
+  const { toxicology: words } = input.words.sheet;
+  // A figure of three digits would tell a concentration that is withheld.
+  const withheld = secretsOf(input).percent.size > 0;
   const routes = Object.keys(words.ate) as (keyof typeof words.ate)[];
   const title = (route: keyof typeof words.ate) => words.ate[route][0]!;
   const rows = routes.flatMap(route => {
     const value = classification.ateMix[route];
-    return value === null ? [] : [[title(route), fill(words.ate[route][1]!, { value: figure(value) })]];
+    return value === null
+      ? []
+      : [[title(route), fill(words.ate[route][1]!, { value: figure(value, withheld ? 1 : 3) })]];
   });
   if (rows.length === 0) return { text: [words.noAteAtAll], source: 'calculation' };
   const without = routes.filter(route => classification.ateMix[route] === null).map(title);
@@ -130,13 +132,14 @@ function estimates({ classification }: SheetInput): ItemBody {
       columns: words.ateColumns,
       rows: without.length > 0 ? [...rows, [without.join('; '), words.noAte]] : rows,
     },
-    notes: [words.ateNote],
+    notes: [words.ateNote, ...(withheld ? [words.ateRounded] : [])],
     source: 'calculation',
   };
 }
 
 /** Where the data come from if not from tests of the mixture ((g) of Table D.1, 11). */
-function alternatives({ record, classification }: SheetInput): ItemBody {
+function alternatives({ record, classification, words: language }: SheetInput): ItemBody {
+  const { toxicology: words } = language.sheet;
   const evidence = record.evidence.map(({ kind, method, source }) =>
     fill({ test: words.tested, bridging: words.bridging, reserve: words.reserve }[kind], { method, source }),
   );

@@ -27,7 +27,7 @@ export function furniture(
   const end = (text: string, face: FaceName, y: Millimetres, tag: ArtifactKind) =>
     textItem(fonts, text, face, size, right - textWidth(fonts, text, face, size), y, tag);
   const { size } = TYPE.running;
-  const pages = `Page ${number} of ${count}`;
+  const pages = running.page(number, count);
   const notice = running.draft ?? running.kind;
   const taken = textWidth(fonts, notice, 'bold', size) + APART;
   const name = shortened(fonts, running.product, 'bold', size, room - taken - 30);

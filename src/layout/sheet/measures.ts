@@ -54,7 +54,7 @@ export const TYPE = {
   body: { size: 9.4, leading: 12.2 },
   heading: { size: 9.4, leading: 12.2 },
   table: { size: 8.9, leading: 11.2 },
-  note: { size: 8.6, leading: 10.8 },
+  note: { size: 8.9, leading: 11.2 },
   section: { size: 11.6, leading: 14 },
   kind: { size: 11, leading: 14 },
   title: { size: 25, leading: 29 },

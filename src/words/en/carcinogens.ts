@@ -24,10 +24,14 @@ export const carcinogenWords = {
       count === 1 ? 'ingredient' : 'ingredients'
     } looked up by CAS number, by name and by group.`,
   editions: (lists: readonly string[]): string =>
-    `Lists: ${lists.join('; ')}. Looked up by CAS number, by name and by group. Later editions are to be checked by the reviewer.`,
+    `Lists: ${lists.join('; ')}. Looked up by CAS number, by name and by group.`,
 } as const;
 
 const sameName = (one: string, other: string): boolean => one.toLowerCase() === other.toLowerCase();
+
+// Volume and section would tell an identity that is withheld: they are empty then.
+const iarcText = ({ group, volume, year }: NonNullable<CarcinogenListing['iarc']>): string =>
+  volume === '' ? `Group ${group}` : `Group ${group} (volume ${volume}; ${year})`;
 
 /** The rows of an ingredient: how it is listed and by whom. */
 export const listingRows = (name: string, { found }: LookUp<CarcinogenListing>): readonly string[][] =>
@@ -37,8 +41,8 @@ export const listingRows = (name: string, { found }: LookUp<CarcinogenListing>):
     return [
       how.length > 0 ? `${name} (${how.join('; ')})` : name,
       row.ntp ? NTP[row.ntp] : NOT_LISTED,
-      row.iarc ? `Group ${row.iarc.group} (volume ${row.iarc.volume}; ${row.iarc.year})` : NOT_LISTED,
-      row.osha ? `Regulated: 29 CFR ${row.osha}` : NOT_LISTED,
+      row.iarc ? iarcText(row.iarc) : NOT_LISTED,
+      row.osha === null ? NOT_LISTED : row.osha === '' ? 'Regulated' : `Regulated: 29 CFR ${row.osha}`,
     ];
   });
 

@@ -62,14 +62,17 @@ function place(found: Found<ExposureLimit>): string {
 /**
  * The rows of an ingredient; where nothing is found, what was sought.
  * @param listed whether section 3 lists it
+ * @param withheld whether its identity is a trade secret
  */
 export function limitRows(
   name: string,
   { found, sought }: LookUp<ExposureLimit>,
   listed: boolean,
+  withheld = false,
 ): readonly LimitRow[] {
   if (found.length === 0) {
-    const keys = [sought.cas ? `CAS ${sought.cas}` : 'no CAS number', 'name', 'groups'];
+    const number = withheld ? 'CAS number' : sought.cas ? `CAS ${sought.cas}` : 'no CAS number';
+    const keys = [number, 'name', 'groups'];
     return [[name, NONE, NOTHING, `looked up: ${keys.join(', ')}`]];
   }
   return substantial(found).map(each => {

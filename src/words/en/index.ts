@@ -7,6 +7,7 @@ import { source, values } from './constituents.ts';
 import { purpose, purposes, workplaceWords } from './purposes.ts';
 import { readings } from './readings.ts';
 import { review } from './review.ts';
+import { sheet } from './sheet.ts';
 import { statements } from './statements.ts';
 import { bridgingFault, warning } from './warnings.ts';
 import { outcomes, workSheet } from './work-sheet.ts';
@@ -22,6 +23,7 @@ export const en: Words = {
   source,
   values,
   workSheet,
+  sheet,
   outcomes,
   review,
   statements,

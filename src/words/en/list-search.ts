@@ -16,9 +16,7 @@ export const conditionText = (condition: Condition): string => CONDITIONS[condit
 /** What limits an entry or leaves it to judgement; empty where nothing does. */
 export const foundText = <R extends Listed>({ group, membership, condition }: Found<R>): string =>
   [
-    group && membership === 'possible'
-      ? `a possible member of the group: ${group.title}; to be judged by the reviewer`
-      : null,
+    group && membership === 'possible' ? `possibly a member of the group: ${group.title}` : null,
     condition && conditionText(condition),
   ]
     .filter(part => part !== null)

@@ -96,7 +96,7 @@ function toxicText({ row, members, condition, carcinogen, deMinimis }: Toxic): s
     !row.category && members.length === 1 ? listedAs(members[0]!.share, row.name) : null,
     condition && !(row.notes && !row.category && TOLD.includes(condition)) ? conditionText(condition) : null,
     row.category ? null : row.notes,
-    possible ? 'membership to be judged by the reviewer' : null,
+    possible ? 'membership is not certain' : null,
     row.basis === 'text' ? null : BASES[row.basis],
   );
   return `${what}: ${standing}${more}`;

@@ -6,4 +6,10 @@ export const review: ReviewWords = {
   byEvidence: codes => `given by evidence in the record, not by calculation: ${codes.join(', ')}`,
   choice: (reading, take, reason) => `reading ${reading} taken as ${take}: ${reason}`,
   leftOff: (what, why) => `left off the label: ${what} (${why})`,
+  unsearched: (items, mandatory) =>
+    `${mandatory ? 'data sheet, not yet searched' : 'data sheet, sections that are not mandatory, not yet searched'}: ${items
+      .map(({ section, heading }) => `${section} ${heading}`)
+      .join('; ')}`,
+  belowCutOff: names =>
+    `data sheet, section 3: health hazards below their cut-offs, to be listed where they are a risk all the same (Table D.1, 3 (a)(2)): ${names.join(', ')}`,
 };

@@ -2,7 +2,14 @@ import { describe, expect, it } from 'vitest';
 import { sheetJson } from '../../../src/document/sheet.ts';
 import { inputAround } from './sheet-input.ts';
 
-type Line = { name: string; cas?: string; percent: number; hazards?: string[]; source?: string };
+type Line = {
+  name: string;
+  cas?: string;
+  percent: number;
+  hazards?: string[];
+  source?: string;
+  'trade-secret'?: 'percent';
+};
 type Item = {
   heading: string;
   text?: string;
@@ -14,11 +21,11 @@ type Item = {
 const WATER: Omit<Line, 'percent'> = { name: 'water', cas: '7732-18-5' };
 
 /** The items of a sheet for ingredients and water up to 100 %. */
-async function sheetOf(lines: Line[], more: Record<string, unknown> = {}, withhold = false) {
+async function sheetOf(lines: Line[], more: Record<string, unknown> = {}) {
   const rest = 100 - lines.reduce((sum, { percent }) => sum + percent, 0);
   const formula = rest > 0 ? [{ ...WATER, percent: rest }, ...lines] : lines;
   const input = await inputAround({ formula, ...more });
-  const { sections } = sheetJson({ ...input, withholdConcentrations: withhold }) as unknown as {
+  const { sections } = sheetJson(input) as unknown as {
     sections: { number: number; items: Item[] }[];
   };
   return (section: number, heading: string): Item =>
@@ -136,8 +143,8 @@ describe('section 15', () => {
 
   it('gives no formula away where concentrations are withheld', async () => {
     // 29 CFR 1910.1200(i)(1)(iv): the narrowest range that holds 34 % is 15 % to 40 %; 5,000 / 0.4 = 12,500
-    const methanol = { name: 'methanol', cas: '67-56-1', percent: 34 };
-    const text = JSON.stringify((await sheetOf([methanol], {}, true))(15, REGULATIONS));
+    const methanol: Line = { name: 'methanol', cas: '67-56-1', percent: 34, 'trade-secret': 'percent' };
+    const text = JSON.stringify((await sheetOf([methanol]))(15, REGULATIONS));
     expect(text).not.toMatch(/\b34 %|14,706/u);
     expect(text).toContain('12,500 lb');
   });

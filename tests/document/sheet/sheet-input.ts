@@ -46,14 +46,20 @@ export const sheetInput = (record: string, more: Partial<SheetInput> = {}): Prom
   inputOf(given(openProduct(record, files)), more);
 
 /** The same for a formula, with what else a record needs around it. */
-export const inputAround = (parts: Record<string, unknown>): Promise<SheetInput> => {
+export const inputAround = (
+  parts: Record<string, unknown>,
+  more: Partial<SheetInput> = {},
+): Promise<SheetInput> => inputOf(given(productOf(recordAround(parts), files)), more);
+
+/** A record with what it needs around a formula. */
+export const recordAround = (parts: Record<string, unknown>): Record<string, unknown> => {
   const maker = {
     name: 'Tallow Lane Batch Works',
     address: ['48 Tallow Lane', 'Sampleton, OH 44000'],
     telephone: '+1 216 555 0142',
     emergency: { telephone: '+1 216 555 0199', hours: '24 hours' },
   };
-  const record = {
+  return {
     labelwright: 'product/1',
     name: 'Bench mixture',
     code: 'BM-1',
@@ -62,7 +68,6 @@ export const inputAround = (parts: Record<string, unknown>): Promise<SheetInput>
     maker,
     ...parts,
   };
-  return inputOf(given(productOf(record, files)), {});
 };
 
 async function inputOf({ record, formula }: Product, more: Partial<SheetInput>): Promise<SheetInput> {

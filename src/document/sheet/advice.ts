@@ -1,0 +1,114 @@
+import groups from '../../../hazard-data/reactivity/groups.json' with { type: 'json' };
+import data from '../../../hazard-data/sheet/advice.json' with { type: 'json' };
+import type { Words } from '../../words/words.ts';
+import { fill } from './fill.ts';
+import { classesOf } from './hazards.ts';
+import type { SheetInput } from './input.ts';
+import { secretsOf } from './secrets.ts';
+
+type AdviceId = keyof Words['sheet']['advice'];
+
+/** What must hold together for a sentence. */
+interface Condition {
+  readonly classes?: readonly string[];
+  readonly noneOf?: readonly string[];
+  readonly undecided?: readonly string[];
+  readonly notClassified?: readonly string[];
+  readonly form?: readonly string[];
+  readonly group?: string;
+  readonly cas?: readonly string[];
+  readonly phUpTo?: number;
+  readonly phFrom?: number;
+}
+
+interface Rule {
+  readonly id: string;
+  readonly place: string;
+  readonly when: readonly Condition[];
+  readonly unlabelled?: boolean;
+  readonly otherwise?: boolean;
+  /** Classes that the sentence denies. */
+  readonly denies?: readonly string[];
+}
+
+/** A sentence that holds for a product, with the constituents it speaks of. */
+export interface Advice {
+  readonly id: AdviceId;
+  readonly constituents: readonly number[];
+  readonly denies: readonly string[];
+}
+
+const RULES = data.rules as readonly Rule[];
+
+/**
+ * The sentences for a place of the sheet that class, form, pH and ingredients call for (hazard-data/sheet/advice.json).
+ * @param labelled whether statements of the label stand there already
+ */
+export function adviceFor(input: SheetInput, place: string, labelled: boolean): readonly Advice[] {
+  const rules = RULES.filter(rule => rule.place === place && !(labelled && rule.unlabelled));
+  const held = rules.flatMap(rule => {
+    const found = rule.when.map(condition => holds(input, condition)).filter(each => each !== null);
+    if (found.length === 0) return [];
+    const constituents = [...new Set(found.flat())];
+    return [{ rule, advice: { id: rule.id as AdviceId, constituents, denies: rule.denies ?? [] } }];
+  });
+  const first = held.filter(({ rule }) => !rule.otherwise);
+  return (first.length > 0 ? first : held).map(({ advice }) => advice);
+}
+
+/** The same as text. */
+export function adviceTexts(input: SheetInput, place: string, labelled = false): readonly string[] {
+  const { name } = secretsOf(input);
+  return adviceFor(input, place, labelled).map(({ id, constituents }) =>
+    fill(input.words.sheet.advice[id], { names: constituents.map(name).join(', ') }),
+  );
+}
+
+/** The constituents by which a condition holds; null where it does not hold. */
+function holds(input: SheetInput, condition: Condition): readonly number[] | null {
+  const { record, classification } = input;
+  const pH = record.properties.pH?.value.value;
+  const classified = (names: readonly string[]) =>
+    classification.hazards.some(({ hazardClass, code, route }) =>
+      names.some(name => [hazardClass, code, `${hazardClass} (${route})`].includes(name)),
+    );
+  const open = new Set(
+    classification.otherClasses
+      .filter(({ outcome }) => outcome === 'insufficient-data')
+      .flatMap(({ class: name }) => classesOf(name)),
+  );
+  const undecided = (names: readonly string[]) => names.some(name => open.has(name));
+  const { classes, noneOf, form, group, cas, phUpTo, phFrom } = condition;
+  const fits =
+    (!classes || classified(classes)) &&
+    (!noneOf || (!classified(noneOf) && !undecided(noneOf))) &&
+    (!condition.undecided || undecided(condition.undecided)) &&
+    (!condition.notClassified || !classified(condition.notClassified)) &&
+    (!form || form.includes(record.form)) &&
+    (phUpTo === undefined || (pH !== undefined && pH <= phUpTo)) &&
+    (phFrom === undefined || (pH !== undefined && pH >= phFrom));
+  if (!fits) return null;
+  if (cas) return some(constituentsOf(input, each => each.cas !== null && cas.includes(each.cas)));
+  if (group) return some(constituentsOf(input, isOfGroup(group)));
+  return [];
+}
+
+const some = (found: readonly number[]): readonly number[] | null => (found.length > 0 ? found : null);
+
+type Constituent = SheetInput['classification']['constituents'][number];
+
+const constituentsOf = (
+  { classification }: SheetInput,
+  is: (each: Constituent) => boolean,
+): readonly number[] =>
+  classification.constituents.flatMap((each, at) =>
+    each.high.value >= data.from.percent && is(each) ? [at] : [],
+  );
+
+function isOfGroup(id: string): (each: Constituent) => boolean {
+  const group = groups.groups.find(each => each.id === id);
+  const numbers = new Set(group?.members?.map(({ cas }) => cas));
+  const classes: readonly string[] = group?.hazardClasses ?? [];
+  return ({ cas, data: { hazards } }) =>
+    (cas !== null && numbers.has(cas)) || hazards.some(({ hazardClass }) => classes.includes(hazardClass));
+}
