@@ -21,21 +21,24 @@ const isDie = ({ stroke, fill }: PaintedMark, ink: string | undefined): boolean 
 const inFigure = ({ inside }: PaintedMark): boolean => inside.some(({ tag }) => tag === 'Figure');
 const isText = ({ mark }: PlacedMark): boolean => mark.paints.includes('text');
 
+const cornersOf = ([left, bottom, right, top]: Extent): readonly Point[] => [
+  [left, bottom],
+  [right, bottom],
+  [right, top],
+  [left, top],
+];
+
 /** Corners of the stroke of a path lie half its width outside. */
 const reach = (placed: PlacedMark): readonly Point[] => {
   const points = placed.outlines.flat();
   if (isText(placed) || !placed.mark.paints.includes('stroke')) return points;
-  const [left, bottom, right, top] = placed.extent;
-  return [
-    [left, bottom],
-    [right, bottom],
-    [right, top],
-    [left, top],
-  ];
+  return cornersOf(placed.extent);
 };
 
 const checkOutline = (marks: readonly PlacedMark[], cut: readonly Point[], safe: number): Diagnostic[] =>
   marks.flatMap(placed => {
+    // The shape is convex: what holds for the corners of the extent holds for all that is in it.
+    if (cornersOf(placed.extent).every(corner => depthIn(cut, corner) >= safe)) return [];
     const depth = Math.min(...reach(placed).map(point => depthIn(cut, point)));
     if (depth < 0)
       return [
@@ -119,12 +122,7 @@ const checkQuietZones = (marks: readonly PlacedMark[], cut: readonly Point[] | n
           finding('in-the-quiet-zone', `${quote(placed)} stands in the quiet zone of the bar code`, cite),
         ),
     );
-    const corners = bars.zones.flatMap(([left, bottom, right, top]): Point[] => [
-      [left, bottom],
-      [right, bottom],
-      [right, top],
-      [left, top],
-    ]);
+    const corners = bars.zones.flatMap(cornersOf);
     if (cut && corners.some(corner => depthIn(cut, corner) < -TOLERANCE))
       found.push(finding('quiet-zone-cut', 'the cut runs through the quiet zone of the bar code', cite));
     return found;

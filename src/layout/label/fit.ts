@@ -40,7 +40,7 @@ const INSETS = [0.03, 0.08, 0.14] as const;
  * Width that may be left free at each side, in millimetres: text that breaks well in a narrow die may break badly in
  * one a little wider, and a larger die must not have smaller text.
  */
-const ASIDES = [0, 1.25, 2.5] as const;
+const ASIDES = [0, 1.25, 2.5, 3.75] as const;
 
 /** A die whose sides are straight for less than this part is laid out as a round one. */
 const STRAIGHT = 0.6;

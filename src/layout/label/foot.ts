@@ -19,14 +19,20 @@ type Maker = (making: Making, width: Millimetres, include: FootContents, bars: B
 /**
  * Supplier, net contents, window for the lot, and bar code: side by side on one base line or below each other,
  * whichever is lower. Null where no way fits the width.
+ * @param beyond what is free at the right of the block, where a quiet zone may reach
  */
-export function footBlock(making: Making, width: Millimetres, include: FootContents): Box | null {
+export function footBlock(
+  making: Making,
+  width: Millimetres,
+  include: FootContents,
+  beyond: Millimetres = making.measures.margin,
+): Box | null {
   const { parts, measures, fonts, display, centred } = making;
   const { barCode } = parts;
   const ways = barCode ? orientations(barCode, display.bars) : [null];
   for (const way of ways) {
     // Where the sides are not straight, nothing is gained at the edge of a block.
-    const margin = centred ? 0 : measures.margin;
+    const margin = centred ? 0 : Math.min(beyond, measures.margin);
     const bars = barCode && way ? barCodeBox(barCode, way, margin, fonts) : empty;
     let lowest: Box | null = null;
     for (const make of [asRow, asBesideStack, asBesideRow, asRows, asStack]) {

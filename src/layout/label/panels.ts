@@ -34,7 +34,9 @@ export function panels(making: Making, room: Room, plan: PanelPlan): Composition
   const span = (count: number) => count * width + (count - 1) * gutter;
   const left = (column: number) => full.from + column * (width + gutter);
 
-  const front = frontPanel(making, room, { x: left(0), width: span(plan.front) }, plan.foot === 0);
+  const free = folds > 1 ? margin : (gutter - measures.thin) / 2;
+  const place = { x: left(0), width: span(plan.front), free };
+  const front = frontPanel(making, room, place, plan.foot === 0);
   if (!front) return null;
   const placed: Placed[] = [...front.placed];
 
@@ -43,7 +45,7 @@ export function panels(making: Making, room: Room, plan: PanelPlan): Composition
   let foot: Placed | null = null;
   if (plan.foot > 0) {
     const box = footBlock(making, footWidth, { supplier: true, contents: false });
-    const down = room.down(footX, footX + footWidth);
+    const down = box && room.down(footX, footX + footWidth, box.fall);
     if (!box || !down) return null;
     foot = box.height > 0 ? { box, x: footX, y: down.to - box.height + box.fall } : null;
   }
@@ -98,7 +100,7 @@ interface Front {
 function frontPanel(
   making: Making,
   room: Room,
-  { x, width }: { x: Millimetres; width: Millimetres },
+  { x, width, free }: { x: Millimetres; width: Millimetres; free: Millimetres },
   withFoot: boolean,
 ): Front | null {
   const { parts, measures } = making;
@@ -118,12 +120,14 @@ function frontPanel(
   if (hazard && !put(hazardPanel(hazard, width, making))) return null;
   const text = contents ? paragraphsBox(contents.paragraphs, width, making) : empty;
   const bottom = withFoot
-    ? footBlock(making, width, { supplier: false, contents: true })
+    ? footBlock(making, width, { supplier: false, contents: true }, free)
     : text && contents
       ? named(contents.role, text)
       : text;
   if (!bottom) return null;
-  const y = down.to - bottom.height + bottom.fall;
+  const floor = room.down(x, x + width, bottom.fall);
+  if (!floor) return null;
+  const y = floor.to - bottom.height + bottom.fall;
   const slack = y - top;
   if (slack < -1e-6) return null;
   if (bottom.height > 0) placed.push({ box: bottom, x, y });

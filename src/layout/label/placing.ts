@@ -7,8 +7,9 @@ import type { Box, Placed } from './box.ts';
 export interface Room {
   readonly die: Die;
   readonly margin: Millimetres;
-  across(top: Millimetres, bottom: Millimetres): Interval | null;
-  down(left: Millimetres, right: Millimetres): Interval | null;
+  /** @param fall how far descenders hang below the band, into the margin */
+  across(top: Millimetres, bottom: Millimetres, fall?: Millimetres): Interval | null;
+  down(left: Millimetres, right: Millimetres, fall?: Millimetres): Interval | null;
 }
 
 /** Distances from the cut. */
@@ -44,8 +45,12 @@ export function roomOf(outline: Outline, { margin, safe, aside }: Keep, round: b
   return {
     die,
     margin,
-    across: (top, bottom) => straight(across(top, bottom, safe), width - overlap, margin + aside),
-    down: (left, right) => straight(down(left, right, safe), height, margin),
+    across: (top, bottom, fall = 0) =>
+      straight(across(top, bottom + fall, safe), width - overlap, margin + aside),
+    down(left, right, fall = 0) {
+      const found = down(left, right, safe);
+      return straight(found && { from: found.from, to: found.to - fall }, height, margin);
+    },
   };
 }
 
@@ -58,15 +63,15 @@ const TOLERANCE = 1e-6;
  */
 function settle(
   make: (width: Millimetres) => Box | null,
-  band: (height: Millimetres) => Interval | null,
+  band: (height: Millimetres, fall: Millimetres) => Interval | null,
 ): { readonly box: Box; readonly room: Interval } | null {
-  let height = 0;
+  let [height, fall] = [0, 0];
   for (let round = 0; round < ROUNDS; round += 1) {
-    const room = band(height);
+    const room = band(height, fall);
     const box = room && make(room.to - room.from);
     if (!room || !box) return null;
-    if (box.height <= height + TOLERANCE) return { box, room };
-    height = box.height;
+    if (box.height <= height + TOLERANCE && box.fall <= fall + TOLERANCE) return { box, room };
+    [height, fall] = [Math.max(height, box.height), Math.max(fall, box.fall)];
   }
   return null;
 }
@@ -83,6 +88,6 @@ export function above(
   bottom: Millimetres,
   make: (width: Millimetres) => Box | null,
 ): Placed | null {
-  const found = settle(make, height => room.across(bottom - height, bottom));
+  const found = settle(make, (height, fall) => room.across(bottom - height, bottom, fall));
   return found && { box: found.box, x: found.room.from, y: bottom - found.box.height + found.box.fall };
 }
