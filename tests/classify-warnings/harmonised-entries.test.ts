@@ -68,6 +68,15 @@ describe('hazards typed from a supplier sheet in place of a harmonised entry', (
       source: 'example',
     });
     expect(letters!.text).toContain('letters, organs or routes (Repr. 1B; H360FD)');
+    // 605-001-00-5 formaldehyde: Carc. 1B by every route; H350i is by inhalation alone (CLP Annex VI 1.1.2.1.2).
+    const [route] = await told('record-replaces-entry', {
+      name: 'formaldehyde',
+      cas: '50-00-0',
+      percent: 5,
+      hazards: ['Carc. 1B; H350i'],
+      source: 'example',
+    });
+    expect(route!.text).toContain('letters, organs or routes (Carc. 1B');
     // 603-014-00-0 2-butoxyethanol: ATE oral 1200 mg/kg, vapour 3 mg/L.
     const [estimates] = await told('record-replaces-entry', {
       name: '2-butoxyethanol',

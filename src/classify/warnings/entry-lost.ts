@@ -42,8 +42,12 @@ function saysMore(theirs: Hazard, own: readonly Hazard[]): boolean {
     theirs.hazardClass.startsWith('STOT') &&
     theirs.route === null &&
     same.every(({ route }) => route !== null);
+  // H350 and H360 without letters hold every route and effect.
+  const lettered =
+    letters === '' && /^(?:Carc|Repr)/.test(theirs.hazardClass) && same.every(ours => lettersOf(ours) !== '');
   return (
     narrower ||
+    lettered ||
     (letters !== '' && !same.some(ours => hasLetters(ours, letters))) ||
     theirs.organs.some(organ => !organs.has(organ))
   );
