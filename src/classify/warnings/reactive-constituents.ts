@@ -45,7 +45,7 @@ const isDilute = (
   { form }: Mixture,
   scale: Scale,
 ): boolean =>
-  below?.forms.includes(form) &&
+  below?.forms.includes(form) === true &&
   !scale.meets(
     left.map(({ percent }) => ({ amount: percent, weight: 1 })),
     below.a,
