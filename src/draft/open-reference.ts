@@ -27,7 +27,7 @@ export function harmonisedTable(): HarmonisedTable {
 
 /**
  * Opens the reference data of a basis for a date (YYYY-MM-DD).
- * @returns an error where no text of the basis was in force on that date.
+ * @returns an error where no text held of the basis is in force on that date.
  */
 export async function openReference(id: BasisId, asOf: string): Promise<Outcome<Reference>> {
   const [basis, labelData] = await Promise.all([loadBasis(id, asOf), loadLabelData(id)]);

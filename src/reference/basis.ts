@@ -1,15 +1,10 @@
 import { fail, type Outcome, succeed } from '../report/diagnostic.ts';
+import type { ThresholdFile } from './threshold-file.ts';
 import type { Basis, Thresholds } from './thresholds.ts';
 
 export type BasisId = Basis['id'];
 
 export const basisIds: readonly BasisId[] = ['us-hcs', 'eu-clp', 'un-ghs'];
-
-interface ThresholdFile {
-  readonly id: string;
-  readonly title: string;
-  readonly versions: readonly Thresholds[];
-}
 
 const files: Readonly<Record<BasisId, () => Promise<{ default: unknown }>>> = {
   'us-hcs': () => import('../../hazard-data/us-hcs/thresholds.json', { with: { type: 'json' } }),
@@ -20,7 +15,7 @@ const files: Readonly<Record<BasisId, () => Promise<{ default: unknown }>>> = {
 /**
  * The figures of a basis in force on a date.
  * @param asOf YYYY-MM-DD
- * @returns an error where no text of the basis was in force on that date.
+ * @returns an error where no text held is in force on that date; it names the text that is.
  */
 export async function loadBasis(id: BasisId, asOf: string): Promise<Outcome<Basis>> {
   const file = (await files[id]()).default as ThresholdFile;
@@ -29,14 +24,23 @@ export async function loadBasis(id: BasisId, asOf: string): Promise<Outcome<Basi
     (newest, candidate) => (newest && newest.inForce > candidate.inForce ? newest : candidate),
     null,
   );
-  if (!version) {
-    const earliest = file.versions.map(({ inForce }) => inForce).sort()[0];
+  if (!version)
     return fail({
       code: 'no-text-in-force',
       severity: 'error',
       message: `no text of ${file.title} is held for ${asOf}`,
-      hint: `the earliest text held is that in force since ${earliest}`,
+      hint: textsFor(file, asOf),
     });
-  }
   return succeed({ ...version, id, title: file.title, asOf });
+}
+
+/** Names the earliest text held and the text that applied on a date before it. */
+function textsFor({ versions, notHeld }: ThresholdFile, asOf: string): string {
+  const earliest = versions.reduce((first, version) => (version.inForce < first.inForce ? version : first));
+  const held = `the earliest text held is that in force since ${earliest.inForce}: ${earliest.text}`;
+  const applied = notHeld.filter(({ from }) => from <= asOf).sort((a, b) => b.from.localeCompare(a.from))[0];
+  if (!applied) return held;
+  const still = (applied.mayBeUsed ?? []).map(use => `for ${use.for} until ${use.until}`).join(' and ');
+  const uses = still && `; it may be used beside the later text ${still} (${applied.cite})`;
+  return `${held}; not held: ${applied.text}${uses}`;
 }

@@ -162,6 +162,9 @@ export interface AerosolRules {
 
 /** The figures of one basis in force on a date. */
 export interface Thresholds {
+  /** Names the text held: its year and publication, or the date of its consolidation. */
+  readonly text: string;
+  /** Date from which the figures are known to be in force, YYYY-MM-DD. */
   readonly inForce: string;
   readonly checkedOn: string;
   readonly instrument: string;

@@ -162,18 +162,6 @@ describe('rows of another date', () => {
     expect(warning!.text).toContain('STOT RE 1');
     expect((await on('2027-02-01', captan)).filter(({ id }) => id === 'entry-later')).toEqual([]);
   });
-
-  it('a past date says not yet', async () => {
-    const warnings = await on('2009-01-01', { name: 'acetone', cas: '67-64-1', percent: 5 }).catch(
-      () => null,
-    );
-    // No text of the basis was in force then either.
-    expect(warnings).toBeNull();
-    const [warning] = (await on('2021-01-01', { name: 'nitric acid', cas: '7697-37-2', percent: 5 })).filter(
-      ({ id }) => id === 'no-data',
-    );
-    expect(warning!.text).toContain('not in force yet: it applies from 2022-03-01');
-  });
 });
 
 // CLP Annex VI 1.1.3.1, Note P: naphtha 649-327-00-6 (64742-48-9) is Carc. 1B and Muta. 1B unless benzene is below 0.1 %.

@@ -76,7 +76,7 @@ describe('a wrong call', () => {
     [classify, [record, '--lines'], '--lines reads records from standard input; give no file'],
     // 89 FR 44144: the amended standard took effect on 19 July 2024.
     [classify, [record, '--as-of', '2001-01-01'], 'in force since 2024-07-19'],
-    // Regulation (EC) No 1272/2008 has texts of several dates; the day before the first held is refused.
+    // Regulation (EC) No 1272/2008 has texts of several dates; a day before the first held is refused.
     [
       classify,
       [record, '--basis', 'eu-clp', '--as-of', '1999-12-31'],
