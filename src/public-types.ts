@@ -3,10 +3,13 @@ export type { ClassifiedConstituent, OtherOutcome, Reading, Replaced } from './c
 export type { ClassifiedRecord } from './classify/contexts.ts';
 export type { AdditivityBecause, Because, BridgingBecause, ClassesBecause, Comparison, ConcludedBecause, ElicitorsBecause, EstimateTerm, IngredientRule, IngredientsBecause, NoneBecause, NoneRule, NotYetBecause, NothingCountsBecause, PhBecause, RatiosBecause, SharedCategoryBecause, SharesRule, SheetReason, SheetReasonsBecause, SumBecause, SumRule, TestBecause, ViscosityFact } from './classify/facts/because.ts';
 export type { Figure } from './classify/facts/figure.ts';
+export type { OpenQuestion } from './classify/facts/open-question.ts';
 export type { AerosolBecause, FlashPointBecause, FormBecause, OxygenBecause, PeroxideDataBecause, ScreeningBecause, Sign, SignsBecause, SubstanceBecause } from './classify/facts/physical.ts';
 export type { Provision } from './classify/facts/provision.ts';
 export type { LeftOut, Measurement, ReasonBase, ReserveSetAside, Term } from './classify/facts/reason-base.ts';
-export type { BridgingFault, EvidenceFault, LaterEntry, LostData, Needed, OpenQuestion, ReactiveAdvice, ReactiveShare, Warning } from './classify/facts/warning.ts';
+export type { LaterEntry, LostData } from './classify/facts/warning-entry.ts';
+export type { BridgingFault, EvidenceFault } from './classify/facts/warning-evidence.ts';
+export type { Needed, ReactiveAdvice, ReactiveShare, Warning } from './classify/facts/warning.ts';
 export type { DataSource, IngredientData } from './classify/ingredient.ts';
 export type { ReadingId } from './classify/readings.ts';
 export type { HarmonisedLookup } from './classify/resolve.ts';

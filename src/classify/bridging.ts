@@ -3,7 +3,7 @@ import type { Evidence, PhysicalForm } from '../record/product-record.ts';
 import type { Basis } from '../reference/thresholds.ts';
 import type { Context } from './context.ts';
 import { ofHealth, type Provision } from './facts/provision.ts';
-import type { BridgingFault } from './facts/warning.ts';
+import type { BridgingFault } from './facts/warning-evidence.ts';
 import { hazardsOf } from './ingredient.ts';
 import { listedClass } from './listed-class.ts';
 import { type Objective, objective, objectives } from './ranges/objective.ts';

@@ -1,7 +1,8 @@
 import type { Evidence } from '../record/product-record.ts';
 import type { ClassResult, Context } from './context.ts';
 import { lacksEffect, notUsed, speaksOf } from './evidence.ts';
-import type { EvidenceFault, Warning } from './facts/warning.ts';
+import type { Warning } from './facts/warning.ts';
+import type { EvidenceFault } from './facts/warning-evidence.ts';
 import { listedClass } from './listed-class.ts';
 
 /**

@@ -70,7 +70,7 @@ export const productSchema = across(
       copy: z.optional(
         mapping(
           {
-            tagline: z.optional(line('Lifts algae and traffic film from stone', 'A line of the maker')),
+            tagline: z.optional(line('Lifts grime and traffic film from stone', 'A line of the maker')),
             directions: z.optional(
               list(
                 prose('Wet the surface.', 'A step of the directions'),

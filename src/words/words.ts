@@ -1,7 +1,8 @@
 import type { ClassifiedConstituent, Reading } from '../classify/classification.ts';
 import type { Because } from '../classify/facts/because.ts';
 import type { Provision } from '../classify/facts/provision.ts';
-import type { BridgingFault, Warning } from '../classify/facts/warning.ts';
+import type { Warning } from '../classify/facts/warning.ts';
+import type { BridgingFault } from '../classify/facts/warning-evidence.ts';
 import type { DataSource } from '../classify/ingredient.ts';
 import type { ReadingId } from '../classify/readings.ts';
 import type { Claim } from '../duties/claim.ts';

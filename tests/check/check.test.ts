@@ -95,8 +95,7 @@ describe('check shows', () => {
   it('findings as JSON, also where the record cannot be used', async () => {
     const { out } = await check(record(`  - {name: lye, cas: 1310-73-1, percent: 3}\n${water}`), '--json');
     expect(JSON.parse(out)).toMatchObject({
-      schema: 'labelwright/check/1',
-      products: [],
+      schema: 'labelwright/findings/1',
       findings: [{ code: 'check-digit', line: 6 }],
     });
   });

@@ -180,7 +180,7 @@ describe('label', () => {
     expect(frame.getTrimBox()).toEqual(frame.getMediaBox());
     expect(new TextDecoder('latin1').decode(bytes)).not.toContain('CutContour');
     expect(page).toContain('Danger');
-    expect(page).not.toContain(letters('Lifts algae'));
+    expect(page).not.toContain(letters('Lifts grime'));
     expect(await decode(await renderPage(bytes, 1, 300))).toEqual([]);
   });
 

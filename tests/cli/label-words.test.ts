@@ -68,11 +68,15 @@ describe('what check asks of the words on the label', () => {
 
   // 40 CFR 152.15(a); the words are marked and never rewritten.
   it('marks claims of the maker with line and column', async () => {
-    const { out, status } = await inProcess(check, ['templates/demo/patio-cleaner.yaml']);
-    const line = readFileSync('templates/demo/patio-cleaner.yaml', 'utf8')
-      .split('\n')
-      .findIndex(text => text.includes('Lifts algae'));
-    expect(out).toContain(`templates/demo/patio-cleaner.yaml:${line + 1}:12: warning: "Lifts algae"`);
+    const path = join(workshop(), 'degreaser.yaml');
+    const text = `${degreaser.trimEnd()}\ncopy: {tagline: Lifts algae from stone}\n`.replace(
+      /\ncopy:\n(?: {2}.*\n)+/,
+      '\n',
+    );
+    writeFileSync(path, text);
+    const { out, err, status } = await inProcess(check, [path]);
+    const line = text.split('\n').findIndex(each => each.includes('Lifts algae'));
+    expect(out + err).toContain(`${path}:${line + 1}:17: warning: "Lifts algae"`);
     expect(status).toBe(0);
   });
 });

@@ -116,7 +116,7 @@ describe('check --outputs', () => {
 
   it('tells of a document made by itself from a changed record', async () => {
     const { record, out } = await made();
-    writeFileSync(record, demoWith(['tagline: Lifts algae', 'tagline: Takes algae']));
+    writeFileSync(record, demoWith(['tagline: Lifts grime', 'tagline: Takes algae']));
     expect((await inProcess(sds, [record, '--out', out])).status).toBe(0);
     const { status, err } = await outputs(record, out);
     expect(status).toBe(1);

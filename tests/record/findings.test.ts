@@ -217,7 +217,7 @@ describe('every slip is told with its place and its mend', () => {
     ['greater sign', 'flash-point: none', 'flash-point: > 93 C', /^12:\d+ not-yaml: .*> or \|/],
     [
       'alias',
-      'tagline: Lifts algae and traffic film from stone',
+      'tagline: Lifts grime and traffic film from stone',
       'tagline: *x',
       /^50:12 (not-yaml|yaml-alias): /,
     ],

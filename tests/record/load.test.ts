@@ -45,7 +45,7 @@ describe('loadRecord', () => {
         kinematicViscosity40C: { value: { value: 1.1 } },
       },
       batch: { kind: 'mass', written: '117 kg' },
-      copy: { tagline: 'Lifts algae and traffic film from stone' },
+      copy: { tagline: 'Lifts grime and traffic film from stone' },
     });
     expect(record.formula).toHaveLength(6);
     expect(record.formula[0]).toMatchObject({

@@ -60,6 +60,7 @@ export async function ship(material: Material): Promise<TransportAnswer> {
       kind: 'test',
       method: 'sample of a test',
       source: 'sample of a report',
+      reason: 'sample: the whole mixture was tested',
     })),
     packs: [
       {

@@ -72,7 +72,10 @@ const lawTexts = ({ elements, classification }: SheetInput): readonly string[] =
   ...elements.precautionaryStatements.map(({ text }) => text),
   ...(elements.signalWord ? [elements.signalWord] : []),
   ...hazardClasses.flatMap(({ title, class: name }) => [title, name]),
-  ...classification.hazards.flatMap(({ organs, effect }) => [...organs, ...(effect ? [effect] : [])]),
+  ...classification.hazards.flatMap(({ organs }) => organs),
+  // Effects of STOT SE 3, in the words of CLP Annex VI, also of ingredients.
+  'respiratory irritation',
+  'narcotic effects',
   classification.basis.title,
   ...Object.keys(symbols.symbols).map(title => title.replaceAll('-', ' ')),
 ];

@@ -1,8 +1,5 @@
 import type { Hazard, InhalationForm, Route } from '../../notation/hazard.ts';
-import type { MultiplicationFactors, SpecificLimit } from '../../notation/limit.ts';
-import type { SupplementalLimit } from '../../notation/parse-limit.ts';
 import type { Exact } from '../../quantity/exact.ts';
-import type { BridgingPrinciple } from '../../record/product-record.ts';
 import type { CarcinogenListing } from '../../reference/exposure/carcinogen-listings.ts';
 import type { Decision } from '../../reference/harmonised/choose-entry.ts';
 import type { EntryNote } from '../../reference/harmonised/entry-notes.ts';
@@ -10,7 +7,10 @@ import type { Found } from '../../reference/lists/look-up.ts';
 import type { AcuteKey } from '../../reference/thresholds.ts';
 import type { Because } from './because.ts';
 import type { Figure } from './figure.ts';
+import type { OpenQuestion } from './open-question.ts';
 import type { Provision } from './provision.ts';
+import type { LaterEntry, LostData } from './warning-entry.ts';
+import type { EvidenceFault } from './warning-evidence.ts';
 
 /** What a reviewer must know of a result: an id with its facts. Constituents are named by their place in the list. */
 export type Warning = WarningFacts & { readonly cites: readonly Provision[] };
@@ -253,27 +253,6 @@ type WarningFacts =
       readonly because: Because;
     };
 
-/** A row of CLP Annex VI Table 3 that applies from a later date. */
-export interface LaterEntry {
-  readonly index: string;
-  readonly act: string;
-  /** YYYY-MM-DD */
-  readonly from: string;
-}
-
-/** What of a harmonised entry is not in the data of the record that replace it. */
-export interface LostData {
-  /** Missing, or in a milder category. */
-  readonly hazards: readonly Hazard[];
-  /** Present, without their letters, organs or route. */
-  readonly details: readonly Hazard[];
-  readonly limits: readonly SpecificLimit[];
-  readonly ate: readonly { readonly key: AcuteKey; readonly value: Exact }[];
-  readonly mFactors: MultiplicationFactors;
-  /** EUH codes. */
-  readonly supplemental: readonly string[];
-  readonly supplementalLimits: readonly SupplementalLimit[];
-}
 /** What would decide a class that is open. */
 export type Needed = 'flash-point' | 'viscosity' | 'test' | 'data';
 
@@ -284,49 +263,3 @@ export interface ReactiveShare {
 
 /** What follows for the calculation from a reaction in the pack. */
 export type ReactiveAdvice = 'reckon-the-salt' | 'salt-at-this-ph' | 'does-not-hold';
-
-/** Why evidence is not used. */
-export type EvidenceFault =
-  | { readonly kind: 'earlier-entry' | 'no-route' | 'no-effect' | 'no-reason' | 'cannot-lower' }
-  | { readonly kind: 'no-such-class'; readonly basis: string }
-  | BridgingFault;
-
-/** Why bridged evidence cannot be used. */
-export type BridgingFault =
-  | { readonly kind: 'no-principle'; readonly class: string }
-  | {
-      readonly kind: 'principle-not-for-class';
-      readonly principle: BridgingPrinciple;
-      readonly class: string;
-      /** Principles that hold for the class. */
-      readonly others: readonly string[];
-    }
-  | {
-      readonly kind: 'principle-for-category';
-      readonly principle: BridgingPrinciple;
-      readonly category: string;
-    }
-  | { readonly kind: 'principle-for-form'; readonly principle: BridgingPrinciple; readonly form: string }
-  | {
-      readonly kind: 'diluted-too-far';
-      readonly class: string;
-      readonly total: number;
-      readonly least: number;
-    };
-
-/** What decides a supplemental statement besides its figures; each is the section of `eu-clp/supplemental.json` that asks. */
-export type OpenQuestion =
-  | 'lead'
-  | 'cyanoacrylate'
-  | 'cement'
-  | 'epoxy'
-  | 'activeChlorine'
-  | 'cadmium'
-  | 'flammableInUse'
-  | 'titaniumDioxide'
-  | 'titaniumDioxideAnnulled'
-  | 'gasRelease'
-  | 'skinDryness'
-  | 'corrosiveMechanism'
-  | 'mayBeInhaled'
-  | 'askedByEntry';

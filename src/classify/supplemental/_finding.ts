@@ -1,7 +1,7 @@
 import { type Part, sumOf } from '../../quantity/sum.ts';
 import type { ClassResult, Context } from '../context.ts';
 import type { Because, SharesRule } from '../facts/because.ts';
-import type { OpenQuestion } from '../facts/warning.ts';
+import type { OpenQuestion } from '../facts/open-question.ts';
 import type { Ingredient } from '../ingredient.ts';
 import type { ReadingId } from '../readings.ts';
 import { termOf } from '../sums.ts';

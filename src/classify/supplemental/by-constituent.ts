@@ -1,5 +1,5 @@
 import type { SharesRule } from '../facts/because.ts';
-import type { OpenQuestion } from '../facts/warning.ts';
+import type { OpenQuestion } from '../facts/open-question.ts';
 import { hazardsOf, type Ingredient } from '../ingredient.ts';
 import {
   becauseOfShares,

@@ -3,7 +3,7 @@ import type { AteValues, MultiplicationFactors, SpecificLimit } from '../../nota
 import { family, milderThan } from '../../notation/severity.ts';
 import type { GivenData } from '../../record/given-data.ts';
 import type { HarmonisedEntry } from '../../reference/harmonised/entry.ts';
-import type { LostData } from '../facts/warning.ts';
+import type { LostData } from '../facts/warning-entry.ts';
 
 type AteKey = keyof AteValues;
 

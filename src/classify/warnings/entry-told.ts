@@ -5,7 +5,8 @@ import type { FoundEntry } from '../../reference/harmonised/choose-entry.ts';
 import type { HarmonisedEntry } from '../../reference/harmonised/entry.ts';
 import { answerableNotes, decidingNotes } from '../../reference/harmonised/entry-notes.ts';
 import { bySource } from '../facts/provision.ts';
-import type { LaterEntry, Warning } from '../facts/warning.ts';
+import type { Warning } from '../facts/warning.ts';
+import type { LaterEntry } from '../facts/warning-entry.ts';
 import type { IngredientData } from '../ingredient.ts';
 
 /** The row of a substance that applies from a later date. */

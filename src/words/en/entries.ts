@@ -1,4 +1,5 @@
-import type { LaterEntry, LostData, Warning } from '../../classify/facts/warning.ts';
+import type { Warning } from '../../classify/facts/warning.ts';
+import type { LaterEntry, LostData } from '../../classify/facts/warning-entry.ts';
 import type { Hazard } from '../../notation/hazard.ts';
 import { printAte } from '../../notation/parse-ate.ts';
 import { printSupplementalLimit } from '../../notation/parse-limit.ts';

@@ -1,6 +1,8 @@
 import supplemental from '../../../hazard-data/eu-clp/supplemental.json' with { type: 'json' };
 import { unitOf } from '../../classify/facts/figure.ts';
-import type { BridgingFault, EvidenceFault, OpenQuestion, Warning } from '../../classify/facts/warning.ts';
+import type { OpenQuestion } from '../../classify/facts/open-question.ts';
+import type { Warning } from '../../classify/facts/warning.ts';
+import type { BridgingFault, EvidenceFault } from '../../classify/facts/warning-evidence.ts';
 import { plain, type Style } from '../../quantity/print.ts';
 import type { Telling } from '../words.ts';
 import { because, extremePhText } from './because.ts';

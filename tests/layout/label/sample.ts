@@ -131,7 +131,7 @@ export function sampleInput(options: SampleOptions = {}): LabelInput {
         website: null,
       },
       copy: {
-        tagline: 'Lifts algae and traffic film from stone',
+        tagline: 'Lifts grime and traffic film from stone',
         directions: ['Wet the surface.', 'Apply and leave for five minutes.', 'Rinse well.'],
       },
     },
