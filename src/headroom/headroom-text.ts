@@ -2,6 +2,7 @@ import type Fraction from 'fraction.js';
 import { tellAll } from '../words/telling.ts';
 import type { Telling, Words } from '../words/words.ts';
 import { answerOf, changeText } from './answer.ts';
+import { batchLines } from './batch-text.ts';
 import type { Change } from './changes.ts';
 import type { Headroom, Step } from './headroom.ts';
 import { percentText, readableText } from './percent-text.ts';
@@ -21,6 +22,7 @@ export function headroomText(headroom: Headroom, words: Words): string {
         `${holds(step, current[1]) ? '>' : ' '} ${ranges[i]!.padEnd(width)}  ${stateText(step.state)}`,
     ),
   ];
+  lines.push(...batchLines(headroom, words));
   if (breakpoints.length > 0) lines.push('', 'Why, going up');
   for (const { at, side, changes, workedAt, constituents } of breakpoints) {
     const telling = tellAll({ constituents });
