@@ -20,7 +20,7 @@ export const commandList: readonly ListedCommand[] = [
   },
   {
     name: 'headroom',
-    does: 'tells how much of one constituent until a hazard or the label changes',
+    does: 'tells how much of one constituent or raw material until a hazard or the label changes',
     load: () => import('./commands/headroom.ts'),
   },
   {

@@ -1,6 +1,6 @@
 import { type Change, isWorsening, touchesLabel } from './changes.ts';
 import type { Breakpoint, Headroom } from './headroom.ts';
-import { exactText, percentText } from './percent-text.ts';
+import { percentText, readableText } from './percent-text.ts';
 
 /** The next breakpoints on either side of what the record holds. */
 export interface Room {
@@ -26,7 +26,7 @@ export function answerOf(headroom: Headroom): string {
   const { of, current, domain } = headroom;
   const [low, high] = current;
   const { worse, better } = roomOf(headroom);
-  const now = low.equals(high) ? percentText(high) : `${exactText(low)} to ${percentText(high)}`;
+  const now = low.equals(high) ? percentText(high) : `${readableText(low)} to ${percentText(high)}`;
   const up = worse
     ? `${worse.side === 'at' ? 'from' : 'above'} ${percentText(worse.at)} ${subject(worse)} gets worse: ${changesText(worse.changes)}${roomText(worse, headroom)}`
     : `more of it, up to ${percentText(domain[1])}, makes no hazard more severe`;

@@ -15,7 +15,8 @@ export function findConstituent(
   return { near: [...new Set(near)] };
 }
 
-const fold = (text: string): string =>
+/** A name for comparing: case, spaces and underlines do not count. */
+export const fold = (text: string): string =>
   text
     .trim()
     .toLowerCase()

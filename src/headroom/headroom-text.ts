@@ -2,9 +2,10 @@ import type Fraction from 'fraction.js';
 import { tellAll } from '../words/telling.ts';
 import type { Telling, Words } from '../words/words.ts';
 import { answerOf, changeText } from './answer.ts';
+import { batchLines } from './batch-text.ts';
 import type { Change } from './changes.ts';
 import type { Headroom, Step } from './headroom.ts';
-import { exactText, percentText } from './percent-text.ts';
+import { percentText, readableText } from './percent-text.ts';
 import type { State } from './state.ts';
 
 /** The answer, the table of steps and the reason for every breakpoint, for a terminal. */
@@ -21,6 +22,7 @@ export function headroomText(headroom: Headroom, words: Words): string {
         `${holds(step, current[1]) ? '>' : ' '} ${ranges[i]!.padEnd(width)}  ${stateText(step.state)}`,
     ),
   ];
+  lines.push(...batchLines(headroom, words));
   if (breakpoints.length > 0) lines.push('', 'Why, going up');
   for (const { at, side, changes, workedAt, constituents } of breakpoints) {
     const telling = tellAll({ constituents });
@@ -48,7 +50,7 @@ export function rangeText(
   if (from.equals(to)) return `exactly ${percentText(from)}`;
   const first = from.equals(domain[0]) && fromInclusive;
   const last = to.equals(domain[1]) && toInclusive;
-  if (first && last) return `${exactText(from)} to ${percentText(to)}`;
+  if (first && last) return `${readableText(from)} to ${percentText(to)}`;
   const upper = `${toInclusive ? 'to' : 'to below'} ${percentText(to)}`;
   if (first) return `${toInclusive ? 'up to' : 'below'} ${percentText(to)}`;
   return `${fromInclusive ? 'from' : 'above'} ${percentText(from)} ${upper}`;

@@ -15,8 +15,10 @@ import { turnOf } from './affine.ts';
 import { type Cell, divide, type Turn } from './cells.ts';
 import { type Change, changesBetween } from './changes.ts';
 import { notesOn } from './notes.ts';
+import type { Shop } from './shop-amount.ts';
 import { type LabelOf, type State, sameState, stateOf } from './state.ts';
-import { type Others, type Sample, vary } from './variation.ts';
+import { type Others, type Sample, type Varied, vary } from './variation.ts';
+import { keyOf, varyMaterial, type WholeMaterial } from './whole-material.ts';
 
 /** What a search for breakpoints needs besides the formula. */
 export interface HeadroomInput {
@@ -52,7 +54,8 @@ export interface Breakpoint {
 }
 
 export interface Headroom {
-  readonly of: Constituent;
+  /** The constituent, or the raw material, which has no CAS number of its own. */
+  readonly of: Pick<Constituent, 'name' | 'cas'>;
   readonly basis: Basis;
   readonly others: Others;
   /** Percent in the record: both ends of its range, equal where there is none. */
@@ -62,6 +65,8 @@ export interface Headroom {
   readonly breakpoints: readonly Breakpoint[];
   /** What is held still while the constituent varies, for the reviewer. */
   readonly notes: readonly string[];
+  /** Of a raw material: what its percents are on the scale. */
+  readonly shop?: Shop;
 }
 
 /**
@@ -76,20 +81,51 @@ export function headroom(input: HeadroomInput, index: number, others: Others): O
   const compositions = compositionsOf(record, formula, basis, lookup);
   const variation = vary(formula, compositions, index, others);
   if (!variation.ok) return variation;
-  const { constituent, domain } = variation.value;
-  const cells = divide(...domain, (x, tell) => probe(input, variation.value.at(x), tell));
-  const steps = stepsOf(cells);
-  const current = [constituent.low.exact, constituent.high.exact] as const;
-  return succeed({
-    of: constituent,
+  return succeed(search(input, variation.value, [formula.constituents[index]!]));
+}
+
+/**
+ * The same for a whole raw material: all its constituents in proportion, up to the raw material as delivered.
+ * @returns a finding where nothing can give way for it.
+ */
+export function headroomOfMaterial(
+  input: HeadroomInput,
+  material: WholeMaterial,
+  others: Others,
+): Outcome<Headroom> {
+  const { record, formula, basis, lookup } = input;
+  const asked: (readonly number[])[] = [];
+  const listening: Formula = {
+    ...formula,
+    most: weights => {
+      asked.push(weights);
+      return formula.most(weights);
+    },
+  };
+  compositionsOf(record, listening, basis, lookup);
+  const variation = varyMaterial(formula, material, asked, others);
+  if (!variation.ok) return variation;
+  const keys = new Set(material.alone.constituents.map(keyOf));
+  const within = formula.constituents.filter(constituent => keys.has(keyOf(constituent)));
+  return succeed({ ...search(input, variation.value, within), shop: material.shop });
+}
+
+function search(
+  input: HeadroomInput,
+  { constituent, others, domain, at }: Varied,
+  within: readonly Constituent[],
+): Headroom {
+  const cells = divide(...domain, (x, tell) => probe(input, at(x), tell));
+  return {
+    of: { name: constituent.name, cas: constituent.cas },
     basis: input.basis,
     others,
-    current,
+    current: [constituent.low.exact, constituent.high.exact],
     domain,
-    steps,
+    steps: stepsOf(cells),
     breakpoints: breakpointsOf(cells),
-    notes: notesOn(input, constituent, cells.at(-1)!.found.classification),
-  });
+    notes: notesOn(input, within, cells.at(-1)!.found.classification),
+  };
 }
 
 function probe(

@@ -3,12 +3,12 @@ import type { ClassifiedRecord } from '../classify/contexts.ts';
 import type { Constituent, Formula } from '../formula/constituent.ts';
 
 /**
- * What stays as the record gives it while the constituent varies, and what is not known of the constituent.
- * @param classification of a mixture that holds it.
+ * What stays as the record gives it while the constituent varies, and what is not known of the constituents that do.
+ * @param classification of a mixture that holds them.
  */
 export function notesOn(
   { record, formula }: { readonly record: ClassifiedRecord; readonly formula: Formula },
-  constituent: Constituent,
+  varied: readonly Constituent[],
   { constituents }: Classification,
 ): string[] {
   const notes: string[] = [];
@@ -34,11 +34,12 @@ export function notesOn(
     notes.push(
       'ranges of other constituents are classified at whichever end is worse, for each hazard by itself',
     );
-  const found = constituents.find(({ name, cas }) => name === constituent.name && cas === constituent.cas);
-  const unknown = found ? [...found.data.unknown] : [];
-  if (unknown.length > 0)
-    notes.push(
-      `no data on ${constituent.name} for ${unknown.join(', ')}: what it adds there is not in these figures`,
-    );
+  for (const { name, cas } of varied) {
+    const unknown = constituents.find(each => name === each.name && cas === each.cas)?.data.unknown;
+    if (unknown && unknown.size > 0)
+      notes.push(
+        `no data on ${name} for ${[...unknown].join(', ')}: what it adds there is not in these figures`,
+      );
+  }
   return notes;
 }

@@ -1,4 +1,5 @@
 import type Fraction from 'fraction.js';
+import { withoutExponent } from '../quantity/print.ts';
 
 /** Digits that a decimal may take before the fraction is the shorter way to be exact. */
 const MAX_DECIMALS = 12;
@@ -9,13 +10,14 @@ export function exactText(percent: Fraction): string {
   return places === null ? percent.toFraction() : percent.toString(Math.max(places, 1));
 }
 
-/** A percent for reading: `4.9 %`, and `33.3333 % (100/3)` where no decimal is exact. */
-export function percentText(percent: Fraction): string {
+/** A percent for reading, without its sign: `4.9`, and `about 33.3333` where no decimal is exact. */
+export function readableText(percent: Fraction): string {
   const exact = exactText(percent);
-  return exact.includes('/')
-    ? `${String(Number(percent.valueOf().toPrecision(6)))} % (${exact})`
-    : `${exact} %`;
+  return exact.includes('/') ? `about ${withoutExponent(Number(percent.valueOf().toPrecision(6)))}` : exact;
 }
+
+/** A percent for reading: `4.9 %`, `about 33.3333 %`. */
+export const percentText = (percent: Fraction): string => `${readableText(percent)} %`;
 
 /** A percent for the chart: at most five significant digits. */
 export const shortText = (percent: Fraction): string => String(Number(percent.valueOf().toPrecision(5)));

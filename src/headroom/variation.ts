@@ -13,14 +13,20 @@ export interface Sample {
   readonly lines: ReadonlyMap<Exact, Affine>;
 }
 
-/** A formula with one constituent free to vary. */
-export interface Variation {
+/** A formula with one thing free to vary. */
+export interface Varied {
   readonly constituent: Constituent;
   readonly others: Others;
   /** Least and greatest percent that the constituent can take. */
   readonly domain: readonly [Fraction, Fraction];
   /** The formula with x percent of the constituent; what has come to nothing is left out. */
   at(x: Fraction): Sample;
+}
+
+/** A formula with one constituent free to vary. */
+export interface Variation extends Varied {
+  /** The line of every constituent, at each composition by itself. */
+  readonly paths: readonly (readonly Affine[])[];
 }
 
 const none = new Fraction(0);
@@ -73,17 +79,21 @@ export function vary(
     others === 'water' ? corner[water]!.add(corner[index]!) : rests[c]!.add(corner[index]!),
   );
   const end = ends.reduce((least, each) => (each.lt(least) ? each : least), hundred);
-  const paths = distinct(lines, index);
+  const paths = distinctPaths(lines, index);
   return succeed({
     constituent,
     others,
     domain: [none, end],
+    paths: lines,
     at: x => sampleAt(formula.constituents, paths, x),
   });
 }
 
-// Corners that differed in the varied constituent alone have become one.
-function distinct(corners: readonly (readonly Affine[])[], index: number): readonly (readonly Affine[])[] {
+/** Corners that differ in the varied constituent alone are one; `index` null where all are to differ in something. */
+export function distinctPaths(
+  corners: readonly (readonly Affine[])[],
+  index: number | null,
+): readonly (readonly Affine[])[] {
   const seen = new Set<string>();
   return corners.filter(corner => {
     const key = corner
@@ -95,7 +105,8 @@ function distinct(corners: readonly (readonly Affine[])[], index: number): reado
   });
 }
 
-function sampleAt(
+/** The mixture at x percent, from the lines of its constituents at each composition. */
+export function sampleAt(
   constituents: readonly Constituent[],
   corners: readonly (readonly Affine[])[],
   x: Fraction,

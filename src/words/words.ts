@@ -102,6 +102,32 @@ export interface StatementTelling {
   unused(unused: Unused): string;
 }
 
+/** Figures of a raw material in a batch, rounded; null where they cannot be told. */
+export interface BatchFigures {
+  /** Avoirdupois pounds. */
+  readonly pounds: number | null;
+  /** US gallons. */
+  readonly gallons: number | null;
+  /** Parts of the product that hold one part of the raw material. */
+  readonly onePartTo: number | null;
+  readonly by: 'weight' | 'volume';
+}
+
+/** Amounts of a raw material in a batch, told to whoever weighs it out. */
+export interface BatchWords {
+  /** @param pounds of the batch; null where its size is not known. */
+  head(name: string, pounds: number | null, densityKnown: boolean): string;
+  amount(figures: BatchFigures): string;
+  range(low: string, high: string): string;
+  now(amount: string): string;
+  /** An amount from which, or above which, something changes. */
+  change(side: 'at' | 'above', percent: string, amount: string): string;
+  /** What may be added before a hazard becomes more severe. */
+  room(side: 'at' | 'above', figures: BatchFigures, others: 'water' | 'scaled'): string;
+  /** The most there can be: the raw material as delivered, or all water used up. */
+  end(percent: string, amount: string, asDelivered: boolean): string;
+}
+
 /** Facts about a result turned into text of one language. */
 export interface Words {
   /** BCP 47 */
@@ -124,6 +150,7 @@ export interface Words {
   readonly sheet: SheetWords;
   readonly outcomes: Readonly<Record<string, string>>;
   readonly review: ReviewWords;
+  readonly batch: BatchWords;
   readonly statements: StatementTelling;
   /** Whether a label is due, and why. */
   purpose(decision: PurposeDecision): string;

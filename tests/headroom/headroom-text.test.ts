@@ -93,11 +93,11 @@ describe('text and JSON', () => {
 });
 
 describe('percents as text', () => {
-  it('decimal where it ends, else a fraction', () => {
+  it('a decimal for reading; where it does not end, a fraction for data', () => {
     expect(exactText(new Fraction(49, 10))).toBe('4.9');
     expect(exactText(new Fraction(100))).toBe('100');
     expect(exactText(new Fraction(1, 1024))).toBe('0.0009765625');
     expect(exactText(new Fraction(100, 3))).toBe('100/3');
-    expect(percentText(new Fraction(100, 3))).toBe('33.3333 % (100/3)');
+    expect(percentText(new Fraction(100, 3))).toBe('about 33.3333 %');
   });
 });

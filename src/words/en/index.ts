@@ -1,5 +1,6 @@
 import type { Reading } from '../../classify/classification.ts';
 import type { Words } from '../words.ts';
+import { batch } from './batch.ts';
 import { because } from './because.ts';
 import { cites } from './cites.ts';
 import { claim } from './claims.ts';
@@ -26,6 +27,7 @@ export const en: Words = {
   sheet,
   outcomes,
   review,
+  batch,
   statements,
   claim,
   purpose,
