@@ -1,5 +1,6 @@
 import { writeFileSync } from 'node:fs';
-import { packagePath, packageRoot } from '../reference/package-files.ts';
+import { basisIds } from '../reference/basis.ts';
+import { packagePath, packageRoot, readPackageFile } from '../reference/package-files.ts';
 import { generateAllocations } from './allocation.ts';
 import { generateCommandList } from './command-list.ts';
 import { generateExposure } from './exposure.ts';
@@ -9,6 +10,11 @@ import { generatePublicTypes } from './public-types.ts';
 import { readingsTable } from './readings.ts';
 import { generateRecordSchema } from './record-schema.ts';
 import { generateRegulatory } from './regulatory.ts';
+import { readThresholds } from './thresholds-schema.ts';
+
+// The figures of each basis are checked before anything is made of them.
+for (const id of basisIds)
+  readThresholds(JSON.parse(readPackageFile('hazard-data', id, 'thresholds.json').toString()));
 
 // Everything that is made from something else in the tree; tests check that each file is current.
 generateRecordSchema(packageRoot());
