@@ -1,5 +1,6 @@
 import type { Reading } from '../../classify/classification.ts';
 import type { Words } from '../words.ts';
+import { answer } from './answer.ts';
 import { because } from './because.ts';
 import { cites } from './cites.ts';
 import { claim } from './claims.ts';
@@ -22,6 +23,7 @@ export const en: Words = {
   taken: ({ id, taken }: Reading) => `${taken}: ${readings[id].options[taken]}`,
   source,
   values,
+  answer,
   workSheet,
   sheet,
   outcomes,
