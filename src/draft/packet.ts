@@ -6,12 +6,15 @@ import { type Diagnostic, hasErrors } from '../report/diagnostic.ts';
 import type { FontLibrary } from '../text/glyph-run.ts';
 import { tellAll } from '../words/telling.ts';
 import type { Words } from '../words/words.ts';
+import { answerOf } from './answer.ts';
+import { askedRows } from './asked-rows.ts';
 import { classificationJson } from './classification-json.ts';
 import type { ClassifiedProduct } from './classified-product.ts';
 import { draftLabel } from './draft-label.ts';
 import { draftSheet } from './draft-sheet.ts';
 import { copyMark } from './inputs-of.ts';
 import { reviewPoints } from './review-points.ts';
+import { supplierQuestions } from './supplier-questions.ts';
 import { workSheetMarkdown } from './work-sheet.ts';
 
 /** A file of the packet with what it is. */
@@ -45,7 +48,7 @@ export async function makePacket(
   fonts: FontLibrary,
   words: Words,
 ): Promise<Packet> {
-  const { record, classification, elements } = product;
+  const { record, formula, classification, elements } = product;
   const files: PacketFile[] = [];
   const missing: { name: string; reason: string }[] = [];
   const diagnostics: Diagnostic[] = [];
@@ -93,7 +96,7 @@ export async function makePacket(
       name: 'work-sheet.md',
       what: 'work sheet: every class worked as on paper',
       kind: 'review',
-      bytes: `${copyComment(review)}\n${workSheetMarkdown({ record, classification, elements, words })}`,
+      bytes: `${copyComment(review)}\n${workSheetMarkdown({ record, formula, classification, elements, words })}`,
     },
   );
   const points = [...(sheet.ok ? sheet.value.review : []), ...reviewPoints(product, words)];
@@ -115,7 +118,7 @@ const jsonCopy = (document: object, { kind, fingerprint }: CopyMark): string =>
   `${JSON.stringify({ ...document, copy: kind, fingerprint }, null, 2)}\n`;
 
 const indexPage = (
-  { record: { name, code }, classification, elements }: ClassifiedProduct,
+  { record: { name, code }, formula, classification, elements }: ClassifiedProduct,
   files: readonly PacketFile[],
   review: readonly string[],
   diagnostics: readonly Diagnostic[],
@@ -130,6 +133,11 @@ const indexPage = (
     copy,
     basis: classification.basis.title,
     signalWord: elements.signalWord ?? 'none',
+    answer: words.answer.lines(answerOf(classification, elements), tellAll(classification).names),
+    askTitle: words.answer.ask.title,
+    ask: askedRows(supplierQuestions(classification, formula), classification, words).map(
+      ([subject, missing]) => ({ subject, missing }),
+    ),
     hazards: classification.hazards.map(({ code: hazard, route, effect, because }) => ({
       hazard: `${hazard}${route ? ` (${route})` : ''}${effect ? ` (${effect})` : ''}`,
       working: words.because(because, tellAll(classification)).working,

@@ -1,16 +1,22 @@
 import type { Classification, OtherClass, Replaced } from '../classify/classification.ts';
 import type { Because } from '../classify/facts/because.ts';
 import { namedIn, unitOf } from '../classify/facts/figure.ts';
+import type { Formula } from '../formula/constituent.ts';
 import type { LabelElements } from '../labelling/label-elements.ts';
 import { printHazard } from '../notation/print-hazard.ts';
 import { show } from '../quantity/print.ts';
 import type { ProductRecord } from '../record/product-record.ts';
 import { tellAll } from '../words/telling.ts';
 import type { RangeEnd, Telling, Words } from '../words/words.ts';
+import { answerOf } from './answer.ts';
+import { askedRows } from './asked-rows.ts';
+import { supplierQuestions } from './supplier-questions.ts';
 
 /** What a work sheet is made of. */
 export interface WorkSheet {
   readonly record: ProductRecord;
+  /** Tells through which raw materials a constituent came; without it, questions to suppliers are by ingredient. */
+  readonly formula?: Pick<Formula, 'constituents'>;
   readonly classification: Classification;
   readonly elements: LabelElements;
   readonly words: Words;
@@ -85,6 +91,15 @@ function foldNotApplicable(
 }
 
 function blocksOf(sheet: WorkSheet): Block[] {
+  const { classification, words, formula } = sheet;
+  const rows = askedRows(supplierQuestions(classification, formula ?? null), classification, words);
+  return rows.length > 0 ? [{ ...words.answer.ask, rows }, ...workedBlocks(sheet)] : workedBlocks(sheet);
+}
+
+const answerLines = ({ classification, elements, words }: WorkSheet): readonly string[] =>
+  words.answer.lines(answerOf(classification, elements), tellAll(classification).names);
+
+function workedBlocks(sheet: WorkSheet): Block[] {
   const { classification, elements, words } = sheet;
   const { constituents, hazards, otherClasses, ateMix, unknownAcuteToxicity, readings, warnings } =
     classification;
@@ -161,7 +176,7 @@ export function workSheetText(sheet: WorkSheet): string {
     });
     return `${name}\n${lines.join('\n')}`;
   });
-  return `${[title, note, '', blocks.join('\n\n')].join('\n')}\n`;
+  return `${[title, note, '', ...answerLines(sheet), '', blocks.join('\n\n')].join('\n')}\n`;
 }
 
 const cell = (text: string): string => text.replaceAll('|', '\\|').replaceAll('\n', ' ');
@@ -179,5 +194,5 @@ export function workSheetMarkdown(sheet: WorkSheet): string {
       ...rows.map(row => `| ${row.map(cell).join(' | ')} |`),
     ].join('\n'),
   );
-  return `# ${name}: ${title}\n\n${note}\n\n${blocks.join('\n\n')}\n`;
+  return `# ${name}: ${title}\n\n${note}\n\n${answerLines(sheet).join('\n\n')}\n\n${blocks.join('\n\n')}\n`;
 }

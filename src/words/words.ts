@@ -10,6 +10,7 @@ import type { Conditional, PrecautionaryStatement, Unused } from '../labelling/l
 import type { OmissionReason } from '../labelling/omission-reason.ts';
 import type { PurposeDecision, WorkplaceStatement } from '../labelling/purposes.ts';
 import type { Style } from '../quantity/print.ts';
+import type { AnswerWords } from './answer-words.ts';
 import type { SheetWords } from './sheet-words.ts';
 
 /** How a constituent is called, by its place in the list: whoever prints decides what may be told. */
@@ -146,6 +147,7 @@ export interface Words {
   source(source: DataSource): string;
   /** What else the calculation works from: estimates, M-factors, specific limits, marks of the record. */
   values(constituent: ClassifiedConstituent): readonly string[];
+  readonly answer: AnswerWords;
   readonly workSheet: WorkSheetWords;
   readonly sheet: SheetWords;
   readonly outcomes: Readonly<Record<string, string>>;

@@ -45,10 +45,10 @@ const worked = [
 
 describe('work sheet', () => {
   it.each(worked)('%s', async path => {
-    const { record, classification, elements } = await classified(path, 'us-hcs');
+    const { record, formula, classification, elements } = await classified(path, 'us-hcs');
     compare(
       `work-sheet/${nameOf(path)}.md`,
-      workSheetMarkdown({ record, classification, elements, words: en }),
+      workSheetMarkdown({ record, formula, classification, elements, words: en }),
     );
   });
 });

@@ -1,7 +1,9 @@
+import { askedJson } from '../../draft/asked-rows.ts';
 import { classificationJson } from '../../draft/classification-json.ts';
 import { classifyProduct } from '../../draft/classified-product.ts';
 import { openProduct } from '../../draft/open-product.ts';
 import { openReference, type Reference } from '../../draft/open-reference.ts';
+import { supplierQuestions } from '../../draft/supplier-questions.ts';
 import { useSolutions } from '../../draft/use-solutions.ts';
 import { workSheetText } from '../../draft/work-sheet.ts';
 import { type BasisId, basisIds } from '../../reference/basis.ts';
@@ -73,8 +75,8 @@ async function asTexts(paths: readonly string[], reference: Reference, brief: bo
       status = exit.badInput;
       continue;
     }
-    const { record, classification, elements } = classifyProduct(opened.value, reference);
-    const sheet = { record, classification, elements, words: en };
+    const { record, formula, classification, elements } = classifyProduct(opened.value, reference);
+    const sheet = { record, formula, classification, elements, words: en };
     const { solutions, findings } = useSolutions(opened.value, reference);
     report(findings, io);
     const lines = solutions.map(solutionText);
@@ -94,7 +96,8 @@ async function asDocuments(paths: readonly string[], reference: Reference, brief
       status = exit.badInput;
       return paths.length === 1 ? findingsJson(opened.diagnostics) : findingsJson(opened.diagnostics, path);
     }
-    const { record, classification, elements } = classifyProduct(opened.value, reference);
+    const { record, formula, classification, elements } = classifyProduct(opened.value, reference);
+    const ask = askedJson(supplierQuestions(classification, formula), classification, en);
     const document = classificationJson(record, classification, elements, en);
     const { solutions, findings: open } = useSolutions(opened.value, reference);
     report(open, io);
@@ -102,7 +105,7 @@ async function asDocuments(paths: readonly string[], reference: Reference, brief
     const findings = diagnostics.length > 0 ? { findings: renderJson(diagnostics) } : {};
     const inUse =
       solutions.length > 0 ? { useSolutions: solutions.map(found => solutionJson(found, brief)) } : {};
-    return { ...(brief ? briefJson(document) : document), ...inUse, ...findings };
+    return { ...(brief ? briefJson(document) : { ...document, ask }), ...inUse, ...findings };
   });
   await io.out(`${JSON.stringify(paths.length === 1 ? documents[0] : documents, null, 2)}\n`);
   return status;

@@ -1,6 +1,7 @@
 import type { Reading } from '../../classify/classification.ts';
 import type { Words } from '../words.ts';
 import { batch } from './batch.ts';
+import { answer } from './answer.ts';
 import { because } from './because.ts';
 import { cites } from './cites.ts';
 import { claim } from './claims.ts';
@@ -23,6 +24,7 @@ export const en: Words = {
   taken: ({ id, taken }: Reading) => `${taken}: ${readings[id].options[taken]}`,
   source,
   values,
+  answer,
   workSheet,
   sheet,
   outcomes,
