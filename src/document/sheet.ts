@@ -10,6 +10,7 @@ export { sheetHtml } from './sheet/html.ts';
 export type { SheetInput } from './sheet/input.ts';
 export { sheetJson } from './sheet/json.ts';
 export { sheetQuestions } from './sheet/open-items.ts';
+export { transportQuestions } from './sheet/transport.ts';
 
 /** A safety data sheet as a tree of nodes without coordinates, with what runs on every page. */
 export interface SheetModel {

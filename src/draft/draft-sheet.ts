@@ -1,5 +1,12 @@
 import type { SheetInput } from '../document/sheet.ts';
-import { claimFindings, sheetDocument, sheetHtml, sheetJson, sheetQuestions } from '../document/sheet.ts';
+import {
+  claimFindings,
+  sheetDocument,
+  sheetHtml,
+  sheetJson,
+  sheetQuestions,
+  transportQuestions,
+} from '../document/sheet.ts';
 import { loadTemplate } from '../document/template.ts';
 import type { Attachment } from '../layout/frame.ts';
 import { layoutSheet, type PaperName } from '../layout/sheet/layout-sheet.ts';
@@ -15,6 +22,7 @@ import { MissingGlyphError } from '../text/missing-glyph.ts';
 import { VERSION } from '../version.ts';
 import type { Words } from '../words/words.ts';
 import { type ClassifiedProduct, sheetElements } from './classified-product.ts';
+import { draftTransport } from './draft-transport.ts';
 import { copyMark } from './inputs-of.ts';
 import { statementFindings } from './statement-findings.ts';
 
@@ -63,6 +71,7 @@ export async function draftSheet(
       readPackageFile('hazard-data', 'regulatory', 'epcra-313.tsv'),
       readPackageFile('hazard-data', 'regulatory', 'prop65.tsv'),
     ),
+    transport: sheetTransport(product),
     thresholds: reference.basis,
     date: `${date}T00:00:00Z`,
     revision: record.revision,
@@ -99,6 +108,15 @@ export async function draftSheet(
   ]);
 }
 
+/** How each pack is carried; without a pack, the product. */
+export const sheetTransport = (product: ClassifiedProduct): SheetInput['transport'] =>
+  product.record.packs.length > 0
+    ? product.record.packs.map(pack => ({
+        pack: pack.contents.written,
+        answer: draftTransport(product, pack),
+      }))
+    : [{ pack: null, answer: draftTransport(product, null) }];
+
 /** What the sheet leaves open, in words: mandatory sections first. */
 function questions(input: SheetInput): readonly string[] {
   const { review } = input.words;
@@ -107,7 +125,11 @@ function questions(input: SheetInput): readonly string[] {
     const items = open.filter(item => item.mandatory === mandatory);
     return items.length > 0 ? [review.unsearched(items, mandatory)] : [];
   });
-  return belowCutOff.length > 0 ? [...lines, review.belowCutOff(belowCutOff)] : lines;
+  return [
+    ...lines,
+    ...(belowCutOff.length > 0 ? [review.belowCutOff(belowCutOff)] : []),
+    ...transportQuestions(input),
+  ];
 }
 
 /** The sheet as data beside its pages (ISO 32000-1 7.11.4): the same texts and nothing else. */

@@ -12,9 +12,12 @@ import { classificationJson } from './classification-json.ts';
 import type { ClassifiedProduct } from './classified-product.ts';
 import { draftLabel } from './draft-label.ts';
 import { draftSheet } from './draft-sheet.ts';
+import { draftTransport } from './draft-transport.ts';
 import { copyMark } from './inputs-of.ts';
 import { reviewPoints } from './review-points.ts';
+import { shipJson } from './ship-json.ts';
 import { supplierQuestions } from './supplier-questions.ts';
+
 import { workSheetMarkdown } from './work-sheet.ts';
 
 /** A file of the packet with what it is. */
@@ -38,7 +41,8 @@ export interface Packet {
 }
 
 /**
- * Everything for one product: labels of all packs, data sheet, classification, work sheet and an index page. A label
+ * Everything for one product: labels of all packs, data sheet, classification, work sheet, transport of the first
+ * pack and an index page. A label
  * that cannot be made does not stop the rest.
  * @param date YYYY-MM-DD
  */
@@ -99,6 +103,14 @@ export async function makePacket(
       bytes: `${copyComment(review)}\n${workSheetMarkdown({ record, formula, classification, elements, words })}`,
     },
   );
+  const [pack] = record.packs;
+  if (pack)
+    files.push({
+      name: 'transport.json',
+      what: `transport description of ${pack.contents.written}, as data`,
+      kind: 'review',
+      bytes: jsonCopy(shipJson(record, pack.id, date, draftTransport(product, pack)), review),
+    });
   const points = [...(sheet.ok ? sheet.value.review : []), ...reviewPoints(product, words)];
   const found = [...new Map(diagnostics.map(each => [JSON.stringify(each), each])).values()];
   const index = await indexPage(product, files, points, found, date, review, words);

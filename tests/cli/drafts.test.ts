@@ -83,6 +83,7 @@ describe.each(products)('the packet of $file', ({ file, code, pack, gtin, die })
       'sds.html',
       'sds.json',
       'sds.pdf',
+      'transport.json',
       'work-sheet.md',
     ]);
     if (pack) expect(names).toContain(`label-${pack}.pdf`);
@@ -233,6 +234,7 @@ describe('packet', () => {
       'sds.html',
       'sds.json',
       'sds.pdf',
+      'transport.json',
       'work-sheet.md',
     ]);
     expect(readFileSync(join(folder, 'made', 'index.html'), 'utf8')).toContain('does not hold its text');

@@ -52,6 +52,7 @@ describe('every document of a packet', () => {
       'sds.html': 'distribution',
       'sds.json': 'distribution',
       'sds.pdf': 'distribution',
+      'transport.json': 'review',
       'work-sheet.md': 'review',
     };
     expect(Object.fromEntries(files.map(({ name, kind }) => [name, kind]))).toEqual(kinds);

@@ -1,6 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { run as ship } from '../../src/cli/commands/ship.ts';
-import { inProcess, labelwright } from './_command.ts';
+import { makePacket } from '../../src/draft/packet.ts';
+import { loadFonts } from '../../src/text/font-library.ts';
+import { en } from '../../src/words/en/index.ts';
+import { classified } from '../golden/_products.ts';
+import { inProcess, labelwright, TODAY } from './_command.ts';
 
 const demo = (name: string) => `templates/demo/${name}.yaml`;
 
@@ -52,6 +56,26 @@ describe('ship', () => {
       expect(working).not.toMatch(/undefined|\[object/);
     }
     for (const alternative of answer.alternatives) expect(alternative.when).not.toBe('');
+  });
+
+  it('stands in the packet as transport.json, a review copy', async () => {
+    const product = await classified(demo('degreaser'), 'us-hcs');
+    const { files } = await makePacket(product, TODAY, await loadFonts(), en);
+    const file = files.find(({ name }) => name === 'transport.json')!;
+    expect(file.kind).toBe('review');
+    const { copy, fingerprint, ...answer } = JSON.parse(file.bytes as string);
+    const { out } = await inProcess(ship, [
+      demo('degreaser'),
+      '--pack',
+      product.record.packs[0]!.id,
+      '--json',
+      '--as-of',
+      TODAY,
+    ]);
+    expect(answer).toEqual(JSON.parse(out));
+    expect([copy, typeof fingerprint]).toEqual(['review', 'string']);
+    const index = files.find(({ name }) => name === 'index.html')!.bytes as string;
+    expect(index).toContain('href="transport.json"');
   });
 
   it('in words, as a draft for the shipper to check', async () => {

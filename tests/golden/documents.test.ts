@@ -3,6 +3,7 @@ import { afterAll, beforeAll, describe, it } from 'vitest';
 import { labelDocument } from '../../src/document/label.ts';
 import { sheetDocument } from '../../src/document/sheet.ts';
 import { loadTemplate } from '../../src/document/template.ts';
+import { sheetTransport } from '../../src/draft/draft-sheet.ts';
 import { makePacket } from '../../src/draft/packet.ts';
 import { layoutLabel } from '../../src/layout/label/layout-label.ts';
 import { layoutSheet } from '../../src/layout/sheet/layout-sheet.ts';
@@ -68,6 +69,7 @@ describe.each(demos)('%s', path => {
           readPackageFile('hazard-data', 'regulatory', 'epcra-313.tsv'),
           readPackageFile('hazard-data', 'regulatory', 'prop65.tsv'),
         ),
+        transport: sheetTransport(product),
         thresholds: product.reference.basis,
         date,
         revision: product.record.revision,

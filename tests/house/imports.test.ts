@@ -81,7 +81,7 @@ const may: Readonly<Record<string, readonly [readonly string[], readonly string[
   // Section 3 of the sheet states percents: it takes the formula and prints numbers.
   document: [
     ['classify', 'labelling', 'notation', 'provenance', 'quantity', 'report', 'words'],
-    ['formula', 'record', 'reference'],
+    ['formula', 'record', 'reference', 'transport'],
   ],
   // Arithmetic of rolls, and of cases and pallets: facts of a pack, no words and no page.
   roll: [['quantity', 'report'], ['record']],

@@ -77,16 +77,3 @@ export function disposal(input: SheetInput): SectionBodies {
     }),
   };
 }
-
-/** Section 14 (not mandatory). */
-export function transport(input: SheetInput): SectionBodies {
-  return {
-    'un-number': ownBody(input, 'transport.un-number'),
-    'shipping-name': ownBody(input, 'transport.proper-shipping-name'),
-    'transport-class': ownBody(input, 'transport.hazard-class'),
-    'packing-group': ownBody(input, 'transport.packing-group'),
-    'environmental-hazards': ownBody(input, 'transport.environmental-hazards'),
-    bulk: ownBody(input, 'transport.bulk'),
-    'special-precautions': ownBody(input, 'transport.notes'),
-  };
-}

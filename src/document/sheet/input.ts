@@ -5,7 +5,15 @@ import type { CompleteRecord } from '../../record/product-record.ts';
 import type { ExposureTable } from '../../reference/exposure/open-exposure.ts';
 import type { RegulatoryTable } from '../../reference/regulatory/open-regulatory.ts';
 import type { Thresholds } from '../../reference/thresholds.ts';
+import type { TransportAnswer } from '../../transport/answer.ts';
 import type { Words } from '../../words/words.ts';
+
+/** How one pack is carried. */
+export interface PackTransport {
+  /** Contents as the record writes them; null where the record has no pack. */
+  readonly pack: string | null;
+  readonly answer: TransportAnswer;
+}
 
 /** What a safety data sheet is made of. */
 export interface SheetInput {
@@ -18,6 +26,8 @@ export interface SheetInput {
   readonly exposure: ExposureTable;
   /** Lists of CERCLA, EPCRA and the states. */
   readonly regulatory: RegulatoryTable;
+  /** How each pack is carried under 49 CFR 171 to 180. */
+  readonly transport: readonly PackTransport[];
   /** Figures of the basis, for the cut-offs from which ingredients are named. */
   readonly thresholds: Pick<
     Thresholds,

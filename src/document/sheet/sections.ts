@@ -13,7 +13,7 @@ import { exposureControls } from './exposure-controls.ts';
 import { fill } from './fill.ts';
 import { fireFighting } from './fire.ts';
 import { firstAid } from './first-aid.ts';
-import { disposal, ecology, transport } from './further.ts';
+import { disposal, ecology } from './further.ts';
 import { accidentalRelease, handlingAndStorage } from './handling.ts';
 import { hazardIdentification } from './hazard-identification.ts';
 import { identification } from './identification.ts';
@@ -24,6 +24,7 @@ import { properties } from './properties.ts';
 import { reactivity } from './reactivity.ts';
 import { regulation } from './regulation.ts';
 import { toxicology } from './toxicology.ts';
+import { transport } from './transport.ts';
 
 type SectionData = (typeof data.sections)[number];
 

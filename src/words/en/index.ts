@@ -1,7 +1,7 @@
 import type { Reading } from '../../classify/classification.ts';
 import type { Words } from '../words.ts';
-import { batch } from './batch.ts';
 import { answer } from './answer.ts';
+import { batch } from './batch.ts';
 import { because } from './because.ts';
 import { cites } from './cites.ts';
 import { claim } from './claims.ts';

@@ -12,6 +12,7 @@ import { carcinogenWords, listingRows, setAsideTexts } from './carcinogens.ts';
 import { averaged, limitRows, limitWords } from './exposure.ts';
 import { regulatoryLists } from './regulatory.ts';
 import { advice } from './sheet-advice.ts';
+import { transport } from './sheet-transport.ts';
 
 /** Sentences of our own for the sheet; `{name}` is filled in. */
 export const sheet = {
@@ -26,6 +27,7 @@ export const sheet = {
   other,
   properties,
   toxicology,
+  transport,
   limits: { ...limitWords, rows: limitRows, averaged },
   carcinogens: { ...carcinogenWords, rows: listingRows, setAside: setAsideTexts },
   regulations: {

@@ -2,6 +2,7 @@ import { readFileSync, statSync } from 'node:fs';
 import { classify } from '../../../src/classify/engine.ts';
 import type { SheetInput } from '../../../src/document/sheet.ts';
 import { loadTemplate, type Template } from '../../../src/document/template.ts';
+import { transportData } from '../../../src/draft/draft-transport.ts';
 import { labelledProduct } from '../../../src/draft/labelled-product.ts';
 import { openProduct, type Product, productOf } from '../../../src/draft/open-product.ts';
 import { openReference } from '../../../src/draft/open-reference.ts';
@@ -12,6 +13,8 @@ import { openExposure } from '../../../src/reference/exposure/open-exposure.ts';
 import { loadLabelData } from '../../../src/reference/label-data/load-label-data.ts';
 import { openRegulatory } from '../../../src/reference/regulatory/open-regulatory.ts';
 import type { Outcome } from '../../../src/report/diagnostic.ts';
+import { transportInput } from '../../../src/transport/from-classification.ts';
+import { transport as carried } from '../../../src/transport/transport.ts';
 import { en } from '../../../src/words/en/index.ts';
 
 export const DATE = '2026-11-25T08:30:00Z';
@@ -73,6 +76,7 @@ export const recordAround = (parts: Record<string, unknown>): Record<string, unk
 async function inputOf({ record, formula }: Product, more: Partial<SheetInput>): Promise<SheetInput> {
   const reference = given(await openReference('us-hcs', DATE.slice(0, 10)));
   const classification = classify(record, formula, reference.basis, reference.lookup);
+  const packs = record.packs.length > 0 ? record.packs : [null];
   const labelData = await loadLabelData('us-hcs');
   return {
     record: given(completeRecord(record)),
@@ -82,6 +86,10 @@ async function inputOf({ record, formula }: Product, more: Partial<SheetInput>):
     words: en,
     exposure,
     regulatory,
+    transport: packs.map(pack => ({
+      pack: pack?.contents.written ?? null,
+      answer: carried(transportInput(record, formula, classification, pack), transportData()),
+    })),
     thresholds: reference.basis,
     date: DATE,
     revision: null,
