@@ -11,7 +11,7 @@ import { LONGEST_LINE } from './read-lines.ts';
 
 /**
  * One JSON record a line in, one JSON result a line out, in order; an error line for a record that cannot be used. A
- * defect of ours costs its line and not those after it. Waits for the reader of the results, so that memory stays
+ * defect of labelwright costs its line and not those after it. Waits for the reader of the results, so that memory stays
  * what one record takes. Returns the exit status.
  */
 export async function classifyLines(reference: Reference, brief: boolean, io: Io): Promise<number> {

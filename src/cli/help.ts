@@ -62,7 +62,7 @@ export function overview(commands: readonly ListedCommand[]): string {
     'labelwright COMMAND --help gives the options of a command, labelwright help TERM the meaning of a word of the',
     'trade, labelwright --version the version.',
     'Drafts for qualified review; labelwright approves nothing.',
-    'Exit status: 0 done, 1 a stated requirement is not met, 2 wrong input or call, 70 a defect of ours.',
+    'Exit status: 0 done, 1 a stated requirement is not met, 2 wrong input or call, 70 a defect of labelwright.',
     '',
   ].join('\n');
 }

@@ -1,7 +1,11 @@
 import type { ProductRecord } from '../record/product-record.ts';
-import { basicDescription, type Outcome, type TransportAnswer } from '../transport/answer.ts';
+import {
+  basicDescription,
+  type LimitedQuantity,
+  type Outcome,
+  type TransportAnswer,
+} from '../transport/answer.ts';
 import type { Fact } from '../transport/fact.ts';
-import type { LimitedQuantity } from '../transport/limited-quantity.ts';
 import { transportWorking } from '../words/en/transport.ts';
 import { transportCondition, transportNeed } from '../words/en/transport-cases.ts';
 

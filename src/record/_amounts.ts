@@ -14,7 +14,7 @@ function readAmount(text: string): Reading<Measure | 'balance'> {
     return /^\s*[a-z. ]+$/i.test(text)
       ? misreads(`\`${text}\` is not an amount`, 'write a number and a unit, such as `40 kg`, or `balance`')
       : measure;
-  if (measure.value.base.value < 0) return misreads(`\`${text}\` is less than nothing`);
+  if (measure.value.base.value < 0) return misreads(`\`${text}\` is negative`);
   return measure;
 }
 

@@ -6,7 +6,7 @@ import { type Path, type Places, pathText } from './places.ts';
 
 type Issue = z.core.$ZodIssue;
 
-/** Turns the validator's issues into findings with place, offending text and mend. */
+/** Turns the validator's issues into findings with place, offending text and fix. */
 export function findingsOf(issues: readonly Issue[], value: unknown, places: Places): Diagnostic[] {
   return issues.flatMap(issue => findings(issue, [], value, places));
 }

@@ -31,7 +31,7 @@ const gtin = (description: string) =>
 const positiveMass = leaf(
   text => {
     const mass = readMeasure(text, 'mass');
-    return mass.ok && mass.value.base.value < 0 ? misreads(`\`${text}\` is less than nothing`) : mass;
+    return mass.ok && mass.value.base.value < 0 ? misreads(`\`${text}\` is negative`) : mass;
   },
   'a weight',
   '0.9 kg',

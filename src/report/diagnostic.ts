@@ -1,4 +1,4 @@
-/** How grave a finding is: an error stops the run, a warning is for the reviewer, a note explains. */
+/** Severity of a finding: an error stops the run, a warning is for the reviewer, a note explains. */
 export type Severity = 'error' | 'warning' | 'note';
 
 /** A place in an input file; line and column count from 1. */

@@ -1,7 +1,15 @@
 import type { PackingGroup, TableEntry } from '../reference/transport/hazardous-materials-table.ts';
 import type { Fact } from './fact.ts';
 import type { Missing } from './finding.ts';
-import type { LimitedQuantity } from './limited-quantity.ts';
+
+/** What the exception for limited quantities allows; modes other than air. */
+export interface LimitedQuantity {
+  /** Null where a fact of the pack is missing. */
+  readonly allowed: boolean | null;
+  readonly innerLimit: string | null;
+  readonly grossLimit: string | null;
+  readonly cite: string;
+}
 
 /** What one case comes to. */
 export interface Outcome {

@@ -1,18 +1,10 @@
 import { readMeasure } from '../quantity/measure.ts';
 import type { TableEntry } from '../reference/transport/hazardous-materials-table.ts';
 import type { TransportData } from '../reference/transport/transport-data.ts';
+import type { LimitedQuantity } from './answer.ts';
 import { type Fact, fact } from './fact.ts';
 import { packageKilograms } from './hazardous-substance.ts';
 import type { TransportInput } from './input.ts';
-
-/** What the exception for limited quantities allows; modes other than air. */
-export interface LimitedQuantity {
-  /** Null where a fact of the pack is missing. */
-  readonly allowed: boolean | null;
-  readonly innerLimit: string | null;
-  readonly grossLimit: string | null;
-  readonly cite: string;
-}
 
 interface Provision {
   readonly cite: string;

@@ -1,6 +1,12 @@
 import type { TransportData } from '../reference/transport/transport-data.ts';
 import { aerosol } from './aerosol.ts';
-import { type Alternative, type Outcome, sameOutcome, type TransportAnswer } from './answer.ts';
+import {
+  type Alternative,
+  type LimitedQuantity,
+  type Outcome,
+  sameOutcome,
+  type TransportAnswer,
+} from './answer.ts';
 import { aqueousAlcohol, choices, otherModesAlone } from './choices.ts';
 import { corrosive } from './corrosive.ts';
 import { type Fact, fact } from './fact.ts';
@@ -8,7 +14,7 @@ import type { Case, Hazard, Missing } from './finding.ts';
 import { flammable } from './flammable.ts';
 import { hazardousSubstances } from './hazardous-substance.ts';
 import type { TransportConstituent, TransportInput } from './input.ts';
-import { type LimitedQuantity, limitedQuantity } from './limited-quantity.ts';
+import { limitedQuantity } from './limited-quantity.ts';
 import { marinePollutants } from './marine-pollutant.ts';
 import { namedMaterial, straddling } from './named-entry.ts';
 import { otherClasses } from './other-classes.ts';

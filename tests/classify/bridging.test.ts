@@ -70,7 +70,7 @@ describe('bridging principles', () => {
     expect((await faults(bridged(name, result, principle))).length === 0).toBe(holds);
   });
 
-  it('are refused with place, mend and paragraph (A.5.3.3)', async () => {
+  it('are refused with place, fix and paragraph (A.5.3.3)', async () => {
     expect(await faults(bridged('Muta.', 'not classified', 'interpolation', { reason: 'tested' }))).toEqual([
       {
         code: 'bridging-not-allowed',

@@ -14,7 +14,7 @@ describe('help', () => {
     const { status, out, err } = labelwright(['--help']);
     expect({ status, err }).toEqual({ status: 0, err: '' });
     for (const command of commands) expect(out).toMatch(new RegExp(`^ {2}${command} +\\w`, 'm'));
-    expect(out).toContain('70 a defect of ours');
+    expect(out).toContain('70 a defect of labelwright');
   });
 
   it('is shown as an error where no command is given', () => {

@@ -5,7 +5,7 @@ import { run as check } from '../../src/cli/commands/check.ts';
 import { run as packet } from '../../src/cli/commands/packet.ts';
 import { demo, demoWith, inProcess, labelwright, put, stackTrace, workshop } from './_command.ts';
 
-// What is wrong, the record, and what must be said: the place, the fact and the mend.
+// What is wrong, the record, and what must be said: the place, the fact and the fix.
 const wrong: readonly (readonly [string, string | Uint8Array, readonly (string | RegExp)[]])[] = [
   [
     'a misspelt key',
@@ -113,7 +113,7 @@ const wrong: readonly (readonly [string, string | Uint8Array, readonly (string |
     ['bad.yaml:7:1: error: `form` is given twice; the first is in line 6', 'keep one of the two'],
   ],
   [
-    'less than nothing',
+    'a negative amount',
     demoWith(['percent: 1.5', 'percent: -3']),
     ['bad.yaml:22:14: error: `percent`: `-3` is not between 0 and 100 %'],
   ],

@@ -22,10 +22,10 @@ describe('readNumber', () => {
     ['4,1', '`4.1`'],
     ['1,000', '`1000`'],
     ['12,345.5', '`12345.5`'],
-  ])('refuses the comma in %s and shows the number with a point', (text, mend) => {
+  ])('refuses the comma in %s and shows the number with a point', (text, fix) => {
     const read = readNumber(text);
     expect(read.ok).toBe(false);
-    expect(!read.ok && read.hint).toContain(mend);
+    expect(!read.ok && read.hint).toContain(fix);
   });
 
   it.each(['', 'abc', '1 2', '0x1F', '.inf', 'NaN', '1-2', '> 60', '--1', '1e999', '9'.repeat(200)])(

@@ -8,7 +8,7 @@ import { changed, env, files, load, product, told } from './_example.ts';
 
 type Case = readonly [name: string, from: string, to: string, finding: RegExp];
 
-describe('every slip is told with its place and its mend', () => {
+describe('every slip is told with its place and its fix', () => {
   // Line and column are those of the slip in the example, counted by hand in the file.
   it.each<Case>([
     [

@@ -14,7 +14,7 @@ const finding: Diagnostic = {
 };
 
 describe('renderText', () => {
-  it('shows place, message, line with caret, and mend', () => {
+  it('shows place, message, line with caret, and fix', () => {
     expect(renderText([finding])).toBe(
       [
         'cleaner.yaml:21:14: error: `1,5` has a decimal comma',

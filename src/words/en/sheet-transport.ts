@@ -1,6 +1,5 @@
-import type { Outcome } from '../../transport/answer.ts';
+import type { LimitedQuantity, Outcome } from '../../transport/answer.ts';
 import type { Fact } from '../../transport/fact.ts';
-import type { LimitedQuantity } from '../../transport/limited-quantity.ts';
 import { transportWorking } from './transport.ts';
 import { transportNeed } from './transport-cases.ts';
 
