@@ -1,7 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { gunzipSync } from 'node:zlib';
+import { brotliDecompressSync } from 'node:zlib';
 
 let root: string | null = null;
 
@@ -26,5 +26,5 @@ export function readPackageFile(...parts: readonly string[]): Buffer {
   const path = packagePath(...parts);
   return existsSync(path)
     ? readFileSync(path)
-    : gunzipSync(readFileSync(packagePath('out', 'dist', `${join(...parts)}.gz`)));
+    : brotliDecompressSync(readFileSync(packagePath('out', 'dist', `${join(...parts)}.br`)));
 }
