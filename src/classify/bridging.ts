@@ -1,3 +1,4 @@
+import { listedClass } from '../notation/listed-class.ts';
 import { sumOf, tidy } from '../quantity/sum.ts';
 import type { Evidence, PhysicalForm } from '../record/product-record.ts';
 import type { Basis } from '../reference/thresholds.ts';
@@ -5,7 +6,6 @@ import type { Context } from './context.ts';
 import { ofHealth, type Provision } from './facts/provision.ts';
 import type { BridgingFault } from './facts/warning-evidence.ts';
 import { hazardsOf } from './ingredient.ts';
-import { listedClass } from './listed-class.ts';
 import { type Objective, objective, objectives } from './ranges/objective.ts';
 
 /** Why bridged evidence cannot be used, with the paragraph. */

@@ -1,4 +1,5 @@
 import { findCode, followingStatement } from '../notation/classes.ts';
+import { listedClass } from '../notation/listed-class.ts';
 import type { Exact } from '../quantity/exact.ts';
 import type { Evidence } from '../record/product-record.ts';
 import { dilutionFault, principleFault } from './bridging.ts';
@@ -7,7 +8,6 @@ import type { Because } from './facts/because.ts';
 import { ofHealth, ofPhysical, type Provision } from './facts/provision.ts';
 import type { Warning } from './facts/warning.ts';
 import type { EvidenceFault } from './facts/warning-evidence.ts';
-import { listedClass } from './listed-class.ts';
 import type { ReadingId } from './readings.ts';
 import { isMoreSevere } from './worst.ts';
 

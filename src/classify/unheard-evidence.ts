@@ -1,9 +1,9 @@
+import { listedClass } from '../notation/listed-class.ts';
 import type { Evidence } from '../record/product-record.ts';
 import type { ClassResult, Context } from './context.ts';
 import { lacksEffect, notUsed, speaksOf } from './evidence.ts';
 import type { Warning } from './facts/warning.ts';
 import type { EvidenceFault } from './facts/warning-evidence.ts';
-import { listedClass } from './listed-class.ts';
 
 /**
  * Warnings on evidence that speaks of no class of the basis or lacks its route, and on entries after the first for one

@@ -1,3 +1,4 @@
+import { isWorse } from '../notation/severity.ts';
 import type { ClassifiedHazard } from './classification.ts';
 import type { ClassResult } from './context.ts';
 import type { Because } from './facts/because.ts';
@@ -10,27 +11,11 @@ const outcomeRank = {
   'not-applicable': 0,
 } as const;
 
-// Letters order sub-categories (1A before 1B); a category without a letter stands after those with one.
-const ranks = new Map<string, string>();
-function categoryRank(code: string): string {
-  let rank = ranks.get(code);
-  if (rank === undefined) {
-    rank = code.replace(/^(\D+)(\d)$/, '$1$2~');
-    ranks.set(code, rank);
-  }
-  return rank;
-}
-
-const leads: readonly string[] = ['Skin Corr.', 'Eye Dam.'];
-
 /** Whether one result is more severe than another of the same class. */
 export function isMoreSevere(a: ClassResult, b: ClassResult): boolean {
   if (a.outcome !== b.outcome) return outcomeRank[a.outcome] > outcomeRank[b.outcome];
   if (a.outcome !== 'classified' || b.outcome !== 'classified') return false;
-  const aLeads = leads.includes(a.hazard.hazardClass);
-  const bLeads = leads.includes(b.hazard.hazardClass);
-  if (aLeads !== bLeads) return aLeads;
-  return categoryRank(a.hazard.code) < categoryRank(b.hazard.code);
+  return isWorse(a.hazard, b.hazard);
 }
 
 const bare = (statement: string): string => statement.slice(0, 4);

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
-import { listedClass } from '../classify/listed-class.ts';
 import { findClass, findCode, hazardClasses } from '../notation/classes.ts';
+import { listedClass } from '../notation/listed-class.ts';
 import type { ThresholdFile } from '../reference/threshold-file.ts';
 import { checkSources } from './_threshold-sources.ts';
 

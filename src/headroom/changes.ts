@@ -1,8 +1,8 @@
 import type { ClassifiedHazard } from '../classify/classification.ts';
 import type { Because } from '../classify/facts/because.ts';
-import { listedClass } from '../classify/listed-class.ts';
-import { isMoreSevere } from '../classify/worst.ts';
 import type { PictogramCode, SignalWord } from '../labelling/label-elements.ts';
+import { listedClass } from '../notation/listed-class.ts';
+import { isLessSpecific, isWorse } from '../notation/severity.ts';
 import { hazardText, type State } from './state.ts';
 
 /** One thing that becomes different at a breakpoint. `worse` is null where neither state is the more severe. */
@@ -83,7 +83,7 @@ function hazardChanges(before: State, after: State): Change[] {
         kind: 'changes',
         code,
         from: hazardText(was),
-        worse: isWorse(hazard, was) ? true : isWorse(was, hazard) ? false : null,
+        worse: isCertainlyWorse(hazard, was) ? true : isCertainlyWorse(was, hazard) ? false : null,
         onLabel: hazard.statements.join() !== was.statements.join(),
         because: hazard.because,
       });
@@ -102,22 +102,9 @@ function hazardChanges(before: State, after: State): Change[] {
   return changes;
 }
 
-const isWorse = (a: ClassifiedHazard, b: ClassifiedHazard): boolean =>
-  !isLessSpecific(a, b) && !isLessSpecific(b, a) && isMoreSevere(asResult(a), asResult(b));
-
 /** Category 1 beside 1B says less, not something milder. */
-const isLessSpecific = (a: ClassifiedHazard, b: ClassifiedHazard): boolean =>
-  a.hazardClass === b.hazardClass &&
-  /^\d$/.test(a.category) &&
-  b.category.startsWith(a.category) &&
-  a.category !== b.category;
-
-const asResult = (hazard: ClassifiedHazard) => ({
-  class: hazard.hazardClass,
-  outcome: 'classified' as const,
-  hazard,
-  because: hazard.because,
-});
+const isCertainlyWorse = (a: ClassifiedHazard, b: ClassifiedHazard): boolean =>
+  !isLessSpecific(a, b) && !isLessSpecific(b, a) && isWorse(a, b);
 
 const reasonGone = ({ classification }: State, seat: string): Because | null =>
   classification.otherClasses.find(

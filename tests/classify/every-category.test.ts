@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { listedClass } from '../../src/classify/listed-class.ts';
 import { hazardClasses, hazardCode } from '../../src/notation/classes.ts';
+import { listedClass } from '../../src/notation/listed-class.ts';
 import { openQuestion } from '../../src/notation/open-question.ts';
 import { parseHazard } from '../../src/notation/parse-hazard.ts';
 import type { BasisId } from '../../src/reference/basis.ts';
