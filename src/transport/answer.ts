@@ -1,4 +1,4 @@
-import type { PackingGroup, TableEntry } from '../reference/transport/hazardous-materials-table.ts';
+import type { PackingGroup, TableEntry } from '../reference/transport/table-entry.ts';
 import type { Fact } from './fact.ts';
 import type { Missing } from './finding.ts';
 

@@ -1,4 +1,4 @@
-import type { PackingGroup } from '../reference/transport/hazardous-materials-table.ts';
+import type { PackingGroup } from '../reference/transport/table-entry.ts';
 import type { Fact } from './fact.ts';
 
 /** A class that the material meets, with its packing group. */

@@ -1,5 +1,5 @@
 import { compare } from '../quantity/sum.ts';
-import type { PackingGroup } from '../reference/transport/hazardous-materials-table.ts';
+import type { PackingGroup } from '../reference/transport/table-entry.ts';
 import type { TransportData } from '../reference/transport/transport-data.ts';
 import { type Fact, fact } from './fact.ts';
 import { type Case, type Finding, finding, type Hazard } from './finding.ts';

@@ -1,5 +1,5 @@
 import { compare } from '../quantity/sum.ts';
-import type { PackingGroup, TableEntry } from '../reference/transport/hazardous-materials-table.ts';
+import type { PackingGroup, TableEntry } from '../reference/transport/table-entry.ts';
 import type { TransportData } from '../reference/transport/transport-data.ts';
 import type { Outcome } from './answer.ts';
 import { contributorsTo, natures } from './contributors.ts';

@@ -1,5 +1,5 @@
 import { readMeasure } from '../quantity/measure.ts';
-import type { TableEntry } from '../reference/transport/hazardous-materials-table.ts';
+import type { TableEntry } from '../reference/transport/table-entry.ts';
 import type { TransportData } from '../reference/transport/transport-data.ts';
 import type { LimitedQuantity } from './answer.ts';
 import { type Fact, fact } from './fact.ts';

@@ -1,7 +1,7 @@
 import { Exact } from '../quantity/exact.ts';
 import { compare, compareSum, compareValues } from '../quantity/sum.ts';
-import type { TableEntry } from '../reference/transport/hazardous-materials-table.ts';
 import type { PercentRange } from '../reference/transport/percent-range.ts';
+import type { TableEntry } from '../reference/transport/table-entry.ts';
 import type { NamedSubstance, TransportData } from '../reference/transport/transport-data.ts';
 import { anyClass, contributes } from './contributors.ts';
 import type { TransportConstituent, TransportInput } from './input.ts';

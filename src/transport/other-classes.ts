@@ -1,4 +1,4 @@
-import type { PackingGroup } from '../reference/transport/hazardous-materials-table.ts';
+import type { PackingGroup } from '../reference/transport/table-entry.ts';
 import type { TransportData } from '../reference/transport/transport-data.ts';
 import { fact } from './fact.ts';
 import { type Finding, finding, type Hazard, type Missing } from './finding.ts';

@@ -1,4 +1,4 @@
-import type { PackingGroup } from '../reference/transport/hazardous-materials-table.ts';
+import type { PackingGroup } from '../reference/transport/table-entry.ts';
 import type { TransportData } from '../reference/transport/transport-data.ts';
 import type { Hazard } from './finding.ts';
 

@@ -1,4 +1,4 @@
-import type { TableEntry } from '../reference/transport/hazardous-materials-table.ts';
+import type { TableEntry } from '../reference/transport/table-entry.ts';
 import type { Outcome } from './answer.ts';
 import { contributorsTo } from './contributors.ts';
 import { type Fact, fact } from './fact.ts';

@@ -1,6 +1,6 @@
 import { Exact } from '../quantity/exact.ts';
 import { compare } from '../quantity/sum.ts';
-import type { PackingGroup } from '../reference/transport/hazardous-materials-table.ts';
+import type { PackingGroup } from '../reference/transport/table-entry.ts';
 import type { TransportData } from '../reference/transport/transport-data.ts';
 import { type Fact, fact } from './fact.ts';
 import { type Finding, finding, type Hazard, type Missing } from './finding.ts';

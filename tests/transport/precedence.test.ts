@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { transportData } from '../../src/draft/draft-transport.ts';
-import type { PackingGroup } from '../../src/reference/transport/hazardous-materials-table.ts';
+import type { PackingGroup } from '../../src/reference/transport/table-entry.ts';
 import type { Hazard } from '../../src/transport/finding.ts';
 import { mostStringent, orderHazards, prevails } from '../../src/transport/precedence.ts';
 
