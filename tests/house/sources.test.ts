@@ -25,6 +25,15 @@ describe('source files', () => {
     expect(found(sources, known).length).toBeGreaterThan(0);
   });
 
+  // Rules give facts; a room that takes a sentence apart would fail when its words change.
+  it('take no sentence apart outside the words', () => {
+    const apart =
+      /\b(working|sentences?|taken|cite)\??\s*\.\s*(match|matchAll|replace|replaceAll|split|search|slice)\s*\(/;
+    const outside = sources.filter(path => folderOf(path) !== 'words');
+    expect(found(outside, apart, path => withoutComments(textOf(path)))).toEqual([]);
+    expect(apart.test("const total = reason.working.split(' = ')")).toBe(true);
+  });
+
   it('are small', () => {
     const size = (path: string) => readFileSync(path).length;
     expect(sources.filter(path => size(path) > 10_000)).toEqual([]);
