@@ -39,6 +39,9 @@ export function draftMark(
     : [{ kind: 'path', tag: 'background', layer: 'draft', segments: across, fill: 'tint' }, notice];
 }
 
+/** Millimetres between the notice and the first block, where the margin has them. */
+const GAP = 0.4;
+
 function noticePlace(
   words: string,
   outline: Outline,
@@ -55,7 +58,7 @@ function noticePlace(
   const [rise, fall] = [(em * Math.max(...heights)) / 1000, (em * -Math.min(...heights)) / 1000];
   const width = runWidth(fonts.shape(words, 'bold'), size);
   const head = Math.min(outline.die.height, ...sheet.areas.map(({ y }) => y));
-  const y = Math.max(safeZone.value + rise, head - fall - 0.15);
+  const y = Math.max(safeZone.value + rise, head - fall - GAP);
   // Above the first block, so that readers of the file find it first; centred where that block is a narrow band.
   const block = [...sheet.areas].sort((a, b) => a.y - b.y || a.x - b.x)[0];
   const room = outline.across(y - rise, y + fall, safeZone.value) ?? { from: 0, to: outline.die.width };

@@ -45,8 +45,8 @@ export function textSizes({ die, profile: { xHeight } }: Stock): readonly Millim
 /** Millimetres between opposite corners of a square of a side. */
 export const diagonal = (side: Millimetres): Millimetres => side * Math.SQRT2;
 
-/** Height of a line of the least text with its descenders, in x-heights: room for a notice above the first block. */
-const NOTICE = 2;
+/** Height of a line of the least text with its descenders and a gap, in x-heights: room for a notice above the first block. */
+const NOTICE = 2.4;
 
 /** How pictograms grow with the text: times the x-height, between opposite corners. */
 const PICTOGRAM = 13.5;
