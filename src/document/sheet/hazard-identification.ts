@@ -20,7 +20,7 @@ export function hazardIdentification(input: SheetInput): SectionBodies {
   const figures = elements.pictograms.map(code => ({ code, title: pictogramTitle(code) }));
   const titles = figures.map(({ code, title }) => `${capitalized(title)} (${code})`);
   const statements = elements.hazardStatements.map(withCode);
-  const supplemental = elements.supplemental.filter(({ text }) => !isUnknownStatement(text)).map(withCode);
+  const supplemental = elements.supplemental.filter(each => !isUnknownStatement(each)).map(withCode);
   const groups = (Object.keys(words.groups) as PrecautionGroup[]).flatMap(group => {
     const list = elements.precautionaryStatements
       .filter(statement => statement.group === group)
@@ -82,7 +82,9 @@ export function hazardIdentification(input: SheetInput): SectionBodies {
   };
 }
 
-const isUnknownStatement = (text: string): boolean => /unknown acute/iu.test(text);
+/** Code of the statement in `label-rules.json` of every basis. */
+const isUnknownStatement = ({ code }: { readonly code: string }): boolean =>
+  code === 'unknown-acute-toxicity';
 
 /** Statements on unknown acute toxicity as the label has them, else as App. C, C.3.3 words them. */
 export function unknownStatements({
@@ -91,7 +93,7 @@ export function unknownStatements({
   words: language,
 }: SheetInput): readonly string[] {
   const { identification: words } = language.sheet;
-  const labelled = elements.supplemental.map(({ text }) => text).filter(isUnknownStatement);
+  const labelled = elements.supplemental.filter(isUnknownStatement).map(({ text }) => text);
   if (labelled.length > 0) return labelled;
   return Object.entries(classification.unknownAcuteToxicity)
     .filter(([, percent]) => percent > 0)
