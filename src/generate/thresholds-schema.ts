@@ -129,7 +129,6 @@ const mixtureEvidence = cited({
 });
 
 const physicalClass = z.strictObject({
-  class: hazardClass,
   cite: text,
   criteria: text,
   instrument: z.optional(text),
@@ -185,7 +184,7 @@ const version = z
       boilingPoint: z.strictObject({ extreme: z.number() }),
       combustibleCategory: z.nullable(text),
     }),
-    physicalClasses: z.array(physicalClass),
+    physicalClasses: z.record(hazardClass, physicalClass),
     aerosols,
     organicPeroxides,
     physicalScreening: z.strictObject({ relevantFrom: share, note: text }),

@@ -125,7 +125,6 @@ export interface OrganicPeroxideRules {
 
 /** A physical class that follows from tests. */
 export interface PhysicalClassRules {
-  readonly class: string;
   /** Its chapter. */
   readonly cite: string;
   /** The paragraph with its criteria. */
@@ -196,7 +195,8 @@ export interface Thresholds {
     readonly boilingPoint: { readonly extreme: number };
     readonly combustibleCategory: string | null;
   };
-  readonly physicalClasses: readonly PhysicalClassRules[];
+  /** By class of the notation; only those that the basis has. */
+  readonly physicalClasses: Readonly<Record<string, PhysicalClassRules>>;
   readonly aerosols: AerosolRules;
   readonly organicPeroxides: OrganicPeroxideRules;
   /** From this percent an ingredient without data, or of a neighbouring class, leaves physical classes undecided. */

@@ -85,7 +85,7 @@ describe('thresholds', () => {
     ['un-ghs', un],
   ])('%s says of every figure with a paragraph whether it was read', (_, file) => {
     const silent: unknown[] = [];
-    const health = { ...file.versions[0]!, physicalClasses: [], physicalScreening: {} };
+    const health = { ...file.versions[0]!, physicalClasses: {}, physicalScreening: {} };
     const visit = (value: unknown, inherited: boolean): void => {
       if (Array.isArray(value)) for (const item of value) visit(item, inherited);
       else if (value && typeof value === 'object') {
