@@ -13,9 +13,7 @@ export type Found = (rule: ClassRule) => readonly ClassResult[];
 export interface ClassRule {
   /** Class as listed, under which evidence is given and results stand: `Skin Corr./Irrit.`. */
   readonly listed: string;
-  /** Hazard classes of the notation that are judged together, the more severe first. */
-  readonly classes: readonly string[];
-  /** Their categories that are judged here, where another rule of the class has the others. */
+  /** Categories that are judged here, where another rule of the class has the others. */
   readonly categories?: readonly string[];
   /** Whether a basis has the class. */
   isOf(basis: Basis): boolean;
@@ -25,8 +23,8 @@ export interface ClassRule {
   readonly objectives?: (context: Context) => readonly Objective[];
   /** Hazard classes whose specific concentration limits can change the result. */
   readonly limitedBy: readonly string[];
-  /** Percent from which an ingredient of a category counts, and is disclosed; 0 where any share does. */
-  cutOff(figures: Thresholds, category: string): number;
+  /** Percent from which an ingredient of a category counts, and is disclosed; null where the law names none. */
+  cutOff(figures: Thresholds, category: string): number | null;
   /** The paragraph with the criteria that a test answers, for classes that follow from tests. */
   readonly criteria?: (basis: Basis) => Provision | null;
   /** Endpoint in which an ingredient may be of unknown hazard. */
@@ -37,4 +35,4 @@ export interface ClassRule {
 export const always = (): boolean => true;
 
 /** The cut-off of a class for which the law names none. */
-export const anyShare = (): number => 0;
+export const noCutOff = (): null => null;

@@ -1,3 +1,4 @@
+import { listedClass } from '../notation/listed-class.ts';
 import type { ClassRule } from './class-rule.ts';
 import { acuteToxicity } from './classes/acute-toxicity.ts';
 import { aerosols } from './classes/aerosols.ts';
@@ -20,9 +21,7 @@ import { transientEffects } from './classes/transient-effects.ts';
 
 /** Every hazard class. The one place where a class is registered; results stand in this order, that of the law. */
 export const classRules: readonly ClassRule[] = [
-  flammableLiquids,
-  // Unstable explosives are explosives (B.1.2; CLP and UN 2.1).
-  physicalClass('Expl.', { classes: ['Unst. Expl.', 'Expl.'] }),
+  physicalClass('Expl.'),
   physicalClass('Flam. Gas'),
   pyrophoricGases,
   physicalClass('Chem. Unst. Gas'),
@@ -30,6 +29,7 @@ export const classRules: readonly ClassRule[] = [
   physicalClass('Chem. under Press.'),
   physicalClass('Ox. Gas'),
   physicalClass('Press. Gas'),
+  flammableLiquids,
   physicalClass('Flam. Sol.'),
   physicalClass('Self-react.'),
   physicalClass('Pyr. Liq.'),
@@ -53,22 +53,22 @@ export const classRules: readonly ClassRule[] = [
   reproductiveToxicity,
   lactation,
   targetOrgansOnce,
-  targetOrgansRepeatedly,
   transientEffects,
+  targetOrgansRepeatedly,
   aspiration,
+  endocrineForHealth,
   aquaticAcute,
   aquaticChronic,
-  ozone,
-  endocrineForHealth,
   endocrineForEnvironment,
   ...persistent,
+  ozone,
 ];
 
 /** The rule that judges a hazard of the notation. */
 export const ruleFor = (hazardClass: string, category: string): ClassRule | undefined =>
   classRules.find(
-    ({ classes, categories }) =>
-      classes.includes(hazardClass) && (categories === undefined || categories.includes(category)),
+    ({ listed, categories }) =>
+      listed === listedClass(hazardClass) && (categories === undefined || categories.includes(category)),
   );
 
 /** The rule of a class as listed; of target organs that of Categories 1 and 2. */

@@ -81,6 +81,7 @@ export function hazardIn(hazardClass: string, category: string, more: Partial<Gi
 
 function statementsOf(code: string, route: Given['route'], effect: Given['effect']): readonly string[] {
   const { byRoute, byEffect, statements } = findCode(code)!.category;
-  const named = (byRoute && route && byRoute[route]) || (byEffect && effect && byEffect[effect as TransientEffect]);
+  const named =
+    (byRoute && route && byRoute[route]) || (byEffect && effect && byEffect[effect as TransientEffect]);
   return named ? [named] : statements;
 }

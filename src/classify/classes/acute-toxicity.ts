@@ -51,12 +51,12 @@ function acuteObjectives(context: Context): readonly Objective[] {
 /** Acute toxicity by the three routes; inhalation takes the most severe of its forms (A.1.3; CLP and UN 3.1.3). */
 export const acuteToxicity: ClassRule = {
   listed: CLASS,
-  classes: [CLASS],
   isOf: always,
   judge: acuteResults,
   objectives: acuteObjectives,
   limitedBy: [],
-  cutOff: (figures, category) => Number(figures.acuteToxicity.relevantFrom[category] ?? 0),
+  cutOff: ({ acuteToxicity: { relevantFrom } }, category) =>
+    category in relevantFrom ? Number(relevantFrom[category]) : null,
 };
 
 /** The results of the three routes. */

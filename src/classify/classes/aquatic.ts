@@ -63,7 +63,6 @@ export function aquaticObjectives({ mixture, basis }: Context): readonly Objecti
 
 const aquatic = (name: string, half: 'acute' | 'chronic'): ClassRule => ({
   listed: name,
-  classes: [name],
   isOf: ({ aquatic: rules }) => rules !== null,
   judge: context => {
     const rules = context.basis.aquatic;
@@ -74,7 +73,7 @@ const aquatic = (name: string, half: 'acute' | 'chronic'): ClassRule => ({
   objectives: aquaticObjectives,
   limitedBy: [],
   cutOff: ({ aquatic: rules }, category) =>
-    rules ? rules.relevantFrom[category === '1' ? 'category1' : 'other'] : 0,
+    rules && rules.relevantFrom[category === '1' ? 'category1' : 'other'],
   unknownAs: 'aquatic',
 });
 

@@ -27,7 +27,6 @@ const aspirationObjectives = ({ mixture, basis }: Context): readonly Objective[]
  */
 export const aspiration: ClassRule = {
   listed: CLASS,
-  classes: [CLASS],
   isOf: always,
   judge: context => {
     const { basis, mixture } = context;

@@ -82,10 +82,10 @@ const isOfTable = ({ low, category }: SpecificLimit, { rows }: CutOffTable): boo
 const resultFor = (category: string, table: CutOffTable): string =>
   table.rows.find(({ ingredient }) => ingredient === category)?.result ?? category;
 
-/** Lowest cut-off of a category of ingredient in percent; 0 where the table does not name it. */
-export function cutOffOf(table: CutOffTable | undefined, category: string): number {
+/** Lowest cut-off of a category of ingredient in percent; null where the table does not name it. */
+export function cutOffOf(table: CutOffTable | undefined, category: string): number | null {
   const rows = table?.rows.filter(({ ingredient }) => ingredient === category) ?? [];
-  return rows.length > 0 ? Math.min(...rows.map(({ from }) => from)) : 0;
+  return rows.length > 0 ? Math.min(...rows.map(({ from }) => from)) : null;
 }
 
 /** Lowest cut-off of a table in percent: from there an ingredient without data leaves the class undecided. */

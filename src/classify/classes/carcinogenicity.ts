@@ -8,7 +8,6 @@ const CLASS = 'Carc.';
 /** Carcinogenicity: A.6.3.1 with Table A.6.1; CLP 3.6.3.1.1 with Table 3.6.2; UN 3.6.3.3. */
 export const carcinogenicity: ClassRule = {
   listed: CLASS,
-  classes: [CLASS],
   isOf: always,
   judge,
   limitedBy: [CLASS],

@@ -4,7 +4,6 @@ import { byIngredient, cutOffOf } from './by-ingredient.ts';
 
 const environmental = (name: string): ClassRule => ({
   listed: name,
-  classes: [name],
   isOf: basis => basis.environmental[name] !== undefined,
   judge: context => {
     const { basis } = context;

@@ -40,7 +40,6 @@ const CLASS = 'Eye Dam./Irrit.';
  */
 export const eye: ClassRule = {
   listed: CLASS,
-  classes: ['Eye Dam.', 'Eye Irrit.'],
   isOf: always,
   judge: (context, found) => {
     const { basis, mixture } = context;

@@ -2,7 +2,7 @@ import doubts from '../../../hazard-data/measured-doubts.json' with { type: 'jso
 import type { Hazard } from '../../notation/hazard.ts';
 import { Exact } from '../../quantity/exact.ts';
 import type { FlashPoint } from '../../record/product-record.ts';
-import { always, anyShare, type ClassRule } from '../class-rule.ts';
+import { always, type ClassRule, noCutOff } from '../class-rule.ts';
 import { type ClassResult, type Context, hazardIn } from '../context.ts';
 import type { Because } from '../facts/because.ts';
 import { ofPhysical } from '../facts/provision.ts';
@@ -21,11 +21,10 @@ const own = ({ basis }: Context, ingredient: Ingredient): readonly Hazard[] =>
 /** Flammable liquids by flash point and initial boiling point: B.6.2 with Table B.6.1; CLP and UN 2.6.2 with Table 2.6.1. A product that is one substance takes its class. */
 export const flammableLiquids: ClassRule = {
   listed: CLASS,
-  classes: [CLASS],
   isOf: always,
   judge: context => [judge(context)],
   limitedBy: [],
-  cutOff: anyShare,
+  cutOff: noCutOff,
   criteria: basis => ofPhysical(basis, basis.flammableLiquids.cite),
 };
 

@@ -6,7 +6,6 @@ const CLASS = 'Muta.';
 /** Germ cell mutagenicity: A.5.3.1.2 with Table A.5.1; CLP 3.5.3.1.1 with Table 3.5.2; UN 3.5.3.3. */
 export const mutagenicity: ClassRule = {
   listed: CLASS,
-  classes: [CLASS],
   isOf: always,
   judge: context => [byIngredient(context, CLASS, context.basis.byIngredient[CLASS]!).result],
   limitedBy: [CLASS],

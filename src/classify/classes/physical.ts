@@ -1,7 +1,7 @@
 import type { Hazard } from '../../notation/hazard.ts';
 import type { Basis, PhysicalClassRules } from '../../reference/thresholds.ts';
 import type { ClassRule } from '../class-rule.ts';
-import { anyShare } from '../class-rule.ts';
+import { noCutOff } from '../class-rule.ts';
 import { constant } from '../constant.ts';
 import { type ClassResult, type Context, hazardIn } from '../context.ts';
 import type { Sign } from '../facts/physical.ts';
@@ -11,7 +11,7 @@ import { isOpenCode, outsideBasis } from '../outside-basis.ts';
 import { byOwnLimits } from './_own-limits.ts';
 
 /** What a physical class has besides what all of them have. */
-export interface PhysicalRule extends Partial<Pick<ClassRule, 'classes' | 'objectives'>> {
+export interface PhysicalRule extends Partial<Pick<ClassRule, 'objectives'>> {
   /** A rule of its own in place of all that follows. */
   readonly own?: (context: Context) => ClassResult;
   /** What the ingredients decide; null where they do not. */
@@ -30,7 +30,6 @@ const entryOf = (basis: Basis, name: string): PhysicalClassRules | undefined => 
  */
 export const physicalClass = (name: string, rule: PhysicalRule = {}): ClassRule => ({
   listed: name,
-  classes: rule.classes ?? [name],
   isOf: basis => entryOf(basis, name) !== undefined,
   judge: context => {
     const { basis, mixture } = context;
@@ -47,7 +46,7 @@ export const physicalClass = (name: string, rule: PhysicalRule = {}): ClassRule 
   },
   objectives: rule.objectives,
   limitedBy: [name],
-  cutOff: anyShare,
+  cutOff: noCutOff,
   criteria: basis => {
     const entry = entryOf(basis, name);
     return entry ? citeOf(basis, entry) : null;

@@ -125,7 +125,6 @@ function harmsOf(reached: readonly EffectTrigger[]): ClassifiedHazard['harms'] {
  */
 export const reproductiveToxicity: ClassRule = {
   listed: 'Repr.',
-  classes: ['Repr.'],
   isOf: always,
   judge: context => [judge(context)],
   limitedBy: ['Repr.'],
@@ -135,7 +134,6 @@ export const reproductiveToxicity: ClassRule = {
 /** Effects on or via lactation: A.7.3.1.2 with Table A.7.1; CLP 3.7.3.1.2 with Table 3.7.2. */
 export const lactation: ClassRule = {
   listed: 'Lact.',
-  classes: ['Lact.'],
   isOf: always,
   judge: context => [byIngredient(context, 'Lact.', context.basis.byIngredient['Lact.']!).result],
   limitedBy: ['Lact.'],

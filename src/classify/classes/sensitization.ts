@@ -4,7 +4,6 @@ import { byIngredient, cutOffOf } from './by-ingredient.ts';
 
 const sensitization = (name: string): ClassRule => ({
   listed: name,
-  classes: [name],
   isOf: always,
   judge: context => [judge(context, name)],
   limitedBy: [name],

@@ -40,7 +40,6 @@ const irritationLimits = ({ applyLimits }: Context, ingredient: Ingredient) =>
  */
 export const skin: ClassRule = {
   listed: CLASS,
-  classes: ['Skin Corr.', 'Skin Irrit.'],
   isOf: always,
   judge: context => {
     const { basis, mixture } = context;

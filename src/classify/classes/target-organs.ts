@@ -14,7 +14,6 @@ import {
 
 const targetOrgans = (name: string): ClassRule => ({
   listed: name,
-  classes: [name],
   categories: ['1', '2'],
   isOf: always,
   judge: context => [judge(context, name)],

@@ -42,7 +42,6 @@ function transientObjectives(context: Context): readonly Objective[] {
  */
 export const transientEffects: ClassRule = {
   listed: 'STOT SE',
-  classes: ['STOT SE'],
   categories: ['3'],
   isOf: always,
   judge: context =>
