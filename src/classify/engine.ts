@@ -52,10 +52,9 @@ export function classify(
   const { take, applyLimits } = spread.each[0]!;
   const { results: worst, estimates } = classesOf(spread, worstOf);
   const results = spread.apart ? besideMild(worst, mildEnds(formula, contextAt)) : worst;
-  const supplemental =
-    basis.id === 'eu-clp'
-      ? mergeSupplemental(spread.each.map(context => supplementalStatements(context, results)))
-      : noStatements;
+  const supplemental = basis.supplementalStatements
+    ? mergeSupplemental(spread.each.map(context => supplementalStatements(context, results)))
+    : noStatements;
 
   const used = new Set<ReadingId>();
   const warnings: Warning[] = [];

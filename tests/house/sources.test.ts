@@ -25,6 +25,14 @@ describe('source files', () => {
     expect(found(sources, known).length).toBeGreaterThan(0);
   });
 
+  // What differs between texts of law is a capability in their data.
+  it('ask no basis for its name outside the tables of reference', () => {
+    const named = /\bbasis\.id\s*[!=]==|'(eu-clp|us-hcs|un-ghs)'/;
+    const outside = sources.filter(path => !['reference', 'bench', 'generate'].includes(folderOf(path)));
+    expect(found(outside, named, path => withoutComments(textOf(path)))).toEqual([]);
+    expect(named.test("basis.id === 'eu-clp'")).toBe(true);
+  });
+
   // Rules give facts; a room that takes a sentence apart would fail when its words change.
   it('take no sentence apart outside the words', () => {
     const apart =

@@ -73,7 +73,7 @@ const aquatic = (name: string, half: 'acute' | 'chronic'): ClassRule => ({
   objectives: aquaticObjectives,
   limitedBy: [],
   cutOff: ({ aquatic: rules }, category) =>
-    rules && rules.relevantFrom[category === '1' ? 'category1' : 'other'],
+    rules?.relevantFrom[category === '1' ? 'category1' : 'other'] ?? null,
   unknownAs: 'aquatic',
 });
 

@@ -22,11 +22,11 @@ function judge(context: Context): ClassResult[] {
   // CLP Annex III: H350i only where every Category 1 ingredient that triggers is classified by inhalation.
   const one = reached.filter(trigger => trigger.result !== '2');
   const byInhalation =
-    basis.id === 'eu-clp' && one.length > 0 && one.every(({ statement }) => statement === 'H350i')
+    basis.letteredStatements && one.length > 0 && one.every(({ statement }) => statement === 'H350i')
       ? ['H350i']
       : result.hazard.statements;
   // Elsewhere the route goes into the words, where no ingredient leaves another route open (C.2.2.1).
-  const inhaled = basis.id !== 'eu-clp' && reached.every(({ statement }) => statement === 'H350i');
+  const inhaled = !basis.letteredStatements && reached.every(({ statement }) => statement === 'H350i');
   const optional = table.labelOptionalBelow;
   const belowLabel =
     optional !== undefined &&

@@ -101,7 +101,7 @@ function triggersOf(context: Context, ingredient: Ingredient, table: CutOffTable
 /** H360 or H361 with the letters of the effects that trigger; plain beside a plain trigger. */
 function statementOf(context: Context, triggers: readonly EffectTrigger[], category: string): string {
   const [base] = hazardIn('Repr.', category).statements as [string];
-  if (context.basis.id !== 'eu-clp' || triggers.some(({ effect }) => effect === 'plain')) return base;
+  if (!context.basis.letteredStatements || triggers.some(({ effect }) => effect === 'plain')) return base;
   const letter = (effect: 'F' | 'D'): string => {
     const own = triggers.filter(trigger => trigger.effect === effect);
     if (own.length === 0) return '';
@@ -149,7 +149,7 @@ function judge(context: Context): ClassResult {
     .sort((a, b) => (a.result < b.result ? -1 : a.result > b.result ? 1 : 0));
   const readings = [
     ...readingsOf(table),
-    ...(context.basis.id === 'eu-clp' && all.length > 0 ? (['reproductive-effects'] as const) : []),
+    ...(context.basis.letteredStatements && all.length > 0 ? (['reproductive-effects'] as const) : []),
   ];
   const floor = floorOf(table);
   const worst = reached[0]?.result;
@@ -158,8 +158,10 @@ function judge(context: Context): ClassResult {
     return { class: 'Repr.', outcome: 'not-classified', because, readings, floor };
   }
   // Effects of a milder category add their letters.
-  const deciding = context.basis.id === 'eu-clp' ? reached : reached.filter(({ result }) => result === worst);
-  const harms = context.basis.id === 'eu-clp' ? undefined : harmsOf(reached);
+  const deciding = context.basis.letteredStatements
+    ? reached
+    : reached.filter(({ result }) => result === worst);
+  const harms = context.basis.letteredStatements ? undefined : harmsOf(reached);
   const hazard = hazardIn('Repr.', worst, {
     statements: [statementOf(context, reached, worst)],
     ...(harms && { harms }),

@@ -1,5 +1,6 @@
 import { join } from 'node:path';
 import { makePacket } from '../../draft/packet.ts';
+import { usual } from '../../reference/basis.ts';
 import { MANIFEST } from '../../store/manifest.ts';
 import { loadFonts } from '../../text/font-library.ts';
 import { en } from '../../words/en/index.ts';
@@ -36,7 +37,7 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
   const date = parsed.text('as-of') ?? io.today;
   const path = parsed.positional[0]!;
   const folderGiven = parsed.text('out');
-  const product = await openClassified(path, 'us-hcs', date, io, folderGiven);
+  const product = await openClassified(path, usual, date, io, folderGiven);
   if (!product) return exit.badInput;
   const packet = await makePacket(product, date, await loadFonts(), en);
   report(packet.diagnostics, io);
