@@ -1,6 +1,6 @@
 import { writeFileSync } from 'node:fs';
+import { packagePath, packageRoot, readPackageFile } from '../environment/package-files.ts';
 import { basisIds } from '../reference/basis.ts';
-import { packagePath, packageRoot, readPackageFile } from '../reference/package-files.ts';
 import { generateAllocations } from './allocation.ts';
 import { generateCommandList } from './command-list.ts';
 import { generateExposure } from './exposure.ts';
