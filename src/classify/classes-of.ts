@@ -21,51 +21,81 @@ export type Choose = (compositions: readonly (readonly ClassResult[])[]) => read
  * @param limited where given, those alone that specific concentration limits of these hazard classes can change.
  */
 export function classesOf(spread: Spread, choose: Choose, limited?: ReadonlySet<string>): Classes {
+  const results: ClassResult[] = [];
   const estimates: RouteEstimate[] = [];
-  const diluted = spread.at(dilutionObjectives);
+  const [first] = spread.each as readonly [Context, ...Context[]];
+  const tested = first.mixture.evidence.length > 0;
+  const lacking = lackingIn(spread.each);
   const known = new Map<ClassRule, readonly ClassResult[]>();
   const found: Found = rule => {
     const earlier = known.get(rule);
     if (earlier) return earlier;
-    const compositions = compositionsFor(rule, spread).map(context => rule.judge(context, found));
-    for (const results of compositions)
-      for (const { estimates: sums } of results) if (sums) estimates.push(...sums);
-    const calculated = compositions.length === 1 ? compositions[0]! : choose(compositions);
-    const decided = undecidedByMissingData(spread.each, rule, calculated);
-    const results = applyEvidence(spread.each[0]!, decided, diluted);
-    known.set(rule, results);
-    return results;
+    let given = judged(rule, spread, choose, found, estimates);
+    if (lacking) given = undecided(given, rule, lacking);
+    if (tested) given = applyEvidence(first, given, spread.at(dilutionObjectives));
+    known.set(rule, given);
+    return given;
   };
-  const asked = limited
-    ? classRules.filter(({ limitedBy }) => limitedBy.some(each => limited.has(each)))
-    : classRules;
-  return { results: asked.flatMap(found), estimates };
+  for (const rule of classRules)
+    if (!limited || rule.limitedBy.some(each => limited.has(each)))
+      for (const result of found(rule)) results.push(result);
+  return { results, estimates };
 }
 
-// Ingredient by ingredient every end counts by itself; only sums need a composition of 100 %.
-function compositionsFor({ objectives }: ClassRule, spread: Spread): readonly Context[] {
-  if (!objectives) return spread.each;
-  return spread.at(objectives);
+/** What a rule comes to at each composition that matters to it, and of those what is chosen. */
+function judged(
+  rule: ClassRule,
+  spread: Spread,
+  choose: Choose,
+  found: Found,
+  estimates: RouteEstimate[],
+): readonly ClassResult[] {
+  // Ingredient by ingredient every end counts by itself; only sums need a composition of 100 %.
+  const contexts = rule.objectives ? spread.at(rule.objectives) : spread.each;
+  const compositions: (readonly ClassResult[])[] = [];
+  for (const context of contexts) {
+    const results = rule.judge(context, found);
+    for (const { estimates: sums } of results) if (sums) estimates.push(...sums);
+    compositions.push(results);
+  }
+  return compositions.length === 1 ? compositions[0]! : choose(compositions);
+}
+
+/** Places of the ingredients without data that are present at a percent, whatever the class or for one endpoint. */
+type Lacking = (floor: number, unknownAs: ClassRule['unknownAs']) => readonly number[];
+
+/** Null where there is no ingredient without data. */
+function lackingIn(contexts: readonly Context[]): Lacking | null {
+  const isBlind = ({ data }: Ingredient): boolean => data.noData || data.unknown.size > 0;
+  if (!contexts[0]!.mixture.ingredients.some(isBlind)) return null;
+  const at = new Map<string, readonly number[]>();
+  return (floor, unknownAs) => {
+    const key = `${floor} ${unknownAs ?? ''}`;
+    const earlier = at.get(key);
+    if (earlier) return earlier;
+    const lacking = new Set<number>();
+    for (const { mixture, scale } of contexts)
+      for (const { index, percent, data } of mixture.ingredients)
+        if (data.noData || (unknownAs !== undefined && data.unknown.has(unknownAs)))
+          if (scale.reaches(percent, floor)) lacking.add(index);
+    const places = [...lacking];
+    at.set(key, places);
+    return places;
+  };
 }
 
 /** A class that nothing gives is undecided while an ingredient without any data is present at its cut-off. */
-function undecidedByMissingData(
-  contexts: readonly Context[],
-  { unknownAs }: ClassRule,
+function undecided(
   results: readonly ClassResult[],
+  { unknownAs }: ClassRule,
+  lackingAt: Lacking,
 ): readonly ClassResult[] {
-  const isBlind = ({ data }: Ingredient): boolean =>
-    data.noData || (unknownAs !== undefined && data.unknown.has(unknownAs));
-  if (!contexts[0]!.mixture.ingredients.some(isBlind)) return results;
-  return results.map(result => {
-    const { floor } = result;
-    if (result.outcome !== 'not-classified' || floor === undefined) return result;
-    const lacking = new Set<number>();
-    for (const { mixture, scale } of contexts)
-      for (const { index, percent } of mixture.ingredients.filter(isBlind))
-        if (scale.reaches(percent, floor)) lacking.add(index);
-    return lacking.size === 0 ? result : withoutData(result, [...lacking]);
-  });
+  const lacks = ({ outcome, floor }: ClassResult): boolean =>
+    outcome === 'not-classified' && floor !== undefined && lackingAt(floor, unknownAs).length > 0;
+  if (!results.some(lacks)) return results;
+  return results.map(result =>
+    lacks(result) ? withoutData(result, lackingAt(result.floor!, unknownAs)) : result,
+  );
 }
 
 const withoutData = (
