@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { classRules, ruleFor } from '../../src/classify/class-rules.ts';
 import { outsideBasis } from '../../src/classify/outside-basis.ts';
@@ -82,6 +83,29 @@ describe('every category that the notation accepts', () => {
         !without.some(pattern => pattern.test(code)),
     );
     expect(lacking.map(({ code }) => code)).toEqual([]);
+  });
+
+  // Categories of an ingredient that count towards another one of the mixture and are never its own: estimates above
+  // 2,000 mg/kg (29 CFR 1910.1200 App. A, A.1.3.6.1(a)); CLP Annex I, Table 3.3.2 has one Category 2 for 2A and 2B.
+  const counted: Readonly<Record<string, readonly string[]>> = {
+    'us-hcs': ['Acute Tox. 5'],
+    'eu-clp': ['Eye Irrit. 2B'],
+  };
+
+  it.each(bases)('has the text of its statement under $id', ({ id }) => {
+    const { hazard, supplemental = {} } = JSON.parse(
+      readFileSync(`hazard-data/${id}/statements.json`, 'utf8'),
+    );
+    const lacking = every
+      .filter(({ entry, code }) => entry[sectionOf[id]] !== null && !outsideBasis({ id }, code))
+      .flatMap(({ entry, category, code }) => {
+        const { statements, byRoute, byEffect } = entry.categories.find(each => each.category === category)!;
+        const [first] = [...statements, ...Object.values(byRoute ?? byEffect ?? {})];
+        return first && !(first in hazard || first in supplemental || counted[id]?.includes(code))
+          ? [`${code} ${first}`]
+          : [];
+      });
+    expect(lacking).toEqual([]);
   });
 
   it('has words for the sheet on what it does to an exposed person, where it is of health', () => {
