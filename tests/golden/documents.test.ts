@@ -5,6 +5,7 @@ import { sheetDocument } from '../../src/document/sheet.ts';
 import { loadTemplate } from '../../src/document/template.ts';
 import { sheetTransport } from '../../src/draft/draft-sheet.ts';
 import { makePacket } from '../../src/draft/packet.ts';
+import { sheetFacts } from '../../src/draft/sheet-facts.ts';
 import { layoutLabel } from '../../src/layout/label/layout-label.ts';
 import { layoutSheet } from '../../src/layout/sheet/layout-sheet.ts';
 import { loadPressProfile } from '../../src/layout/stock.ts';
@@ -71,11 +72,12 @@ describe.each(demos)('%s', path => {
         ),
         transport: sheetTransport(product),
         thresholds: product.reference.basis,
+        ...sheetFacts(product),
         date,
         revision: product.record.revision,
         draft: true,
       },
-      await loadTemplate(packagePath('templates'), 'sheets/us-hcs.hbs'),
+      await loadTemplate(packagePath('templates'), 'sheets/sheet.hbs'),
     );
     const pages = (['letter', 'a4'] as const).flatMap(paper =>
       layoutSheet(model, fonts, { paper }).frames.flatMap((frame, at) => {

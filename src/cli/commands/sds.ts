@@ -12,8 +12,8 @@ import { exit, type Io } from '../io.ts';
 import { allow, asOf, basis, json, out, record, replace } from '../options.ts';
 import { report } from '../report.ts';
 
-/** Bases for which there is a template of the data sheet. */
-const sheetBases: readonly BasisId[] = ['us-hcs'];
+/** Bases under which there is a data sheet. */
+const sheetBases: readonly BasisId[] = ['us-hcs', 'eu-clp', 'un-ghs'];
 
 /** The command as data. */
 export const command: Command = {

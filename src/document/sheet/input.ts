@@ -15,6 +15,9 @@ export interface PackTransport {
   readonly answer: TransportAnswer;
 }
 
+/** Numbers by which the harmonised table knows a substance. */
+export type SubstanceEntry = { readonly index: string; readonly ec: string | null } | null;
+
 /** What a safety data sheet is made of. */
 export interface SheetInput {
   readonly record: CompleteRecord;
@@ -40,6 +43,10 @@ export interface SheetInput {
     | 'instrument'
     | 'physicalInstrument'
   >;
+  /** Entry of CLP Annex VI of each constituent, also where the record gives hazards of its own; null where none is. */
+  readonly entries: readonly SubstanceEntry[];
+  /** Text of a hazard statement by its code; null where the basis has none. */
+  readonly statementText: (code: string) => string | null;
   /** ISO 8601 instant. */
   readonly date: string;
   /** Revision of the sheet; that of the record where null. */
