@@ -1,5 +1,5 @@
 import { printLimit } from '../../../notation/print-limit.ts';
-import { composition as common } from '../composition.ts';
+import { concentrations } from '../composition.ts';
 import { percentText, prescribedRange } from '../concentration.ts';
 import { bodyOf, type ItemBody, type SectionBodies, said } from '../content.ts';
 import { type Ingredient, ingredients } from '../disclosure.ts';
@@ -44,14 +44,7 @@ export function composition(input: SheetInput): SectionBodies {
       ],
     },
     values: values(listed, secrets, input),
-    concentrations: {
-      ...common(input).concentrations!,
-      ...(secrets.percent.size > 0
-        ? {
-            notes: [fill(words.rangeShown, { names: [...secrets.percent].map(secrets.name).join('; ') })],
-          }
-        : {}),
-    },
+    concentrations: concentrations(input, listed, secrets, words.rangeShown),
     ...claims(input, secrets),
   };
 }

@@ -21,7 +21,7 @@ import { identified } from './identified.ts';
 
 /** Section 2 (Annex II, 2.1 to 2.3; GHS, Table 1.5.2, 2). */
 export function hazards(input: SheetInput): SectionBodies {
-  const { elements, record } = input;
+  const { elements } = input;
   const { ghs: words } = input.words.sheet;
   const common = hazardIdentification(input);
   return {
@@ -41,15 +41,16 @@ export function hazards(input: SheetInput): SectionBodies {
       'assessment.endocrine-health',
       'assessment.endocrine-environment',
     ]),
-    'other-hazards':
-      bodyOf('product record', {
-        text: [
-          ...paragraphs(record.sheet['assessment.other-hazards']),
-          ...paragraphs(record.sheet['other-hazards']),
-        ],
-        list: reactionWarnings(input),
-      }) ?? nothing,
+    'other-hazards': otherHazards(input),
   };
+}
+
+/** What the maker says of other hazards; where nothing is said, reactions that are known do not close the item (2.3). */
+function otherHazards(input: SheetInput): ItemBody {
+  const { sheet } = input.record;
+  const text = [...paragraphs(sheet['assessment.other-hazards']), ...paragraphs(sheet['other-hazards'])];
+  const notes = reactionWarnings(input);
+  return { ...(bodyOf('product record', { text }) ?? nothing), notes };
 }
 
 /** Every class of the mixture, what is not decided, and the main effects in plain words (2.1). */
