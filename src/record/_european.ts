@@ -42,10 +42,10 @@ export function readEc(written: string): Reading<string> {
 /** Reads a registration number; its last four digits, which name the registrant, may be left out. */
 export function readRegistration(written: string): Reading<string> {
   const text = written.trim().toUpperCase();
-  if (/^\d{2}-\d{10}-\d{2}(?:-(?:\d{4}|X{4}))?$/u.test(text)) return reads(text);
+  if (/^\d{2}-\d{10}-\d{2}(?:-\d{4})?$/u.test(text)) return reads(text);
   return misreads(
     `\`${written}\` is not a REACH registration number`,
-    'write it as in 01-2119457892-27-0000; the last four digits may be left out or written XXXX',
+    'write it as in 01-2119457892-27-0000; the last four digits may be left out',
   );
 }
 

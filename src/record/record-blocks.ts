@@ -44,7 +44,7 @@ export interface TradeSecret {
   readonly percent: boolean;
   /** What the sheet prints in place of a withheld name; null where the record gives nothing. */
   readonly shownAs: string | null;
-  /** Alternative chemical name that the Agency approved (Regulation (EC) No 1272/2008, Article 24), with its decision. */
+  /** Alternative chemical name that the Agency allowed (Regulation (EC) No 1272/2008, Article 24), with its decision. */
   readonly alternativeName?: { readonly name: string; readonly approval: string } | null;
 }
 

@@ -34,7 +34,7 @@ export const tradeSecretSchema: z.ZodMiniType<TradeSecret> = either(
           'alternative-name': z.optional(
             mapping(
               {
-                name: line('alkoxylated fatty alcohol', 'The name that the Agency approved', 200),
+                name: line('alkoxylated fatty alcohol', 'The name that the Agency allowed', 200),
                 approval: line('decision of 2026-03-02', 'Its decision or reference', 200),
               },
               'EU: alternative chemical name by Article 24 of Regulation (EC) No 1272/2008',

@@ -3,7 +3,7 @@ import { afterAll, beforeAll, describe, it } from 'vitest';
 import { labelDocument } from '../../src/document/label.ts';
 import { sheetDocument } from '../../src/document/sheet.ts';
 import { loadTemplate } from '../../src/document/template.ts';
-import { sheetTransport } from '../../src/draft/draft-sheet.ts';
+import { draftSheet, sheetTransport } from '../../src/draft/draft-sheet.ts';
 import { makePacket } from '../../src/draft/packet.ts';
 import { sheetFacts } from '../../src/draft/sheet-facts.ts';
 import { layoutLabel } from '../../src/layout/label/layout-label.ts';
@@ -97,6 +97,14 @@ describe.each(demos)('%s', path => {
     compare(`sheet/${name}.tags.txt`, tagTree(root, frames));
   });
 
+  it.each(['eu-clp', 'un-ghs'] as const)('sheet of %s', async basis => {
+    const product = await classified(path, basis);
+    const made = must(await draftSheet(product, { date: AS_OF, paper: 'a4' }, fonts, en));
+    const { fingerprint: _, ...sheet } = JSON.parse(made.json);
+    compare(`sheet/${name}.${basis}.json`, json(sheet));
+    compare(`sheet/${name}.${basis}.pdf-tags.txt`, await pdfTagTree(made.pdf));
+  });
+
   it('packet', async () => {
     const packet = await makePacket(await classified(path, 'us-hcs'), AS_OF, fonts, en);
     const file = (wanted: string) => packet.files.find(({ name: each }) => each === wanted)!.bytes;
@@ -119,6 +127,13 @@ afterAll(() => {
       demos.flatMap(path => ends.map(end => `${folder}/${nameOf(path)}.${end}`)),
     );
   named('label', ['txt', 'pdf-tags.txt']);
-  named('sheet', ['pages.txt', 'tags.txt', 'text.txt', 'json', 'pdf-tags.txt']);
+  named('sheet', [
+    'pages.txt',
+    'tags.txt',
+    'text.txt',
+    'json',
+    'pdf-tags.txt',
+    ...['eu-clp', 'un-ghs'].flatMap(basis => [`${basis}.json`, `${basis}.pdf-tags.txt`]),
+  ]);
   named('packet', ['txt']);
 });

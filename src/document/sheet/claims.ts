@@ -10,7 +10,7 @@ import { sheetSections } from './sections.ts';
 /**
  * Findings on trade-secret claims: a concentration for which 29 CFR 1910.1200(i)(1)(iv) and (v) have no range, a
  * withheld name or number that a text of the record tells, a statement that tells the concentration by law; under the
- * law of the European Union a name that nobody approved, and statements that deny hazards.
+ * law of the European Union a name that nobody allowed, and statements that deny hazards.
  */
 export function claimFindings(input: SheetInput): readonly Diagnostic[] {
   const { identity, percent } = secretsOf(input);

@@ -33,8 +33,8 @@ export function secretsOf({
     const number = numbers.get(at);
     if (number === undefined) return constituents[at]!.name;
     const { shownAs, alternativeName } = formula.constituents[at]!.tradeSecret!;
-    const approved = classification.basis.id === 'eu-clp' ? alternativeName?.name : undefined;
-    return approved ?? shownAs ?? fill(words.sheet.composition.secretName, { number });
+    const allowed = classification.basis.id === 'eu-clp' ? alternativeName?.name : undefined;
+    return allowed ?? shownAs ?? fill(words.sheet.composition.secretName, { number });
   };
   const cas = (at: number): string | null => (identity.has(at) ? null : constituents[at]!.cas);
   return { name, cas, identity, percent };

@@ -9,7 +9,7 @@ type Where = (constituent: number) => Pick<Diagnostic, 'at'>;
 
 /**
  * Findings on trade-secret claims outside 29 CFR 1910.1200(i). The European Union knows no such claim: a name may stand
- * in place of another where the Agency approved it (CLP, Article 24), a range in place of a percent at the maker's
+ * in place of another where the Agency allowed it (CLP, Article 24), a range in place of a percent at the maker's
  * choice (Annex II, 3.2).
  */
 export function ghsClaims(input: SheetInput, where: Where): readonly Diagnostic[] {
@@ -34,7 +34,7 @@ function nameFindings(input: SheetInput, at: number, where: Where): readonly Dia
     hint,
     ...where(at),
   });
-  const approved = input.formula.constituents[at]!.tradeSecret?.alternativeName;
+  const allowed = input.formula.constituents[at]!.tradeSecret?.alternativeName;
   const tooSevere = data.hazards.filter(
     ({ code, hazardClass }) => !isPhysical(hazardClass) && !names.hazards.includes(code),
   );
@@ -42,11 +42,11 @@ function nameFindings(input: SheetInput, at: number, where: Where): readonly Dia
     ({ of }) => of === name || of === input.classification.constituents[at]!.cas,
   );
   return [
-    ...(approved
+    ...(allowed
       ? []
       : [
           found(
-            `the identity of ${name} is claimed as a trade secret, which the European Union does not know: the sheet names every substance, or its alternative chemical name that the Agency approved [CLP, Article 24]`,
+            `the identity of ${name} is claimed as a trade secret, which the European Union does not know: the sheet names every substance, or its alternative chemical name that the Agency allowed [CLP, Article 24]`,
             'give `trade-secret: {claim: [identity], alternative-name: {name: …, approval: …}}`, or drop the claim for this market',
           ),
         ]),

@@ -23,10 +23,9 @@ export function toxicology(input: SheetInput): SectionBodies {
   return {
     ...known,
     'health-effects': healthEffects(input),
-    numerical: {
-      ...known.numerical!,
-      notes: [words.estimatesNote, ...(known.numerical?.notes ?? []).slice(1)],
-    },
+    numerical: known.numerical?.table
+      ? { ...known.numerical, notes: [words.estimatesNote, ...(known.numerical.notes ?? []).slice(1)] }
+      : known.numerical!,
     'ingredient-toxicity': ingredientToxicity(input),
     'alternative-information': {
       text: [words.calculated, ...evidence, ...(harmonised ? [words.harmonised] : [])],
@@ -46,7 +45,9 @@ function healthEffects(input: SheetInput): ItemBody {
     words.met,
     reason(hazard.because, input),
   ]);
-  const others = othersOfKind(input, 'health').map(other => [
+  // Endocrine disruption has its place in 11.2, and is not denied for want of a classified ingredient.
+  const ten = othersOfKind(input, 'health').filter(other => other.class !== 'ED HH');
+  const others = ten.map(other => [
     titleOf(other, input),
     outcomeText(other, input),
     reason(other.because, input),
