@@ -81,7 +81,8 @@ function partStrips(setting: Setting, part: Element, tag: Tag): readonly Strip[]
 function itemStrips(setting: Setting, part: Element, item: Tag, level: 'H3' | 'H4'): readonly Strip[] {
   const { bodyX, bodyWidth } = setting.page;
   const [heading, ...blocks] = elementsOf(part);
-  const side = sideHeading(setting, heading!, child(item, level));
+  const face = level === 'H3' ? 'bold' : 'regular';
+  const side = sideHeading(setting, heading!, child(item, level), face);
   const body = blockStrips(setting, blocks, { x: bodyX, width: bodyWidth }, item);
   return ruled(setting, unorphaned(besides(side, body)));
 }
@@ -118,8 +119,13 @@ function sectionHead({ fonts, page }: Setting, title: string, tag: Tag): Strip {
   );
 }
 
-const sideHeading = (setting: Setting, heading: Element, tag: Tag): Strip =>
-  joined(paragraph(setting, spansOf(heading, 'bold'), { x: 0, width: setting.page.side }, TYPE.heading, tag));
+const sideHeading = (
+  setting: Setting,
+  heading: Element,
+  tag: Tag,
+  face: 'bold' | 'regular' = 'bold',
+): Strip =>
+  joined(paragraph(setting, spansOf(heading, face), { x: 0, width: setting.page.side }, TYPE.heading, tag));
 
 /** Rows of a heading and its text, side by side, as one table of two columns. */
 function pairStrips(setting: Setting, table: Element, tag: Tag): readonly Strip[] {

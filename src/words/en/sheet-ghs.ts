@@ -31,6 +31,7 @@ export const ghs = {
     open: 'not yet searched',
     withheld: 'Not given: alternative name',
   },
+  openNumbers: { ec: 'EC number: {names}', registration: 'REACH registration number: {names}' },
   unclassified: 'Listed by the maker',
   listedFor: {
     pbt: 'Listed as PBT, vPvB, PMT or vPvM substance',

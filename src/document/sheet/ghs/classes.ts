@@ -1,11 +1,21 @@
 import type { ClassifiedHazard, OtherClass } from '../../../classify/classification.ts';
-import { findClass, findCode, followingStatement, type HazardKind } from '../../../notation/classes.ts';
+import {
+  findClass,
+  findCode,
+  followingStatement,
+  type HazardKind,
+  hazardClasses,
+} from '../../../notation/classes.ts';
 import type { Hazard } from '../../../notation/hazard.ts';
 import { printHazard } from '../../../notation/print-hazard.ts';
 import { classesOf, classTitle, hazardTitle } from '../hazards.ts';
 import type { SheetInput } from '../input.ts';
 
 const kindOf = (name: string): HazardKind | undefined => findClass(classesOf(name)[0]!)?.kind;
+
+/** Place of a class in the order of CLP Annex I. */
+export const orderOf = (name: string): number =>
+  hazardClasses.findIndex(each => each.class === classesOf(name)[0]);
 
 export const hazardsOfKind = (
   { classification }: SheetInput,

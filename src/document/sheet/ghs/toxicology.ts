@@ -5,7 +5,7 @@ import { capitalized, fill } from '../fill.ts';
 import type { SheetInput } from '../input.ts';
 import { secretsOf, tellingOf } from '../secrets.ts';
 import { toxicology as common } from '../toxicology.ts';
-import { hazardsOfKind, othersOfKind, outcomeText, titleAndCode, titleOf } from './classes.ts';
+import { hazardsOfKind, orderOf, othersOfKind, outcomeText, titleAndCode, titleOf } from './classes.ts';
 import { identified } from './identified.ts';
 
 /** Section 11 (Annex II, 11.1 and 11.2; GHS, Table 1.5.2, 11). */
@@ -40,21 +40,18 @@ export function toxicology(input: SheetInput): SectionBodies {
 /** Each health class by its name, with the result and the reason; none is left out (11.1). */
 function healthEffects(input: SheetInput): ItemBody {
   const { ghs: words } = input.words.sheet;
-  const found = hazardsOfKind(input, 'health').map(hazard => [
-    titleAndCode(hazard, input),
-    words.met,
-    reason(hazard.because, input),
-  ]);
+  const found = hazardsOfKind(input, 'health').map(hazard => ({
+    order: orderOf(hazard.hazardClass),
+    cells: [titleAndCode(hazard, input), words.met, reason(hazard.because, input)],
+  }));
   // Endocrine disruption has its place in 11.2, and is not denied for want of a classified ingredient.
   const ten = othersOfKind(input, 'health').filter(other => other.class !== 'ED HH');
-  const others = ten.map(other => [
-    titleOf(other, input),
-    outcomeText(other, input),
-    reason(other.because, input),
-  ]);
-  return firstBody(
-    bodyOf('calculation', { table: { columns: words.effectColumns, rows: [...found, ...others] } }),
-  );
+  const others = ten.map(other => ({
+    order: orderOf(other.class),
+    cells: [titleOf(other, input), outcomeText(other, input), reason(other.because, input)],
+  }));
+  const rows = [...found, ...others].sort((one, next) => one.order - next.order).map(({ cells }) => cells);
+  return firstBody(bodyOf('calculation', { table: { columns: words.effectColumns, rows } }));
 }
 
 /** Rule, arithmetic and paragraphs; no arithmetic where it would tell concentrations that are withheld. */
