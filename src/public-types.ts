@@ -45,7 +45,7 @@ export type { FileStat } from './record/files.ts';
 export type { Endpoint, GivenData, HarmonisedAnswer, PeroxideData, ReadAs } from './record/given-data.ts';
 export type { Pack, Quantity } from './record/pack.ts';
 export type { Amount, BatchSize, BridgingPrinciple, Choice, Copy, Evidence, FlashPoint, FormulaLine, Maker, Measured, PhysicalForm, Properties, RawMaterial, RawMaterialLine, SheetTexts, SubstanceLine } from './record/product-record.ts';
-export type { Artwork, Brand, BrandColor, Dilution, Reactant, Reaction, ReactionProduct, Review, SheetIngredient, SoldTo, StatementConditions, StatementSettings, TradeSecret } from './record/record-blocks.ts';
+export type { Artwork, Brand, BrandColor, Dilution, EuSupplier, Reactant, Reaction, ReactionProduct, Review, SheetIngredient, SoldTo, StatementConditions, StatementSettings, TradeSecret } from './record/record-blocks.ts';
 export type { SheetKey } from './record/sheet-keys.ts';
 export type { CarcinogenListing } from './reference/exposure/carcinogen-listings.ts';
 export type { Condition, Group, GroupRow, Members } from './reference/groups/groups.ts';

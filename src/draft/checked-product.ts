@@ -5,6 +5,7 @@ import { type WeighOut, weighOut } from '../formula/weigh-out.ts';
 import type { Diagnostic } from '../report/diagnostic.ts';
 import { checkNames, entryNames } from './check-names.ts';
 import { checkPacks } from './check-packs.ts';
+import { marketFindings } from './market-findings.ts';
 import type { Product } from './open-product.ts';
 import { harmonisedTable, type Reference } from './open-reference.ts';
 
@@ -44,6 +45,7 @@ export function checkedProduct(product: Product, reference: Reference, asOf: str
     doubts: [
       ...checkNames(record, table, asOf),
       ...checkPacks(record),
+      ...marketFindings(record),
       ...soldAsSolution(product),
       ...overfull(product, weighed),
     ],

@@ -24,6 +24,7 @@ import type { Words } from '../words/words.ts';
 import { type ClassifiedProduct, sheetElements } from './classified-product.ts';
 import { draftTransport } from './draft-transport.ts';
 import { copyMark } from './inputs-of.ts';
+import { sheetFacts } from './sheet-facts.ts';
 import { statementFindings } from './statement-findings.ts';
 
 export interface SheetOptions {
@@ -42,7 +43,8 @@ export interface DraftSheet {
 }
 
 /**
- * Drafts the safety data sheet (29 CFR 1910.1200(g), App. D) as tagged PDF, web page and JSON: a distribution copy,
+ * Drafts the safety data sheet (29 CFR 1910.1200(g), App. D; Regulation (EC) No 1907/2006, Annex II; GHS, Annex 4) as
+ * tagged PDF, web page and JSON: a distribution copy,
  * which discloses in text, attachment and metadata what section 3 discloses.
  * @returns errors where a required fact is missing, a trade-secret claim cannot be kept, or the fonts lack a character.
  */
@@ -73,13 +75,14 @@ export async function draftSheet(
     ),
     transport: sheetTransport(product),
     thresholds: reference.basis,
+    ...sheetFacts(product),
     date: `${date}T00:00:00Z`,
     revision: record.revision,
     draft: true,
   };
   const claims = claimFindings(input);
   if (hasErrors(claims)) return fail(...claims);
-  const template = await loadTemplate(readTemplate, `sheets/${reference.basis.id}.hbs`);
+  const template = await loadTemplate(readTemplate, 'sheets/sheet.hbs');
   const model = sheetDocument(input, template);
   const copy = copyMark(product, 'distribution');
   const json = `${JSON.stringify(sheetJson(input, copy), null, 2)}\n`;

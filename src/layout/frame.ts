@@ -21,6 +21,7 @@ export interface Tag {
     | 'H1'
     | 'H2'
     | 'H3'
+    | 'H4'
     | 'P'
     | 'L'
     | 'LI'

@@ -25,6 +25,7 @@ export function productRecord(
     file: places.file,
     name: input.name,
     code: input.code,
+    ufi: input.ufi ?? null,
     use: input.use ?? null,
     advisedAgainst: input['advised-against'] ?? [],
     form: input.form,
@@ -56,7 +57,7 @@ export function productRecord(
 
 /** @param file in which the maker is written, from where the path of its logo starts. */
 export const makerOf = (
-  { name, address, telephone, emergency, email, website, brand }: MakerInput,
+  { name, address, telephone, emergency, email, website, brand, 'eu-supplier': supplier }: MakerInput,
   file: string,
 ): Maker => ({
   name,
@@ -65,6 +66,14 @@ export const makerOf = (
   emergency,
   email: email ?? null,
   website: website ?? null,
+  euSupplier: supplier
+    ? {
+        ...supplier,
+        role: supplier.role ?? null,
+        email: supplier.email ?? null,
+        emergency: (supplier.emergency ?? []).map(each => ({ ...each, country: each.country ?? null })),
+      }
+    : null,
   brand: brand
     ? {
         color: brand.color ?? null,

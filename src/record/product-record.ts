@@ -7,6 +7,7 @@ import type { Pack } from './pack.ts';
 import type {
   Artwork,
   Brand,
+  EuSupplier,
   Reaction,
   Review,
   SheetIngredient,
@@ -134,6 +135,8 @@ export interface Maker {
   readonly email: string | null;
   readonly website: string | null;
   readonly brand?: Brand | null;
+  /** Supplier in the European Union; null where the record gives none. */
+  readonly euSupplier?: EuSupplier | null;
 }
 
 /** By which rule a result is taken over from a similar tested mixture. */
@@ -192,6 +195,8 @@ export interface ProductRecord {
   readonly file: string;
   readonly name: string;
   readonly code: string;
+  /** Unique formula identifier, `N1QV-R02N-J00M-WQD5`; null where the record gives none. */
+  readonly ufi: string | null;
   /** Recommended use; null where the record gives none. */
   readonly use: string | null;
   readonly advisedAgainst: readonly string[];

@@ -3,8 +3,9 @@ import { afterAll, beforeAll, describe, it } from 'vitest';
 import { labelDocument } from '../../src/document/label.ts';
 import { sheetDocument } from '../../src/document/sheet.ts';
 import { loadTemplate } from '../../src/document/template.ts';
-import { sheetTransport } from '../../src/draft/draft-sheet.ts';
+import { draftSheet, sheetTransport } from '../../src/draft/draft-sheet.ts';
 import { makePacket } from '../../src/draft/packet.ts';
+import { sheetFacts } from '../../src/draft/sheet-facts.ts';
 import { readPackageFile, readTemplate } from '../../src/environment/package-files.ts';
 import { layoutLabel } from '../../src/layout/label/layout-label.ts';
 import { layoutSheet } from '../../src/layout/sheet/layout-sheet.ts';
@@ -70,11 +71,12 @@ describe.each(demos)('%s', path => {
         ),
         transport: sheetTransport(product),
         thresholds: product.reference.basis,
+        ...sheetFacts(product),
         date,
         revision: product.record.revision,
         draft: true,
       },
-      await loadTemplate(readTemplate, 'sheets/us-hcs.hbs'),
+      await loadTemplate(readTemplate, 'sheets/sheet.hbs'),
     );
     const pages = (['letter', 'a4'] as const).flatMap(paper =>
       layoutSheet(model, fonts, { paper }).frames.flatMap((frame, at) => {
@@ -92,6 +94,14 @@ describe.each(demos)('%s', path => {
     compare(`sheet/${name}.pages.txt`, pages.join('\n').trimEnd());
     const { frames, root } = layoutSheet(model, fonts, { paper: 'letter' });
     compare(`sheet/${name}.tags.txt`, tagTree(root, frames));
+  });
+
+  it.each(['eu-clp', 'un-ghs'] as const)('sheet of %s', async basis => {
+    const product = await classified(path, basis);
+    const made = must(await draftSheet(product, { date: AS_OF, paper: 'a4' }, fonts, en));
+    const { fingerprint: _, ...sheet } = JSON.parse(made.json);
+    compare(`sheet/${name}.${basis}.json`, json(sheet));
+    compare(`sheet/${name}.${basis}.pdf-tags.txt`, await pdfTagTree(made.pdf));
   });
 
   it('packet', async () => {
@@ -116,6 +126,13 @@ afterAll(() => {
       demos.flatMap(path => ends.map(end => `${folder}/${nameOf(path)}.${end}`)),
     );
   named('label', ['txt', 'pdf-tags.txt']);
-  named('sheet', ['pages.txt', 'tags.txt', 'text.txt', 'json', 'pdf-tags.txt']);
+  named('sheet', [
+    'pages.txt',
+    'tags.txt',
+    'text.txt',
+    'json',
+    'pdf-tags.txt',
+    ...['eu-clp', 'un-ghs'].flatMap(basis => [`${basis}.json`, `${basis}.pdf-tags.txt`]),
+  ]);
   named('packet', ['txt']);
 });

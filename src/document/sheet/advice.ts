@@ -56,11 +56,15 @@ export function adviceFor(input: SheetInput, place: string, labelled: boolean): 
   return (first.length > 0 ? first : held).map(({ advice }) => advice);
 }
 
+/** Sentences of advice; under another basis than 29 CFR 1910.1200 without its paragraphs. */
+const adviceOf = ({ classification, words: { sheet } }: SheetInput): Words['sheet']['advice'] =>
+  classification.basis.id === 'us-hcs' ? sheet.advice : { ...sheet.advice, ...sheet.ghs.advice };
+
 /** The same as text. */
 export function adviceTexts(input: SheetInput, place: string, labelled = false): readonly string[] {
   const { name } = secretsOf(input);
   return adviceFor(input, place, labelled).map(({ id, constituents }) =>
-    fill(input.words.sheet.advice[id], { names: constituents.map(name).join(', ') }),
+    fill(adviceOf(input)[id], { names: constituents.map(name).join(', ') }),
   );
 }
 

@@ -64,11 +64,15 @@ function ownOf(
   return bodyOf('product record', { text }) ?? nothing;
 }
 
-/** Which concentrations are exact, which ranges, and whose ranges they are. */
-function concentrations(
+/**
+ * Which concentrations are exact, which ranges, and whose ranges they are.
+ * @param claimed what is said of those whose percent is claimed as a trade secret
+ */
+export function concentrations(
   input: SheetInput,
   listed: readonly Ingredient[],
   { percent, name }: Secrets,
+  claimed = input.words.sheet.composition.prescribed,
 ): ItemBody {
   const { composition: words } = input.words.sheet;
   const shown = listed.filter(({ index }) => !percent.has(index));
@@ -84,7 +88,7 @@ function concentrations(
     ...sentence(words.makerRange, of('maker')),
     ...sentence(words.supplierRange, of('supplier')),
     ...sentence(
-      words.prescribed,
+      claimed,
       listed.filter(({ index }) => percent.has(index)),
     ),
   );

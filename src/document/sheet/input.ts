@@ -15,6 +15,9 @@ export interface PackTransport {
   readonly answer: TransportAnswer;
 }
 
+/** Numbers by which the harmonised table knows a substance. */
+export type SubstanceEntry = { readonly index: string; readonly ec: string | null } | null;
+
 /** What a safety data sheet is made of. */
 export interface SheetInput {
   readonly record: CompleteRecord;
@@ -29,7 +32,12 @@ export interface SheetInput {
   /** How each pack is carried under 49 CFR 171 to 180. */
   readonly transport: readonly PackTransport[];
   /** Figures of the basis, for the cut-offs from which ingredients are named. */
-  readonly thresholds: Thresholds /** ISO 8601 instant. */;
+  readonly thresholds: Thresholds;
+  /** Entry of CLP Annex VI of each constituent, also where the record gives hazards of its own; null where none is. */
+  readonly entries: readonly SubstanceEntry[];
+  /** Text of a hazard statement by its code; null where the basis has none. */
+  readonly statementText: (code: string) => string | null;
+  /** ISO 8601 instant. */
   readonly date: string;
   /** Revision of the sheet; that of the record where null. */
   readonly revision: string | null;

@@ -3,6 +3,7 @@ import { reactionWarnings } from './hazard-identification.ts';
 import { isPhysical } from './hazards.ts';
 import type { SheetInput } from './input.ts';
 import { measure } from './parts.ts';
+import { closed } from './statements.ts';
 
 /** Precautionary statements that name what to keep away from: heat, clothing, air, water, freezing, shock. */
 const AVOID = /^P(?:210|220|222|223|230|232|235|243|250|410|411|412)\b/u;
@@ -17,7 +18,7 @@ export function reactivity(input: SheetInput): SectionBodies {
   );
   const stated = elements.hazardStatements
     .filter(({ code }) => physical.has(code))
-    .map(({ text }) => `${text}.`);
+    .map(({ text }) => closed(text));
   const avoid = elements.precautionaryStatements
     .filter(({ code }) => AVOID.test(code))
     .map(({ text }) => text);
