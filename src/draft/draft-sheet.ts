@@ -24,6 +24,7 @@ import type { Words } from '../words/words.ts';
 import { type ClassifiedProduct, sheetElements } from './classified-product.ts';
 import { draftTransport } from './draft-transport.ts';
 import { copyMark } from './inputs-of.ts';
+import { openFindings } from './open-findings.ts';
 import { statementFindings } from './statement-findings.ts';
 
 export interface SheetOptions {
@@ -104,6 +105,7 @@ export async function draftSheet(
   return succeed({ pdf, html: sheetHtml(model, copy), json, review: questions(input) }, [
     ...claims,
     ...statementFindings(record, elements, words, 'warning'),
+    ...openFindings(product, words),
     ...found,
   ]);
 }

@@ -13,6 +13,16 @@ import type { LaterEntry, LostData } from './warning-entry.ts';
 import type { EvidenceFault } from './warning-evidence.ts';
 
 /** What a reviewer must know of a result: an id with its facts. Constituents are named by their place in the list. */
+/** A constituent with its percents in the formula that was measured and in that of the record; null where it is not in it. */
+export interface MovedConstituent {
+  /** Place in the list of constituents; null where the formula no longer has it. */
+  readonly constituent: number | null;
+  /** As the formula names it, else as the measurement does. */
+  readonly name: string;
+  readonly before: { readonly low: Exact; readonly high: Exact } | null;
+  readonly now: { readonly low: Exact; readonly high: Exact } | null;
+}
+
 export type Warning = WarningFacts & { readonly cites: readonly Provision[] };
 
 export type WarningId = Warning['id'];
@@ -209,7 +219,13 @@ type WarningFacts =
   | {
       /** Measured on another formula than that of the record. */
       readonly id: 'stale-measurement';
-      readonly properties: readonly { readonly property: string; readonly measuredOn: string }[];
+      readonly properties: readonly {
+        readonly property: string;
+        /** Revision or day of the formula that was measured. */
+        readonly measuredOn: string | null;
+        /** What is no longer as it was when the property was measured. */
+        readonly moved: readonly MovedConstituent[];
+      }[];
       readonly revision: string | null;
       readonly revised: string | null;
     }
@@ -233,7 +249,13 @@ type WarningFacts =
   | {
       /** Groups that must not be mixed with others in use. */
       readonly id: 'reactive-alone';
-      readonly groups: readonly { readonly group: string; readonly constituents: readonly number[] }[];
+      readonly groups: readonly {
+        readonly group: string;
+        readonly constituents: readonly number[];
+        /** What it must not be mixed with, and what may form, in the words of the data. */
+        readonly with: string;
+        readonly gives: string;
+      }[];
     }
   | { readonly id: 'respiratory-tract' }
   | {

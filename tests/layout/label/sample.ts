@@ -69,6 +69,7 @@ export const corrosive: LabelElements = {
   omitted: [],
   missing: [],
   conditional: [],
+  proposed: [],
   unused: [],
 };
 
@@ -97,6 +98,7 @@ export const mild: LabelElements = {
   omitted: [],
   missing: [],
   conditional: [],
+  proposed: [],
   unused: [],
 };
 
