@@ -15,6 +15,7 @@ export type { ReadingId } from './classify/readings.ts';
 export type { HarmonisedLookup } from './classify/resolve.ts';
 export type { LabelAudience } from './draft/label-options.ts';
 export type { PacketFile } from './draft/packet.ts';
+export type { UseSolution } from './draft/use-solutions.ts';
 export type { WorkSheet } from './draft/work-sheet.ts';
 export type { Claim, ClaimKind, ClaimVerdict } from './duties/claim.ts';
 export type { Held, OutputFiles } from './environment/environment.ts';

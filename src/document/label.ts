@@ -14,6 +14,8 @@ export interface LabelInput {
   readonly draft: boolean;
   /** Longer forms of the notice of a draft, which say what is open, the longest first; the first that has room is taken. */
   readonly notices?: readonly string[];
+  /** Lines on how to dilute, which follow the maker's directions. */
+  readonly dilutions?: readonly string[];
   /** ISO 8601 instant. */
   readonly date: string;
   /** The regulated panel alone, to drop into artwork. */
@@ -60,6 +62,8 @@ export function labelDocument(input: LabelInput, template: Template): LabelModel
     code: record.code,
     tagline: record.copy.tagline,
     directions: record.copy.directions,
+    dilutions: input.dilutions ?? [],
+    directed: record.copy.directions.length + (input.dilutions ?? []).length > 0,
     maker: makerData(record.maker),
     contents: netContents(pack.contents)?.text ?? pack.contents.written,
     gtin,

@@ -1,4 +1,4 @@
-import type { SheetInput } from '../document/sheet.ts';
+import type { SheetInput, SheetSolution } from '../document/sheet.ts';
 import {
   claimFindings,
   sheetDocument,
@@ -26,6 +26,7 @@ import { draftTransport } from './draft-transport.ts';
 import { copyMark } from './inputs-of.ts';
 import { openFindings } from './open-findings.ts';
 import { statementFindings } from './statement-findings.ts';
+import { useSolutions } from './use-solutions.ts';
 
 export interface SheetOptions {
   /** YYYY-MM-DD */
@@ -73,6 +74,7 @@ export async function draftSheet(
       readPackageFile('hazard-data', 'regulatory', 'prop65.tsv'),
     ),
     transport: sheetTransport(product),
+    solutions: sheetSolutions(product),
     thresholds: reference.basis,
     date: `${date}T00:00:00Z`,
     revision: record.revision,
@@ -106,6 +108,7 @@ export async function draftSheet(
     ...claims,
     ...statementFindings(record, elements, words, 'warning'),
     ...openFindings(product, words),
+    ...useSolutions(product, reference).findings,
     ...found,
   ]);
 }
@@ -118,6 +121,17 @@ export const sheetTransport = (product: ClassifiedProduct): SheetInput['transpor
         answer: draftTransport(product, pack),
       }))
     : [{ pack: null, answer: draftTransport(product, null) }];
+
+/** What the user holds after dilution. */
+export const sheetSolutions = (product: ClassifiedProduct): readonly SheetSolution[] =>
+  useSolutions(product, product.reference).solutions.map(({ packs, dilution, solution }) => ({
+    packs,
+    ratio: dilution.written,
+    with: dilution.with,
+    use: dilution.use,
+    classification: solution.classification,
+    elements: sheetElements(solution),
+  }));
 
 /** What the sheet leaves open, in words: mandatory sections first. */
 function questions(input: SheetInput): readonly string[] {

@@ -76,6 +76,7 @@ export async function tryDraftLabel(
       pack,
       elements,
       draft: true,
+      dilutions: (pack.dilutions ?? []).map(words.dilution),
       notices: words.draftNotices(openOnDocuments(product.classification)),
       date: instant,
       only,

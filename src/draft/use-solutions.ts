@@ -1,10 +1,17 @@
 import { dilute } from '../formula/dilute.ts';
 import { isWater, waterDensity } from '../formula/water.ts';
+import type { Properties } from '../record/product-record.ts';
 import type { Dilution } from '../record/record-blocks.ts';
 import type { Diagnostic } from '../report/diagnostic.ts';
 import { type ClassifiedProduct, classifyProduct } from './classified-product.ts';
 import type { Product } from './open-product.ts';
 import type { Reference } from './open-reference.ts';
+
+/** Of what was measured on the concentrate, what water cannot change: it gives no flash point to what has none. */
+const heldByWater = ({ flashPoint }: Properties): Properties => ({
+  ...(flashPoint?.value.kind === 'none' && { flashPoint }),
+  other: {},
+});
 
 /** What the user holds after dilution, classified like a product. */
 export interface UseSolution {
@@ -53,7 +60,7 @@ export function useSolutions(
     const product = dilution.product.exact.mul(density.exact);
     const share = product.div(product.add(dilution.diluent.exact.mul(waterDensity.exact)));
     const diluted: Product = {
-      record: { ...record, form: 'liquid', properties: { other: {} }, evidence: [] },
+      record: { ...record, form: 'liquid', properties: heldByWater(record.properties), evidence: [] },
       formula: dilute(formula, share),
       sources,
     };

@@ -11,6 +11,7 @@ import type { OmissionReason } from '../labelling/omission-reason.ts';
 import type { OpenOnDocuments } from '../labelling/open-on-documents.ts';
 import type { PurposeDecision, WorkplaceStatement } from '../labelling/purposes.ts';
 import type { Style } from '../quantity/print.ts';
+import type { Dilution } from '../record/record-blocks.ts';
 import type { AnswerWords } from './answer-words.ts';
 import type { SheetWords } from './sheet-words.ts';
 
@@ -61,6 +62,7 @@ export interface WorkSheetWords {
       | 'constituents'
       | 'hazards'
       | 'elements'
+      | 'solutions'
       | 'warnings'
       | 'otherClasses'
       | 'notApplicable'
@@ -161,6 +163,8 @@ export interface Words {
   readonly statements: StatementTelling;
   /** Notices of a draft label on what is open, the longest first; none where nothing is. */
   draftNotices(open: OpenOnDocuments): readonly string[];
+  /** A line of directions on how to dilute. */
+  dilution(dilution: Dilution): string;
   /** Whether a label is due, and why. */
   purpose(decision: PurposeDecision): string;
   /** All decisions: what nobody has answered is one line. */

@@ -76,10 +76,10 @@ async function asTexts(paths: readonly string[], reference: Reference, brief: bo
       continue;
     }
     const { record, formula, classification, elements } = classifyProduct(opened.value, reference);
-    const sheet = { record, formula, classification, elements, words: en };
     const { solutions, findings } = useSolutions(opened.value, reference);
+    const sheet = { record, formula, classification, elements, solutions, words: en };
     report(findings, io);
-    const lines = solutions.map(solutionText);
+    const lines = brief ? solutions.map(solutionText) : [];
     await io.out(
       `${[brief ? briefText(record, classification, elements) : workSheetText(sheet), ...lines].join('\n')}\n`,
     );

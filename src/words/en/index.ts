@@ -6,6 +6,7 @@ import { because } from './because.ts';
 import { cites } from './cites.ts';
 import { claim } from './claims.ts';
 import { source, values } from './constituents.ts';
+import { dilution } from './dilution.ts';
 import { draftNotices } from './draft-notice.ts';
 import { purpose, purposes, workplaceWords } from './purposes.ts';
 import { readings } from './readings.ts';
@@ -33,6 +34,7 @@ export const en: Words = {
   batch,
   statements,
   draftNotices,
+  dilution,
   claim,
   purpose,
   purposes,
