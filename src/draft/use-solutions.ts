@@ -25,11 +25,13 @@ export interface UseSolution {
  * The use solutions of a product's packs, each classified from its ingredients: hazards of foreseeable use (29 CFR
  * 1910.1200(d)(1)(ii)). Parts are by volume, so the density of the product is needed; what was measured or tested on the
  * concentrate does not hold for the solution and is left out.
+ * @param asked further dilutions, of no pack.
  * @returns findings for those that cannot be reckoned.
  */
 export function useSolutions(
   { record, formula, sources }: Product,
   reference: Reference,
+  asked: readonly Dilution[] = [],
 ): { readonly solutions: readonly UseSolution[]; readonly findings: readonly Diagnostic[] } {
   const findings: Diagnostic[] = [];
   const found = new Map<string, { packs: string[]; dilution: Dilution }>();
@@ -40,6 +42,10 @@ export function useSolutions(
       if (known) known.packs.push(id);
       else found.set(key, { packs: [id], dilution });
     }
+  for (const dilution of asked) {
+    const key = `${dilution.with} ${dilution.written} ${dilution.use ?? ''}`;
+    if (!found.has(key)) found.set(key, { packs: [], dilution });
+  }
   const density = record.properties.density?.value;
   const solutions = [...found.values()].flatMap(({ packs, dilution }): UseSolution[] => {
     const { at } = dilution;

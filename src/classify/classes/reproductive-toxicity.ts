@@ -4,12 +4,12 @@ import type { CutOffTable } from '../../reference/thresholds.ts';
 import type { ClassifiedHazard } from '../classification.ts';
 import { type ClassResult, type Context, plainHazard } from '../context.ts';
 import { concerns, hazardsOf, type Ingredient, limitsOf } from '../ingredient.ts';
-import { figure } from '../sums.ts';
 import {
   becauseOfCandidates,
   byIngredient,
   type Candidate,
   floorOf,
+  genericLimit,
   noneOf,
   overLow,
   readingsOf,
@@ -86,11 +86,10 @@ function triggersOf(context: Context, ingredient: Ingredient, table: CutOffTable
         ingredient,
         own: category,
         result: row.result,
-        limit: figure(row.from),
+        ...genericLimit(context, ingredient, row.from),
         specific: false,
         statement: hazard.statement,
         effect,
-        reached: context.scale.reaches(ingredient.percent, row.from),
       });
     }
   return found;

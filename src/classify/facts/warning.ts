@@ -99,6 +99,8 @@ type WarningFacts =
         readonly shown: string;
         /** Whether the record says that it is shown. */
         readonly answered: boolean;
+        /** Of Note 1: percent of the substance that is the metal; null where it is not known. */
+        readonly metal: Exact | null;
       }[];
       readonly source: string | null;
     }
