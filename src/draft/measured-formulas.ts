@@ -1,5 +1,5 @@
-import { bearsFrom, bearsOn, type JudgedProperty, judgedProperties } from '../classify/bearing.ts';
 import type { Resolved } from '../classify/resolve.ts';
+import { bearsFrom, bearsOn, type JudgedProperty, judgedProperties } from '../classify/warnings/bearing.ts';
 import { show } from '../quantity/print.ts';
 import type { Product } from './open-product.ts';
 

@@ -9,20 +9,11 @@ import type { Because } from './because.ts';
 import type { Figure } from './figure.ts';
 import type { OpenQuestion } from './open-question.ts';
 import type { Provision } from './provision.ts';
+import type { StaleMeasurement } from './stale-measurement.ts';
 import type { LaterEntry, LostData } from './warning-entry.ts';
 import type { EvidenceFault } from './warning-evidence.ts';
 
 /** What a reviewer must know of a result: an id with its facts. Constituents are named by their place in the list. */
-/** A constituent with its percents in the formula that was measured and in that of the record; null where it is not in it. */
-export interface MovedConstituent {
-  /** Place in the list of constituents; null where the formula no longer has it. */
-  readonly constituent: number | null;
-  /** As the formula names it, else as the measurement does. */
-  readonly name: string;
-  readonly before: { readonly low: Exact; readonly high: Exact } | null;
-  readonly now: { readonly low: Exact; readonly high: Exact } | null;
-}
-
 export type Warning = WarningFacts & { readonly cites: readonly Provision[] };
 
 export type WarningId = Warning['id'];
@@ -218,19 +209,7 @@ type WarningFacts =
       readonly within: string;
       readonly constituents: readonly number[];
     }
-  | {
-      /** Measured on another formula than that of the record. */
-      readonly id: 'stale-measurement';
-      readonly properties: readonly {
-        readonly property: string;
-        /** Revision or day of the formula that was measured. */
-        readonly measuredOn: string | null;
-        /** What is no longer as it was when the property was measured. */
-        readonly moved: readonly MovedConstituent[];
-      }[];
-      readonly revision: string | null;
-      readonly revised: string | null;
-    }
+  | StaleMeasurement
   | { readonly id: 'boiling-point-missing' /** Degrees Celsius. */; readonly below: number }
   | {
       readonly id: 'near-limit';

@@ -1,4 +1,5 @@
-import type { MovedConstituent, Warning } from '../../classify/facts/warning.ts';
+import type { MovedConstituent } from '../../classify/facts/stale-measurement.ts';
+import type { Warning } from '../../classify/facts/warning.ts';
 import type { Telling } from '../words.ts';
 import { sharesOf } from './shares.ts';
 
