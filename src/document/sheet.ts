@@ -8,7 +8,7 @@ import type { Template } from './template.ts';
 
 export { claimFindings } from './sheet/claims.ts';
 export { sheetHtml } from './sheet/html.ts';
-export type { SheetInput } from './sheet/input.ts';
+export type { SheetInput, SheetSolution } from './sheet/input.ts';
 export { sheetJson } from './sheet/json.ts';
 export { sheetQuestions } from './sheet/open-items.ts';
 export { transportQuestions } from './sheet/transport.ts';

@@ -1,4 +1,4 @@
-import type { SheetInput } from '../document/sheet.ts';
+import type { SheetInput, SheetSolution } from '../document/sheet.ts';
 import {
   claimFindings,
   sheetDocument,
@@ -24,8 +24,10 @@ import type { Words } from '../words/words.ts';
 import { type ClassifiedProduct, sheetElements } from './classified-product.ts';
 import { draftTransport } from './draft-transport.ts';
 import { copyMark } from './inputs-of.ts';
+import { openFindings } from './open-findings.ts';
 import { sheetFacts } from './sheet-facts.ts';
 import { statementFindings } from './statement-findings.ts';
+import { useSolutions } from './use-solutions.ts';
 
 export interface SheetOptions {
   /** YYYY-MM-DD */
@@ -74,6 +76,7 @@ export async function draftSheet(
       readPackageFile('hazard-data', 'regulatory', 'prop65.tsv'),
     ),
     transport: sheetTransport(product),
+    solutions: sheetSolutions(product),
     thresholds: reference.basis,
     ...sheetFacts(product),
     date: `${date}T00:00:00Z`,
@@ -107,6 +110,8 @@ export async function draftSheet(
   return succeed({ pdf, html: sheetHtml(model, copy), json, review: questions(input) }, [
     ...claims,
     ...statementFindings(record, elements, words, 'warning'),
+    ...openFindings(product, words),
+    ...useSolutions(product, reference).findings,
     ...found,
   ]);
 }
@@ -119,6 +124,17 @@ export const sheetTransport = (product: ClassifiedProduct): SheetInput['transpor
         answer: draftTransport(product, pack),
       }))
     : [{ pack: null, answer: draftTransport(product, null) }];
+
+/** What the user holds after dilution. */
+export const sheetSolutions = (product: ClassifiedProduct): readonly SheetSolution[] =>
+  useSolutions(product, product.reference).solutions.map(({ packs, dilution, solution }) => ({
+    packs,
+    ratio: dilution.written,
+    with: dilution.with,
+    use: dilution.use,
+    classification: solution.classification,
+    elements: sheetElements(solution),
+  }));
 
 /** What the sheet leaves open, in words: mandatory sections first. */
 function questions(input: SheetInput): readonly string[] {

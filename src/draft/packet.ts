@@ -18,6 +18,7 @@ import { reviewPoints } from './review-points.ts';
 import { shipJson } from './ship-json.ts';
 import { supplierQuestions } from './supplier-questions.ts';
 
+import { useSolutions } from './use-solutions.ts';
 import { workSheetMarkdown } from './work-sheet.ts';
 
 /** A file of the packet with what it is. */
@@ -87,7 +88,7 @@ export async function makePacket(
       name: 'work-sheet.md',
       what: 'work sheet: every class worked as on paper',
       kind: 'review',
-      bytes: `${copyComment(review)}\n${workSheetMarkdown({ record, formula, classification, elements, words })}`,
+      bytes: `${copyComment(review)}\n${workSheetMarkdown({ record, formula, classification, elements, solutions: useSolutions(product, product.reference).solutions, words })}`,
     },
   );
   const [pack] = record.packs;

@@ -1,6 +1,7 @@
 import { labelDocument } from '../document/label.ts';
 import { loadTemplate } from '../document/template.ts';
 import { readTemplate } from '../environment/package-files.ts';
+import { openOnDocuments } from '../labelling/open-on-documents.ts';
 import { type LabelFacts, labelFacts } from '../layout/label/facts.ts';
 import { tryLabel } from '../layout/label/layout-label.ts';
 import type { Remedies } from '../layout/label/remedies.ts';
@@ -17,6 +18,7 @@ import { claimFindings } from './claim-findings.ts';
 import type { ClassifiedProduct } from './classified-product.ts';
 import { copyMark } from './inputs-of.ts';
 import type { LabelOptions } from './label-options.ts';
+import { openFindings } from './open-findings.ts';
 import { statementFindings } from './statement-findings.ts';
 
 /** A label drafted, or what would let it be. */
@@ -51,6 +53,7 @@ export async function tryDraftLabel(
   const stated = [
     ...statementFindings(record, elements, words, 'error'),
     ...claimFindings(record, elements, words),
+    ...openFindings(product, words),
     ...packNumberDoubts(record, pack),
   ];
   if (hasErrors(stated)) return refused(stated);
@@ -69,7 +72,16 @@ export async function tryDraftLabel(
   const template = await loadTemplate(readTemplate, `labels/${audience}.hbs`);
   const instant = `${date}T00:00:00Z`;
   const model = labelDocument(
-    { record: complete.value, pack, elements, draft: true, date: instant, only },
+    {
+      record: complete.value,
+      pack,
+      elements,
+      draft: true,
+      dilutions: (pack.dilutions ?? []).map(words.dilution),
+      notices: words.draftNotices(openOnDocuments(product.classification)),
+      date: instant,
+      only,
+    },
     template,
   );
   const { unit, ...die } = pack.label;

@@ -35,6 +35,15 @@ export interface Measured<T> {
   readonly bound?: Bound;
   /** Revision or day of the formula that was measured. */
   readonly measuredOn?: string | null;
+  /** Constituents that bear on it, by name or CAS number, with their percents in the formula that was measured. */
+  readonly measuredFormula?: readonly MeasuredPart[];
+}
+
+/** A constituent of the formula that was measured. */
+export interface MeasuredPart {
+  readonly name: string;
+  readonly low: Exact;
+  readonly high: Exact;
 }
 
 /** Flash point: a temperature, or none where a test found none. */

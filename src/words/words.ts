@@ -6,10 +6,12 @@ import type { BridgingFault } from '../classify/facts/warning-evidence.ts';
 import type { DataSource } from '../classify/ingredient.ts';
 import type { ReadingId } from '../classify/readings.ts';
 import type { Claim } from '../duties/claim.ts';
-import type { Conditional, PrecautionaryStatement, Unused } from '../labelling/label-elements.ts';
+import type { Conditional, PrecautionaryStatement, Proposed, Unused } from '../labelling/label-elements.ts';
 import type { OmissionReason } from '../labelling/omission-reason.ts';
+import type { OpenOnDocuments } from '../labelling/open-on-documents.ts';
 import type { PurposeDecision, WorkplaceStatement } from '../labelling/purposes.ts';
 import type { Style } from '../quantity/print.ts';
+import type { Dilution } from '../record/record-blocks.ts';
 import type { AnswerWords } from './answer-words.ts';
 import type { SheetWords } from './sheet-words.ts';
 
@@ -32,6 +34,8 @@ export interface Reasoned {
   readonly rule: string;
   /** The rule worked as on paper. */
   readonly working: string;
+  /** Set where the working begins with the name of the rule, so that it need not be said before it. */
+  readonly saysRule?: boolean;
 }
 
 /** A reading of the law in words. */
@@ -58,6 +62,7 @@ export interface WorkSheetWords {
       | 'constituents'
       | 'hazards'
       | 'elements'
+      | 'solutions'
       | 'warnings'
       | 'otherClasses'
       | 'notApplicable'
@@ -100,6 +105,8 @@ export interface StatementTelling {
   conditionals(all: readonly Conditional[]): readonly string[];
   /** Statements whose codes no revision prints together; nothing where there are none. */
   combined(statements: readonly PrecautionaryStatement[]): readonly string[];
+  /** Lines on the label that nobody has yet kept or left out. */
+  proposed(lines: readonly Proposed[]): readonly string[];
   unused(unused: Unused): string;
 }
 
@@ -154,6 +161,10 @@ export interface Words {
   readonly review: ReviewWords;
   readonly batch: BatchWords;
   readonly statements: StatementTelling;
+  /** Notices of a draft label on what is open, the longest first; none where nothing is. */
+  draftNotices(open: OpenOnDocuments): readonly string[];
+  /** A line of directions on how to dilute. */
+  dilution(dilution: Dilution): string;
   /** Whether a label is due, and why. */
   purpose(decision: PurposeDecision): string;
   /** All decisions: what nobody has answered is one line. */

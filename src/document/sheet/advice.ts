@@ -43,8 +43,14 @@ const RULES = data.rules as readonly Rule[];
 /**
  * The sentences for a place of the sheet that class, form, pH and ingredients call for (hazard-data/sheet/advice.json).
  * @param labelled whether statements of the label stand there already
+ * @param derived whether sentences that follow from the classification do, so that none may say that there is nothing
  */
-export function adviceFor(input: SheetInput, place: string, labelled: boolean): readonly Advice[] {
+export function adviceFor(
+  input: SheetInput,
+  place: string,
+  labelled: boolean,
+  derived = false,
+): readonly Advice[] {
   const rules = RULES.filter(rule => rule.place === place && !(labelled && rule.unlabelled));
   const held = rules.flatMap(rule => {
     const found = rule.when.map(condition => holds(input, condition)).filter(each => each !== null);
@@ -53,7 +59,7 @@ export function adviceFor(input: SheetInput, place: string, labelled: boolean): 
     return [{ rule, advice: { id: rule.id as AdviceId, constituents, denies: rule.denies ?? [] } }];
   });
   const first = held.filter(({ rule }) => !rule.otherwise);
-  return (first.length > 0 ? first : held).map(({ advice }) => advice);
+  return (first.length > 0 || derived ? first : held).map(({ advice }) => advice);
 }
 
 /** Sentences of advice; under another basis than 29 CFR 1910.1200 without its paragraphs. */
@@ -61,9 +67,14 @@ const adviceOf = ({ classification, words: { sheet } }: SheetInput): Words['shee
   classification.basis.id === 'us-hcs' ? sheet.advice : { ...sheet.advice, ...sheet.ghs.advice };
 
 /** The same as text. */
-export function adviceTexts(input: SheetInput, place: string, labelled = false): readonly string[] {
+export function adviceTexts(
+  input: SheetInput,
+  place: string,
+  labelled = false,
+  derived = false,
+): readonly string[] {
   const { name } = secretsOf(input);
-  return adviceFor(input, place, labelled).map(({ id, constituents }) =>
+  return adviceFor(input, place, labelled, derived).map(({ id, constituents }) =>
     fill(adviceOf(input)[id], { names: constituents.map(name).join(', ') }),
   );
 }

@@ -1,5 +1,5 @@
 import type { SectionBodies } from './content.ts';
-import { reactionWarnings } from './hazard-identification.ts';
+import { mixingWarnings, reactionWarnings } from './hazard-identification.ts';
 import { isPhysical } from './hazards.ts';
 import type { SheetInput } from './input.ts';
 import { measure } from './parts.ts';
@@ -28,7 +28,7 @@ export function reactivity(input: SheetInput): SectionBodies {
     'hazardous-reactions': measure(input, {
       place: 'hazardous-reactions',
       own: 'hazardous-reactions',
-      derived: reactionWarnings(input),
+      derived: [...reactionWarnings(input), ...mixingWarnings(input)],
     }),
     'conditions-to-avoid': measure(input, {
       place: 'conditions-to-avoid',

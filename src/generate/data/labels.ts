@@ -45,6 +45,7 @@ export const labels = {
     unknownAquatic: z.optional(
       z.strictObject({ code: text, text: text, cite: text, read: z.boolean(), note: z.optional(text) }),
     ),
+    notToMix: z.strictObject({ code: text, text: text, coveredBy: z.array(text), cite: text, note: text }),
   }),
   '<basis>/pictogram-rules.json': z.strictObject({
     instrument: text,

@@ -2,7 +2,7 @@ import { type Millimetres, toPoints } from '../../quantity/length.ts';
 import { type FontLibrary, runWidth } from '../../text/glyph-run.ts';
 import { type Outline, outlineOf } from '../die/outline.ts';
 import type { FrameItem, Segment } from '../frame.ts';
-import type { Die, PressProfile } from '../stock.ts';
+import type { PressProfile, Stock } from '../stock.ts';
 import type { Sheet } from './box.ts';
 import type { Section } from './content.ts';
 
@@ -12,28 +12,31 @@ const bigWord = (text: string): string => text.split(' ')[0] ?? '';
 /**
  * The notice that this is a draft, on a layer of its own: its first word large and pale across the label, under
  * everything, and the whole in the margin above the first block. It takes no room: without it nothing moves.
+ * @param notices longer forms that say what is open; the first that has room is taken, else the last.
  */
 export function draftMark(
   section: Section,
-  die: Die,
-  profile: PressProfile,
+  notices: readonly string[],
+  { die, profile }: Pick<Stock, 'die' | 'profile'>,
   sheet: Sheet,
   fonts: FontLibrary,
 ): readonly FrameItem[] {
   const [paragraph] = section.paragraphs;
-  const words = paragraph?.spans.map(({ text }) => text).join('') ?? '';
-  if (!paragraph || words === '') return [];
+  const own = paragraph?.spans.map(({ text }) => text).join('') ?? '';
+  if (!paragraph || own === '') return [];
   const outline = outlineOf(die);
+  const forms = notices.length > 0 ? notices : [own];
+  const words = forms.find(each => hasRoom(each, outline, profile, sheet, fonts)) ?? forms.at(-1)!;
   const safe = profile.safeZone.value;
   const notice: FrameItem = {
     kind: 'text',
-    ...noticePlace(words, outline, profile, sheet, fonts),
+    ...noticePlace(words, outline, profile, sheet, fonts).place,
     run: fonts.shape(words, 'bold'),
     ink: 'black',
     tag: paragraph.tag,
     layer: 'draft',
   };
-  const across = paleWord(bigWord(words), outline, safe, fonts);
+  const across = paleWord(bigWord(own), outline, safe, fonts);
   return across.length === 0
     ? [notice]
     : [{ kind: 'path', tag: 'background', layer: 'draft', segments: across, fill: 'tint' }, notice];
@@ -64,8 +67,11 @@ function noticePlace(
   const room = outline.across(y - rise, y + fall, safeZone.value) ?? { from: 0, to: outline.die.width };
   const left = block?.x ?? room.from;
   const wanted = room.from > left ? left + ((block?.width ?? width) - width) / 2 : left;
-  return { x: Math.max(room.from, Math.min(wanted, room.to - width)), y, size };
+  const isWithin = width <= room.to - room.from;
+  return { place: { x: Math.max(room.from, Math.min(wanted, room.to - width)), y, size }, isWithin };
 }
+
+const hasRoom = (...notice: Parameters<typeof noticePlace>): boolean => noticePlace(...notice).isWithin;
 
 /** Share of the room that the pale word takes. */
 const SHARE = 0.97;

@@ -125,7 +125,7 @@ function paged(
   const { die, profile } = stock;
   const mark = content.sections.find(({ role }) => role === 'draft');
   const items = [
-    ...(mark ? draftMark(mark, die, profile, sheet, fonts) : []),
+    ...(mark ? draftMark(mark, model.notices, stock, sheet, fonts) : []),
     ...inReadingOrder(sheet.items, content.root),
     ...(model.panel ? [] : [dieLine(die, profile)]),
   ];

@@ -6,6 +6,8 @@ import { because } from './because.ts';
 import { cites } from './cites.ts';
 import { claim } from './claims.ts';
 import { source, values } from './constituents.ts';
+import { dilution } from './dilution.ts';
+import { draftNotices } from './draft-notice.ts';
 import { purpose, purposes, workplaceWords } from './purposes.ts';
 import { readings } from './readings.ts';
 import { review } from './review.ts';
@@ -31,6 +33,8 @@ export const en: Words = {
   review,
   batch,
   statements,
+  draftNotices,
+  dilution,
   claim,
   purpose,
   purposes,
