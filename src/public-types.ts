@@ -1,4 +1,5 @@
 // Written by `npm run generate`: types that the exports of index.ts name. Do not edit.
+export type { SizeFact } from './barcode/size-facts.ts';
 export type { ClassifiedConstituent, OtherOutcome, Reading, Replaced } from './classify/classification.ts';
 export type { ClassifiedRecord } from './classify/contexts.ts';
 export type { AdditivityBecause, Because, BridgingBecause, ClassesBecause, Comparison, ConcludedBecause, ElicitorsBecause, EstimateTerm, IngredientRule, IngredientsBecause, NoneBecause, NoneRule, NotYetBecause, NothingCountsBecause, PhBecause, RatiosBecause, SharedCategoryBecause, SharesRule, SheetReason, SheetReasonsBecause, SumBecause, SumRule, TestBecause, ViscosityFact } from './classify/facts/because.ts';
@@ -13,7 +14,7 @@ export type { Needed, ReactiveAdvice, ReactiveShare, Warning } from './classify/
 export type { DataSource, IngredientData } from './classify/ingredient.ts';
 export type { ReadingId } from './classify/readings.ts';
 export type { HarmonisedLookup } from './classify/resolve.ts';
-export type { LabelAudience } from './draft/label-options.ts';
+export type { LabelAudience, LabelTarget } from './draft/label-options.ts';
 export type { PacketFile } from './draft/packet.ts';
 export type { WorkSheet } from './draft/work-sheet.ts';
 export type { Claim, ClaimKind, ClaimVerdict } from './duties/claim.ts';
@@ -37,15 +38,16 @@ export type { SupplementalLimit } from './notation/parse-limit.ts';
 export type { InputFile, LawVersion, ProgramVersion, Sources } from './provenance/inputs.ts';
 export type { Bound, BoundSign } from './quantity/bound.ts';
 export type { Exact } from './quantity/exact.ts';
+export type { LengthUnit } from './quantity/length-text.ts';
 export type { Millimetres } from './quantity/length.ts';
 export type { Style } from './quantity/print.ts';
 export type { ComparisonObserver, Scale } from './quantity/scale.ts';
 export type { Part } from './quantity/sum.ts';
 export type { FileStat } from './record/files.ts';
 export type { Endpoint, GivenData, HarmonisedAnswer, PeroxideData, ReadAs } from './record/given-data.ts';
-export type { Pack, Quantity } from './record/pack.ts';
+export type { BarCodeWish, EyeMark, Pack, PlacedSquare, Quantity } from './record/pack.ts';
 export type { Amount, BatchSize, BridgingPrinciple, Choice, Copy, Evidence, FlashPoint, FormulaLine, Maker, Measured, PhysicalForm, Properties, RawMaterial, RawMaterialLine, SheetTexts, SubstanceLine } from './record/product-record.ts';
-export type { Artwork, Brand, BrandColor, Dilution, Reactant, Reaction, ReactionProduct, Review, SheetIngredient, SoldTo, StatementConditions, StatementSettings, TradeSecret } from './record/record-blocks.ts';
+export type { Artwork, Brand, BrandColor, Dilution, PressWish, Reactant, Reaction, ReactionProduct, Review, SheetIngredient, SoldTo, StatementConditions, StatementSettings, TradeSecret } from './record/record-blocks.ts';
 export type { SheetKey } from './record/sheet-keys.ts';
 export type { CarcinogenListing } from './reference/exposure/carcinogen-listings.ts';
 export type { Condition, Group, GroupRow, Members } from './reference/groups/groups.ts';

@@ -27,6 +27,8 @@ export interface LabelModel {
   readonly date: string;
   /** GTIN with a right check digit, or null where the pack has none or the panel carries none. */
   readonly gtin: string | null;
+  /** How the GTIN is to be printed, where the record says. */
+  readonly barCode?: Pack['barCode'];
   readonly container: Pack['container'];
   /** Size of the window for lot and date that the coder needs, or null where the layout may choose. */
   readonly lotWindow: Pack['lotWindow'];
@@ -68,6 +70,7 @@ export function labelDocument(input: LabelInput, template: Template): LabelModel
     language: root.attributes.lang ?? 'en-US',
     date,
     gtin,
+    barCode: pack.barCode ?? null,
     container: pack.container,
     lotWindow: pack.lotWindow,
     panel: !whole,

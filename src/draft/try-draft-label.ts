@@ -1,9 +1,11 @@
 import { labelDocument } from '../document/label.ts';
 import { loadTemplate } from '../document/template.ts';
+import type { PagedDocument } from '../layout/frame.ts';
 import { type LabelFacts, labelFacts } from '../layout/label/facts.ts';
 import { tryLabel } from '../layout/label/layout-label.ts';
 import type { Remedies } from '../layout/label/remedies.ts';
 import { loadPressProfile, type Stock } from '../layout/stock.ts';
+import { DEFAULT_DIE } from '../pdf/profile.ts';
 import { writePdf } from '../pdf/write.ts';
 import { preflight } from '../preflight/preflight.ts';
 import { completeRecord } from '../record/complete.ts';
@@ -16,11 +18,14 @@ import { claimFindings } from './claim-findings.ts';
 import type { ClassifiedProduct } from './classified-product.ts';
 import { copyMark } from './inputs-of.ts';
 import type { LabelOptions } from './label-options.ts';
+import { cutOf, labelPreflight, labelStock } from './label-stock.ts';
 import { statementFindings } from './statement-findings.ts';
 
 /** A label drafted, or what would let it be. */
 export interface LabelDraft {
   readonly bytes: Uint8Array | null;
+  /** The page as it was laid out, for pictures and sheets of it. */
+  readonly document: PagedDocument | null;
   /** What stands on it and where. */
   readonly facts: LabelFacts | null;
   readonly stock: Stock | null;
@@ -31,6 +36,7 @@ export interface LabelDraft {
 
 const refused = (diagnostics: readonly Diagnostic[]): LabelDraft => ({
   bytes: null,
+  document: null,
   facts: null,
   stock: null,
   remedies: null,
@@ -40,7 +46,7 @@ const refused = (diagnostics: readonly Diagnostic[]): LabelDraft => ({
 /** As `draftLabel`, with what stands on the label and where, or the dies that would hold it. */
 export async function tryDraftLabel(
   product: ClassifiedProduct,
-  { pack, audience, only, date }: LabelOptions,
+  { pack, audience, only, date, target = 'press', marks = false }: LabelOptions,
   fonts: FontLibrary,
   words: Words,
 ): Promise<LabelDraft> {
@@ -71,24 +77,34 @@ export async function tryDraftLabel(
     { record: complete.value, pack, elements, draft: true, date: instant, only },
     template,
   );
-  const { unit, ...die } = pack.label;
-  const stock: Stock = { die, profile: profile.value, unit };
+  const { press } = complete.value.maker;
+  const stock = labelStock(pack.label, profile.value, press, { target, marks: marks && !only });
   const { layout, remedies, diagnostics } = await tryLabel(model, fonts, stock);
   const findings = diagnostics.map(finding => ({ ...finding, at: finding.at ?? pack.at }));
   if (!layout) return { ...refused([...stated, ...findings]), stock, remedies };
-  const bytes = await writePdf(layout.document, fonts, {
-    kind: 'label',
-    version: VERSION,
-    copy: copyMark(product, 'distribution'),
-  });
-  const { safeZone, xHeight, pictogram } = stock.profile;
-  const found = await preflight(bytes, {
-    kind: 'label',
-    dieInk: model.panel ? undefined : 'CutContour',
-    geometry: { safe: safeZone.value, xHeight: xHeight.minimum, pictogramSide: pictogram.minimumSide },
-  });
+  const die = cutOf(press);
+  const common = { version: VERSION, copy: copyMark(product, 'distribution') };
+  const bytes = await writePdf(
+    layout.document,
+    fonts,
+    target === 'press' ? { ...common, kind: 'label', die } : { ...common, kind: 'printer' },
+  );
+  const found = await preflight(
+    bytes,
+    labelPreflight(stock, model.panel ? undefined : (die.ink ?? DEFAULT_DIE.ink)),
+  );
   if (hasErrors(found))
     throw new Error(`preflight of the label: ${found.map(({ message }) => message).join('; ')}`);
   const facts = labelFacts(model, layout, stock, fonts);
-  return { bytes, facts, stock, remedies: null, diagnostics: [...stated, ...findings, ...found] };
+  const { barCode, barCodeFacts } = layout;
+  const told = words.barCodeSize(barCodeFacts, barCode?.symbol.spec.name ?? '', stock.unit ?? 'mm');
+  const { document } = layout;
+  return {
+    bytes,
+    document,
+    facts,
+    stock,
+    remedies: null,
+    diagnostics: [...stated, ...findings, ...told, ...found],
+  };
 }

@@ -7,8 +7,11 @@ import type { GlyphRun } from '../text/glyph-run.ts';
  */
 export type Ink = 'black' | 'red' | 'white' | 'die' | 'grey' | 'tint';
 
-/** Layer on which an item lies: artwork, the notice that a label is a draft, or the non-printing cut line. */
-export type LayerName = 'artwork' | 'draft' | 'die';
+/**
+ * Layer on which an item lies: artwork, the notice that a label is a draft, the mark for the eye of the labeler, the
+ * window of its coder, or the non-printing cut line.
+ */
+export type LayerName = 'artwork' | 'draft' | 'eye-mark' | 'coder' | 'die';
 
 /** Why an item carries no meaning for a reader of the tags. */
 export type ArtifactKind = 'layout' | 'header' | 'footer' | 'background';

@@ -1,10 +1,11 @@
 import type { Diagnostic } from '../report/diagnostic.ts';
 import { finding } from './_finding.ts';
 import { asNumber, asText, entry, members } from './_objects.ts';
-import { depthIn, type Extent, overlap, type Point } from './_shapes.ts';
+import { depthIn, type Extent, extentOf, overlap, type Point } from './_shapes.ts';
 import type { PageMarks, PaintedMark } from './page-marks.ts';
 import { type PlacedMark, placedMarks } from './placed-marks.ts';
-import type { LabelPreflight } from './profile.ts';
+import { checkDots, checkFrames } from './printer-marks.ts';
+import type { LabelPreflight, PrinterLabel } from './profile.ts';
 import symbols from './quiet-zones.json' with { type: 'json' };
 
 const TOLERANCE = 0.005;
@@ -14,8 +15,11 @@ const quote = ({ text }: PlacedMark): string => (text === '' ? 'a path' : `"${te
 const millimetres = (length: number): string => `${Math.max(0, length).toFixed(2)} mm`;
 
 /** The notice that a label is a draft lies on a layer of its own and over everything. */
-const isDraft = ({ inside }: PaintedMark): boolean =>
-  inside.some(({ layer }) => asText(entry(layer, 'Name')) === 'Draft');
+const isDraft = (mark: PaintedMark): boolean => onLayer(mark, 'Draft');
+/** Of the labeler: its place is given, at the very edge where the labeler asks for that. */
+const isEyeMark = (mark: PaintedMark): boolean => onLayer(mark, 'Eye mark');
+const onLayer = ({ inside }: PaintedMark, name: string): boolean =>
+  inside.some(({ layer }) => asText(entry(layer, 'Name')) === name);
 const isDie = ({ stroke, fill }: PaintedMark, ink: string | undefined): boolean =>
   ink !== undefined && (stroke.ink === ink || fill.ink === ink);
 const inFigure = ({ inside }: PaintedMark): boolean => inside.some(({ tag }) => tag === 'Figure');
@@ -150,11 +154,21 @@ const checkOverlaps = (marks: readonly PlacedMark[]): Diagnostic[] => {
   return [...found, ...onRed];
 };
 
+/** A square that stands on one of its corners. */
+const isAtPoint = (outline: readonly Point[]): boolean => {
+  if (outline.length !== 4) return false;
+  const [left, bottom, right, top] = extentOf(outline);
+  const [x, y] = [(left + right) / 2, (bottom + top) / 2];
+  return outline.every(([a, b]) => Math.abs(a - x) < TOLERANCE || Math.abs(b - y) < TOLERANCE);
+};
+
 /** A red frame: two squares one in the other. */
 const isPictogram = ({ mark, outlines }: PlacedMark): boolean => {
   const [cyan, magenta = 0, yellow = 0] = mark.fill.components;
   const red = mark.fill.space === 'DeviceCMYK' && cyan === 0 && magenta > 0 && yellow > 0;
-  return mark.paints.includes('fill') && red && outlines.length === 2;
+  // A printer with black alone has black frames: two squares set at a point.
+  const black = mark.fill.space === 'DeviceGray' && cyan === 0 && outlines.every(isAtPoint);
+  return mark.paints.includes('fill') && (red || black) && outlines.length === 2;
 };
 
 const checkSizes = (marks: readonly PlacedMark[], { xHeight, pictogramSide }: Sizes): Diagnostic[] => [
@@ -199,6 +213,23 @@ function trimOf({ page }: PageMarks): readonly Point[] | null {
 type Sizes = NonNullable<LabelPreflight['geometry']>;
 
 /**
+ * Checks a label of a roll printer: as a label of a press, inside a cut that the file does not show; bars on whole dots;
+ * a symbol or black in every preprinted frame, and nothing else.
+ */
+export function checkPrinterPlacing(page: PageMarks, label: PrinterLabel): Diagnostic[] {
+  const marks = placedMarks(page);
+  return [
+    ...checkOutline(marks, label.cut, label.safe),
+    ...checkWindows(marks),
+    ...checkQuietZones(marks, label.cut),
+    ...checkOverlaps(marks),
+    ...checkSizes(marks, label),
+    ...checkDots(marks, label.dpi),
+    ...checkFrames(marks, label.frames),
+  ];
+}
+
+/**
  * Checks where things stand on a label: inside the real outline by the press's distance, nothing in the window for the
  * lot or in a quiet zone, nothing over anything else, type and pictograms no smaller than they may be.
  */
@@ -209,7 +240,13 @@ export function checkPlacing(page: PageMarks, { dieInk, geometry }: LabelPreflig
   const printed = all.filter(({ mark }) => !isDie(mark, dieInk));
   const artwork = printed.filter(({ mark }) => !isDraft(mark));
   return [
-    ...(cut ? checkOutline(printed, cut, geometry.safe) : []),
+    ...(cut
+      ? checkOutline(
+          printed.filter(({ mark }) => !isEyeMark(mark)),
+          cut,
+          geometry.safe,
+        )
+      : []),
     ...checkWindows(artwork),
     ...checkQuietZones(artwork, cut),
     ...checkOverlaps(artwork),

@@ -9,7 +9,7 @@ import { checkFonts } from './fonts.ts';
 import { checkInks } from './inks.ts';
 import { checkOneInk } from './one-ink.ts';
 import { marksOf, type PageMarks } from './page-marks.ts';
-import { checkPlacing } from './placing.ts';
+import { checkPlacing, checkPrinterPlacing } from './placing.ts';
 import type { PreflightProfile } from './profile.ts';
 import { checkOutline, checkStructure } from './structure.ts';
 import { checkTagging } from './tagging.ts';
@@ -20,7 +20,13 @@ const distinct = (findings: readonly Diagnostic[]): Diagnostic[] => [
 ];
 
 const checkPress = (pages: readonly PageMarks[], profile: PreflightProfile): Diagnostic[] => {
-  if (profile.kind === 'printer') return pages.flatMap(checkOneInk);
+  if (profile.kind === 'printer') {
+    const { label } = profile;
+    return pages.flatMap(marks => [
+      ...checkOneInk(marks),
+      ...(label ? checkPrinterPlacing(marks, label) : []),
+    ]);
+  }
   if (profile.kind !== 'label') return [];
   const { dieInk } = profile;
   return pages.flatMap(marks => [

@@ -14,9 +14,22 @@ export interface LabelPreflight {
   };
 }
 
+/** What places and sizes on a label of a roll printer are held against, in millimetres from its lower left corner. */
+export interface PrinterLabel extends NonNullable<LabelPreflight['geometry']> {
+  readonly dpi: number;
+  /** The cut, which the file does not show. */
+  readonly cut: readonly (readonly [number, number])[];
+  /** Preprinted red frames: left and lower corner, and side of the square. */
+  readonly frames: readonly { readonly left: number; readonly bottom: number; readonly side: number }[];
+}
+
 /** What a finished file is meant to be. */
 export type PreflightProfile =
   | LabelPreflight
   | { readonly kind: 'sheet' }
   /** A label for a roll printer with black alone. */
-  | { readonly kind: 'printer' };
+  | {
+      readonly kind: 'printer';
+      /** A label of a pack, whose places and sizes are checked too; lengths in millimetres. */
+      readonly label?: PrinterLabel;
+    };

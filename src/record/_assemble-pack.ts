@@ -10,6 +10,14 @@ export function packOf(pack: NonNullable<ProductInput['packs']>[number], places:
     id: pack.id,
     contents: { value: pack.contents.number, unit: pack.contents.unit, written: pack.contents.written },
     gtin: pack.gtin ?? null,
+    barCode: pack['bar-code']
+      ? {
+          symbol: pack['bar-code'].symbol ?? null,
+          magnification: pack['bar-code'].magnification ?? null,
+          height: pack['bar-code'].height ?? null,
+          domain: pack['bar-code'].domain ?? null,
+        }
+      : null,
     container: container
       ? {
           shape: container.shape,
@@ -34,6 +42,8 @@ export function packOf(pack: NonNullable<ProductInput['packs']>[number], places:
           overlap: label.overlap ?? 0,
           panels: label.panels ?? 1,
           unit: label.width.unit,
+          redFrames: label['red-frames'] ?? [],
+          eyeMark: label['eye-mark'] ?? null,
         }
       : null,
     roll: roll

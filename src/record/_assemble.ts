@@ -56,7 +56,7 @@ export function productRecord(
 
 /** @param file in which the maker is written, from where the path of its logo starts. */
 export const makerOf = (
-  { name, address, telephone, emergency, email, website, brand }: MakerInput,
+  { name, address, telephone, emergency, email, website, brand, press }: MakerInput,
   file: string,
 ): Maker => ({
   name,
@@ -65,6 +65,15 @@ export const makerOf = (
   emergency,
   email: email ?? null,
   website: website ?? null,
+  press: press
+    ? {
+        dieInk: press['die-ink'] ?? null,
+        cut: press.cut ?? null,
+        barWidthReduction: press['bar-width-reduction'] ?? null,
+        safe: press.safe ?? null,
+        bleed: press.bleed ?? null,
+      }
+    : null,
   brand: brand
     ? {
         color: brand.color ?? null,

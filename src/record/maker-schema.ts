@@ -1,6 +1,7 @@
 import { converted, either, line, list, mapping, recordKind } from './_leaf.ts';
 import * as z from './_zod.ts';
 import { brandSchema } from './brand-schema.ts';
+import { pressSchema } from './print-schema.ts';
 
 const telephone = (example: string, description: string) => line(example, description, 60);
 
@@ -35,6 +36,7 @@ export const makerSchema = mapping(
     ),
     email: z.optional(line('sds@kerbstone.example', 'Electronic mail', 200)),
     brand: z.optional(brandSchema),
+    press: z.optional(pressSchema),
     website: z.optional(line('kerbstone.example', 'Website', 200)),
   },
   'The maker of the product',

@@ -6,6 +6,7 @@ import { leaf, line, mapping, millimetres, oneOf, truth } from './_leaf.ts';
 import * as z from './_zod.ts';
 import { dilutionSchema } from './dilution-schema.ts';
 import { dieSchema } from './label-schema.ts';
+import { barCodeSchema } from './print-schema.ts';
 
 /** A name that may become part of a file name. */
 export const fileNamePart = (what: string, example: string, description: string) =>
@@ -69,6 +70,7 @@ export const packSchema = mapping(
       'Net contents',
     ),
     gtin: gtin('GTIN of the pack'),
+    'bar-code': z.optional(barCodeSchema),
     container: z.optional(
       mapping(
         {

@@ -7,6 +7,7 @@ import type { Pack } from './pack.ts';
 import type {
   Artwork,
   Brand,
+  PressWish,
   Reaction,
   Review,
   SheetIngredient,
@@ -134,6 +135,7 @@ export interface Maker {
   readonly email: string | null;
   readonly website: string | null;
   readonly brand?: Brand | null;
+  readonly press?: PressWish | null;
 }
 
 /** By which rule a result is taken over from a similar tested mixture. */

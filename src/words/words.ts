@@ -1,3 +1,4 @@
+import type { SizeFact } from '../barcode/size-facts.ts';
 import type { ClassifiedConstituent, Reading } from '../classify/classification.ts';
 import type { Because } from '../classify/facts/because.ts';
 import type { Provision } from '../classify/facts/provision.ts';
@@ -9,7 +10,9 @@ import type { Claim } from '../duties/claim.ts';
 import type { Conditional, PrecautionaryStatement, Unused } from '../labelling/label-elements.ts';
 import type { OmissionReason } from '../labelling/omission-reason.ts';
 import type { PurposeDecision, WorkplaceStatement } from '../labelling/purposes.ts';
+import type { LengthUnit } from '../quantity/length-text.ts';
 import type { Style } from '../quantity/print.ts';
+import type { Diagnostic } from '../report/diagnostic.ts';
 import type { AnswerWords } from './answer-words.ts';
 import type { SheetWords } from './sheet-words.ts';
 
@@ -160,6 +163,8 @@ export interface Words {
   purposes(decisions: readonly PurposeDecision[]): readonly string[];
   /** Statements that consumers are proposed to be spared, a line a ground. */
   workplaceWords(statements: readonly WorkplaceStatement[]): readonly string[];
+  /** What is to be told of the size of a bar code, lengths in the unit of the record. */
+  barCodeSize(facts: readonly SizeFact[], name: string, unit: LengthUnit): readonly Diagnostic[];
   /** What the maker's words claim, and why that is to be weighed. */
   claim(claim: Claim): string;
   bridgingFault(fault: BridgingFault): { readonly message: string; readonly hint?: string };

@@ -1,7 +1,10 @@
 import type { LabelAudience } from '../../draft/draft-label.ts';
 import { copyMark } from '../../draft/inputs-of.ts';
 import { labelJson } from '../../draft/label-json.ts';
+import type { LabelTarget } from '../../draft/label-options.ts';
+import { LABEL_TARGETS } from '../../draft/label-stock.ts';
 import { tryDraftLabel } from '../../draft/try-draft-label.ts';
+import { hasErrors } from '../../report/diagnostic.ts';
 import { loadFonts } from '../../text/font-library.ts';
 import { en } from '../../words/en/index.ts';
 import { parseArguments } from '../arguments.ts';
@@ -27,6 +30,11 @@ export const command: Command = {
   options: {
     pack: { kind: 'text', value: 'ID', does: 'pack of the record; may be left out where there is one' },
     for: { kind: audiences, does: `whom the label is for; ${audiences[0]} where it is left out` },
+    target: {
+      kind: LABEL_TARGETS,
+      does: 'what prints it: a press (where it is left out), or a roll printer with black alone, by its dots per inch',
+    },
+    marks: { kind: 'flag', does: 'crop marks, register marks and a line on the job, outside the bleed' },
     only: { kind: ['precautions'], does: 'the regulated panel alone, to drop into artwork' },
     replace,
     out,
@@ -50,10 +58,17 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
   if (!product) return exit.badInput;
   const pack = choosePack(product.record, parsed.text('pack'));
   const audience = (parsed.text('for') ?? 'us-workplace') as LabelAudience;
+  const target = (parsed.text('target') ?? 'press') as LabelTarget;
+  const marks = parsed.flag('marks');
   const only = parsed.text('only') === 'precautions' ? 'precautions' : undefined;
-  const label = await tryDraftLabel(product, { pack, audience, only, date }, await loadFonts(), en);
+  const label = await tryDraftLabel(
+    product,
+    { pack, audience, only, date, target, marks },
+    await loadFonts(),
+    en,
+  );
   report(label.diagnostics, io);
-  const request = { record: product.record, pack, purpose: audience };
+  const request = { record: product.record, pack, purpose: audience, target };
   const asJson = (file: string | null) => `${JSON.stringify(labelJson(request, label, file), null, 2)}\n`;
   if (!label.bytes) {
     const { fingerprint } = copyMark(product, 'distribution');
@@ -61,7 +76,7 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
     if (parsed.flag('json')) io.out(asJson(null));
     return exit.notMet;
   }
-  const name = `label-${pack.id}${only ? `-${only}` : ''}.pdf`;
+  const name = `label-${pack.id}${target === 'press' ? '' : `-${target}`}${only ? `-${only}` : ''}.pdf`;
   const { findings, status, written } = await store(product, {
     folder: outputFolder(product.record.code, out),
     asOf: date,
@@ -71,5 +86,6 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
   report(findings, io);
   if (status === exit.done && parsed.flag('json')) io.out(asJson(name));
   else if (status === exit.done) printWritten(written, [...label.diagnostics, ...findings], false, io);
-  return status;
+  // The page is made, and yet something that the law asks is not met by it.
+  return status === exit.done && hasErrors(label.diagnostics) ? exit.notMet : status;
 }

@@ -3,12 +3,14 @@ import type { FontLibrary } from '../../text/glyph-run.ts';
 import { type Outline, outlineOf } from '../die/outline.ts';
 import type { Stock } from '../stock.ts';
 import { type BandPlan, bands, type Composition } from './bands.ts';
+import { LAST_RESORT } from './bar-code-sizes.ts';
 import { leastArea } from './least-area.ts';
 import { type Measures, measuresAt, textSizes } from './measures.ts';
 import { type PanelPlan, panels } from './panels.ts';
 import type { Display, Making, Parts } from './parts.ts';
 import { isPlain, penalty } from './penalty.ts';
 import { roomOf } from './placing.ts';
+import { besideFixed, hasFixed } from './red-frames.ts';
 
 /** A way to arrange the label. */
 export type Plan =
@@ -51,7 +53,7 @@ const isRound = ({ die }: Outline): boolean => {
 };
 
 /** All arrangements that are tried for a die. */
-function plansFor(outline: Outline): readonly Plan[] {
+function plansFor(outline: Outline, stock: Stock): readonly Plan[] {
   const { panels: folds = 1 } = outline.die;
   if (folds > 1) {
     return [1, 0].map(foot => ({ kind: 'panels', grid: { columns: folds, front: 1, foot } }));
@@ -64,6 +66,8 @@ function plansFor(outline: Outline): readonly Plan[] {
     for (const columns of [1, 2, 3, 4])
       for (const supplierFlows of [false, true])
         plans.push({ kind: 'bands', band: { columns, supplierFlows, inset } });
+  // What stands at a fixed place stays there: blocks go round it from above to below.
+  if (hasFixed(stock)) return plans;
   for (let columns = 2; columns <= 6; columns += 1)
     for (let front = 1; front <= Math.ceil(columns / 2); front += 1)
       for (let foot = 0; foot <= Math.min(2, columns - front); foot += 1)
@@ -77,6 +81,9 @@ interface Bench {
   readonly fonts: FontLibrary;
   readonly outline: Outline;
   readonly round: boolean;
+  readonly stock: Stock;
+  /** Parts of the target size of bars that are tried. */
+  readonly bars: readonly number[];
 }
 
 const compose = (
@@ -89,13 +96,13 @@ const compose = (
   const { parts, fonts, outline, round } = bench;
   const making: Making = { parts, fonts, measures, display, centred: round && plan.kind === 'bands' };
   const keep = { margin: measures.margin, safe: parts.profile.safeZone.value, aside };
-  const room = roomOf(outline, keep, round);
+  const room = besideFixed(roomOf(outline, keep, round), bench.stock, measures.gap);
   return plan.kind === 'bands' ? bands(making, room, plan.band) : panels(making, room, plan.grid);
 };
 
 const benchOf = (parts: Parts, stock: Stock, fonts: FontLibrary): Bench => {
   const outline = outlineOf(stock.die);
-  return { parts, fonts, outline, round: isRound(outline) };
+  return { parts, fonts, outline, round: isRound(outline), stock, bars: BARS };
 };
 
 /** Whether the parts cover more than the die has inside the margin; a round one has less than its sides multiplied. */
@@ -110,8 +117,10 @@ export function fitsAtAll(parts: Parts, stock: Stock, fonts: FontLibrary): boole
   const bench = benchOf(parts, stock, fonts);
   const measures = measuresAt(stock.profile.xHeight.minimum, stock.profile, fonts);
   if (tooMuch(bench, measures)) return false;
-  const bars = parts.barCode ? BARS.at(-1)! : 1;
-  return plansFor(bench.outline).some(plan => compose(bench, plan, measures, { ...COMPACT, bars }) !== null);
+  const bars = parts.barCode ? (stock.profile.dpi === undefined ? BARS.at(-1)! : LAST_RESORT) : 1;
+  return plansFor(bench.outline, stock).some(
+    plan => compose(bench, plan, measures, { ...COMPACT, bars }) !== null,
+  );
 }
 
 /**
@@ -120,7 +129,16 @@ export function fitsAtAll(parts: Parts, stock: Stock, fonts: FontLibrary): boole
  */
 export function bestFit(parts: Parts, stock: Stock, fonts: FontLibrary): Fitted | null {
   const bench = benchOf(parts, stock, fonts);
-  const plans = plansFor(bench.outline);
+  const found = bestWith(bench, parts.barCode ? BARS : [1]);
+  // Letters grow smaller before the bars of a printer go below what a press may print.
+  const last = !found && parts.barCode?.dpi !== undefined;
+  return last ? bestWith(bench, [LAST_RESORT]) : found;
+}
+
+function bestWith(base: Omit<Bench, 'bars'>, bars: readonly number[]): Fitted | null {
+  const bench: Bench = { ...base, bars };
+  const { stock, fonts } = bench;
+  const plans = plansFor(bench.outline, stock);
   const { preferred } = stock.profile.xHeight;
   for (const xHeight of [...textSizes(stock)].reverse()) {
     const measures = measuresAt(xHeight, stock.profile, fonts);
@@ -160,7 +178,7 @@ function bestAside(
 ): Fitted | null {
   let best: { readonly fitted: Fitted; readonly cost: number } | null = null;
   for (const plan of plans) {
-    for (const part of bench.parts.barCode ? BARS : [1]) {
+    for (const part of bench.bars) {
       const shown = { ...display, bars: part };
       const composition = compose(bench, plan, measures, shown, aside);
       if (!composition) continue;

@@ -1,5 +1,6 @@
 import type { Millimetres } from '../../quantity/length.ts';
-import { barCodeBox, orientations } from './bar-code-block.ts';
+import { barCodeBox } from './bar-code-block.ts';
+import { orientations } from './bar-code-sizes.ts';
 import { type Box, empty, named, overlay, type Placed, stack } from './box.ts';
 import type { Paragraph, Section } from './content.ts';
 import { lotWindow } from './lot-window.ts';

@@ -1,7 +1,7 @@
 import type { LabelModel } from '../../document/label.ts';
 import type { Millimetres } from '../../quantity/length.ts';
 import type { PressProfile } from '../stock.ts';
-import type { BarCode } from './bar-code-block.ts';
+import type { BarCode } from './bar-code-sizes.ts';
 import type { LabelContent, Section } from './content.ts';
 import type { Setting } from './text-block.ts';
 

@@ -1,6 +1,7 @@
 import type { Reading } from '../../classify/classification.ts';
 import type { Words } from '../words.ts';
 import { answer } from './answer.ts';
+import { sizeFindings } from './bar-code.ts';
 import { batch } from './batch.ts';
 import { because } from './because.ts';
 import { cites } from './cites.ts';
@@ -32,6 +33,7 @@ export const en: Words = {
   batch,
   statements,
   claim,
+  barCodeSize: sizeFindings,
   purpose,
   purposes,
   workplaceWords,
