@@ -68,5 +68,6 @@ export type { OutputFile } from './store/delivery.ts';
 export type { FontFiles } from './text/font-library.ts';
 export type { FaceMetrics, FaceName, FontLibrary, Glyph, GlyphRun, OutlineCommand } from './text/glyph-run.ts';
 export type { Answer, AnswerWords, AskedSection, OpenCause, Wanted } from './words/answer-words.ts';
+export type { SheetFact } from './words/sheet-fact.ts';
 export type { SheetWords } from './words/sheet-words.ts';
 export type { BatchFigures, BatchWords, Names, RangeEnd, ReadingWords, Reasoned, ReviewWords, StatementTelling, Telling, WorkSheetWords } from './words/words.ts';

@@ -20,7 +20,7 @@ export function labelStock(
   { unit, redFrames = [], eyeMark, ...die }: NonNullable<Pack['label']>,
   profile: PressProfile,
   wish: PressWish | null | undefined,
-  { target, marks }: { readonly target: LabelTarget; readonly marks: boolean },
+  { target, jobLine }: { readonly target: LabelTarget; readonly jobLine: ((stock: Stock) => string) | null },
 ): Stock {
   const shared = { unit, ...(eyeMark && { eyeMark }) };
   const printer = printerOf(target);
@@ -28,7 +28,8 @@ export function labelStock(
     const onDots = printerProfile(printer, profile);
     return { ...shared, die: dieOnDots(die, onDots.dpi!), profile: onDots, redFrames };
   }
-  return { ...shared, die, marks, profile: pressOf(profile, wish) };
+  const stock = { ...shared, die, profile: pressOf(profile, wish) };
+  return jobLine ? { ...stock, jobLine: jobLine(stock) } : stock;
 }
 
 function pressOf(profile: PressProfile, wish: PressWish | null | undefined): PressProfile {

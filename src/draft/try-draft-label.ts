@@ -1,10 +1,12 @@
 import { labelDocument } from '../document/label.ts';
 import { loadTemplate } from '../document/template.ts';
 import type { PagedDocument } from '../layout/frame.ts';
+import type { Area } from '../layout/label/box.ts';
 import { type LabelFacts, labelFacts } from '../layout/label/facts.ts';
 import { tryLabel } from '../layout/label/layout-label.ts';
 import type { Remedies } from '../layout/label/remedies.ts';
 import { loadPressProfile, type Stock } from '../layout/stock.ts';
+import { CODER_INK } from '../pdf/ink.ts';
 import { DEFAULT_DIE } from '../pdf/profile.ts';
 import { writePdf } from '../pdf/write.ts';
 import { preflight } from '../preflight/preflight.ts';
@@ -26,6 +28,8 @@ export interface LabelDraft {
   readonly bytes: Uint8Array | null;
   /** The page as it was laid out, for pictures and sheets of it. */
   readonly document: PagedDocument | null;
+  /** Places of the sections on it. */
+  readonly areas: readonly Area[];
   /** What stands on it and where. */
   readonly facts: LabelFacts | null;
   readonly stock: Stock | null;
@@ -37,6 +41,7 @@ export interface LabelDraft {
 const refused = (diagnostics: readonly Diagnostic[]): LabelDraft => ({
   bytes: null,
   document: null,
+  areas: [],
   facts: null,
   stock: null,
   remedies: null,
@@ -78,30 +83,34 @@ export async function tryDraftLabel(
     template,
   );
   const { press } = complete.value.maker;
-  const stock = labelStock(pack.label, profile.value, press, { target, marks: marks && !only });
+  const die = cutOf(press);
+  const dieInk = die.ink ?? DEFAULT_DIE.ink;
+  const jobLine = (made: Stock) =>
+    words.jobLine(made, model.title, [dieInk, ...(model.panel ? [] : [CODER_INK])]);
+  const stock = labelStock(pack.label, profile.value, press, {
+    target,
+    jobLine: marks && !only ? jobLine : null,
+  });
   const { layout, remedies, diagnostics } = await tryLabel(model, fonts, stock);
   const findings = diagnostics.map(finding => ({ ...finding, at: finding.at ?? pack.at }));
   if (!layout) return { ...refused([...stated, ...findings]), stock, remedies };
-  const die = cutOf(press);
   const common = { version: VERSION, copy: copyMark(product, 'distribution') };
   const bytes = await writePdf(
     layout.document,
     fonts,
     target === 'press' ? { ...common, kind: 'label', die } : { ...common, kind: 'printer' },
   );
-  const found = await preflight(
-    bytes,
-    labelPreflight(stock, model.panel ? undefined : (die.ink ?? DEFAULT_DIE.ink)),
-  );
+  const found = await preflight(bytes, labelPreflight(stock, model.panel ? undefined : dieInk));
   if (hasErrors(found))
     throw new Error(`preflight of the label: ${found.map(({ message }) => message).join('; ')}`);
   const facts = labelFacts(model, layout, stock, fonts);
   const { barCode, barCodeFacts } = layout;
   const told = words.barCodeSize(barCodeFacts, barCode?.symbol.spec.name ?? '', stock.unit ?? 'mm');
-  const { document } = layout;
+  const { document, areas } = layout;
   return {
     bytes,
     document,
+    areas,
     facts,
     stock,
     remedies: null,

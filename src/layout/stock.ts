@@ -90,8 +90,8 @@ export interface Stock {
     readonly width: number;
     readonly height: number;
   };
-  /** Marks outside the bleed. */
-  readonly marks?: boolean;
+  /** A line on the job, to be set with crop marks outside the bleed; left out, there are no marks. */
+  readonly jobLine?: string;
 }
 
 /** A preprinted red square set at a point, in millimetres from the lower left corner of the label. */

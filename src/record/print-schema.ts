@@ -49,7 +49,7 @@ export const barCodeSchema = mapping(
 );
 
 /** A distance from an edge of the label, 0 among them. */
-const distance = (example: string, description: string) =>
+export const distance = (example: string, description: string) =>
   leaf(
     text => {
       const length = readMeasure(text.trim() === '0' ? '0 mm' : text, 'length');

@@ -13,6 +13,7 @@ import type { Command } from '../command.ts';
 import { leaveBehind, printWritten, store } from '../deliver.ts';
 import { openClassified, outputFolder } from '../draft.ts';
 import { exit, type Io } from '../io.ts';
+import { extraQuestion, labelExtras } from '../label-extras.ts';
 import { allow, asOf, json, out, record, replace } from '../options.ts';
 import { report } from '../report.ts';
 
@@ -34,7 +35,18 @@ export const command: Command = {
       kind: LABEL_TARGETS,
       does: 'what prints it: a press (where it is left out), or a roll printer with black alone, by its dots per inch',
     },
-    marks: { kind: 'flag', does: 'crop marks, register marks and a line on the job, outside the bleed' },
+    marks: { kind: 'flag', does: 'crop marks and a line on the job, outside the bleed' },
+    sheet: {
+      kind: 'text',
+      value: 'FILE',
+      does: 'sets it many times on sheets for an office printer, as that file describes them',
+      completes: 'file',
+    },
+    copies: { kind: 'text', value: 'N', does: 'labels of each lot on the sheets; without lots, labels' },
+    picture: {
+      kind: ['png', 'svg'],
+      does: 'adds a picture for listings: white ground, sRGB, the trim alone',
+    },
     only: { kind: ['precautions'], does: 'the regulated panel alone, to drop into artwork' },
     replace,
     out,
@@ -45,6 +57,11 @@ export const command: Command = {
   examples: [
     { call: 'label product.yaml --pack bottle-946', does: 'the label of one pack' },
     { call: 'label product.yaml --only precautions', does: 'its regulated panel, without die line or bleed' },
+    {
+      call: 'label product.yaml --target printer-300',
+      does: 'the label for the roll printer of the shop: black alone, bars on its dots',
+    },
+    { call: 'label product.yaml --sheet sheet.yaml', does: 'labels on the sheets of an office printer' },
   ],
   run,
 };
@@ -60,13 +77,10 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
   const audience = (parsed.text('for') ?? 'us-workplace') as LabelAudience;
   const target = (parsed.text('target') ?? 'press') as LabelTarget;
   const marks = parsed.flag('marks');
+  const extra = extraQuestion(parsed, target);
   const only = parsed.text('only') === 'precautions' ? 'precautions' : undefined;
-  const label = await tryDraftLabel(
-    product,
-    { pack, audience, only, date, target, marks },
-    await loadFonts(),
-    en,
-  );
+  const fonts = await loadFonts();
+  const label = await tryDraftLabel(product, { pack, audience, only, date, target, marks }, fonts, en);
   report(label.diagnostics, io);
   const request = { record: product.record, pack, purpose: audience, target };
   const asJson = (file: string | null) => `${JSON.stringify(labelJson(request, label, file), null, 2)}\n`;
@@ -76,16 +90,21 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
     if (parsed.flag('json')) io.out(asJson(null));
     return exit.notMet;
   }
-  const name = `label-${pack.id}${target === 'press' ? '' : `-${target}`}${only ? `-${only}` : ''}.pdf`;
+  const stem = `label-${pack.id}${target === 'press' ? '' : `-${target}`}${only ? `-${only}` : ''}`;
+  const name = `${stem}.pdf`;
+  const extras = await labelExtras(product, label, { ...extra, stem }, fonts);
+  report(extras.findings, io);
+  if (extras.status !== exit.done) return extras.status;
   const { findings, status, written } = await store(product, {
     folder: outputFolder(product.record.code, out),
     asOf: date,
-    files: [{ name, kind: 'distribution', bytes: label.bytes }],
+    files: [{ name, kind: 'distribution', bytes: label.bytes }, ...extras.files],
     replace: parsed.flag('replace'),
   });
   report(findings, io);
   if (status === exit.done && parsed.flag('json')) io.out(asJson(name));
-  else if (status === exit.done) printWritten(written, [...label.diagnostics, ...findings], false, io);
+  else if (status === exit.done)
+    printWritten(written, [...label.diagnostics, ...extras.findings, ...findings], false, io);
   // The page is made, and yet something that the law asks is not met by it.
   return status === exit.done && hasErrors(label.diagnostics) ? exit.notMet : status;
 }

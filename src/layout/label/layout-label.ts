@@ -11,7 +11,7 @@ import type { FrameItem, PagedDocument, Tag } from '../frame.ts';
 import { snapFrame } from '../snap.ts';
 import type { Die, PressProfile, Stock } from '../stock.ts';
 import { type BarCode, factsOfSize, orientations } from './bar-code-sizes.ts';
-import type { Area, Sheet } from './box.ts';
+import { type Area, rectangle, type Sheet } from './box.ts';
 import { type LabelContent, labelContent } from './content.ts';
 import { draftMark } from './draft-mark.ts';
 import { encodeBarCode } from './encode-bar-code.ts';
@@ -19,6 +19,7 @@ import { findings } from './findings.ts';
 import { bestFit, type Fitted } from './fit.ts';
 import { fixedMarks, framed, frameFindings } from './fixed-marks.ts';
 import { partsOf } from './parts.ts';
+import { pressMarks, SLUG } from './press-marks.ts';
 import { tooSmall } from './refusal.ts';
 import { type Remedies, remedies } from './remedies.ts';
 
@@ -132,11 +133,17 @@ function paged(
   const items = [
     ...(mark ? draftMark(mark, die, profile, sheet, fonts) : []),
     ...inReadingOrder(sheet.items, content.root),
-    ...(model.panel || profile.dpi !== undefined ? [] : [dieLine(die, profile)]),
+    ...(model.panel || profile.dpi !== undefined ? [] : technical(sheet.areas, stock, fonts)),
   ];
   const bleed = model.panel ? 0 : profile.bleed.value;
   const laid = profile.dpi === undefined ? items : ontoDots(items, dotSize(profile.dpi));
-  const frame = { width: die.width, height: die.height, bleed, slug: 0, items: laid };
+  const frame = {
+    width: die.width,
+    height: die.height,
+    bleed,
+    slug: stock.jobLine === undefined ? 0 : SLUG,
+    items: laid,
+  };
   const { title, language, subject, date } = model;
   return { frames: [snapFrame(frame)], root: content.root, title, language, subject, date, attachments: [] };
 }
@@ -151,6 +158,28 @@ function inReadingOrder(items: readonly FrameItem[], root: Tag): FrameItem[] {
   visit(root);
   const place = ({ tag }: FrameItem) => (typeof tag === 'string' ? -1 : (order.get(tag) ?? order.size));
   return [...items].sort((a, b) => place(a) - place(b));
+}
+
+/** What the press uses and does not print, and the marks outside the bleed. */
+function technical(areas: readonly Area[], stock: Stock, fonts: FontLibrary): readonly FrameItem[] {
+  const { die, profile, jobLine } = stock;
+  const coder = areas
+    .filter(({ role }) => role === 'lot-window')
+    .map(
+      ({ x, y, width, height }): FrameItem => ({
+        kind: 'path',
+        tag: 'layout',
+        layer: 'coder',
+        segments: rectangle(x, y, width, height),
+        stroke: 'coder',
+        strokeWidth: profile.rule.thin,
+      }),
+    );
+  return [
+    ...(jobLine === undefined ? [] : pressMarks(stock, jobLine, fonts)),
+    ...coder,
+    dieLine(die, profile),
+  ];
 }
 
 /** Outline of the die on its own layer, drawn last. */

@@ -7,6 +7,8 @@ import { because } from './because.ts';
 import { cites } from './cites.ts';
 import { claim } from './claims.ts';
 import { source, values } from './constituents.ts';
+import { jobLine } from './job-line.ts';
+import { labelSheetFinding } from './label-sheet.ts';
 import { purpose, purposes, workplaceWords } from './purposes.ts';
 import { readings } from './readings.ts';
 import { review } from './review.ts';
@@ -33,6 +35,8 @@ export const en: Words = {
   batch,
   statements,
   claim,
+  jobLine,
+  labelSheet: labelSheetFinding,
   barCodeSize: sizeFindings,
   purpose,
   purposes,
