@@ -49,7 +49,7 @@ export async function pngOf(frame: Frame, fonts: FontLibrary, comment: string): 
   return withChunks(await canvas.encode('png'), scale, comment);
 }
 
-/** Adds color space, resolution and a comment to a PNG, after its header (PNG Specification, 3rd edition, 11.3). */
+/** Adds resolution and a comment to a PNG, whose color space the library gives, after its header (PNG Specification, 3rd edition, 11.3). */
 function withChunks(png: Uint8Array, perMillimetre: number, comment: string): Uint8Array {
   const header = 8 + 25;
   const density = new Uint8Array(9);
@@ -59,8 +59,6 @@ function withChunks(png: Uint8Array, perMillimetre: number, comment: string): Ui
   view.setUint32(4, perMetre);
   density[8] = 1;
   const chunks = [
-    // Rendering intent 0, perceptual.
-    chunk('sRGB', new Uint8Array([0])),
     chunk('pHYs', density),
     chunk('tEXt', new TextEncoder().encode(`Comment\0${comment}`)),
   ];

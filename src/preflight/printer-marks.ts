@@ -26,7 +26,7 @@ export function checkDots(marks: readonly PlacedMark[], dpi: number): Diagnostic
         finding(
           'bars-off-dots',
           'edges of bars lie between the dots of the printer',
-          'ISO/IEC 15416, edge contrast',
+          'common practice of roll printers',
         ),
       ]
     : [];
