@@ -3,9 +3,10 @@ import { loadTemplate } from '../document/template.ts';
 import { type LabelFacts, labelFacts } from '../layout/label/facts.ts';
 import { tryLabel } from '../layout/label/layout-label.ts';
 import type { Remedies } from '../layout/label/remedies.ts';
-import { loadPressProfile, type Stock } from '../layout/stock.ts';
+import { type Die, loadPressProfile, type Stock } from '../layout/stock.ts';
 import { writePdf } from '../pdf/write.ts';
 import { preflight } from '../preflight/preflight.ts';
+import type { LengthUnit } from '../quantity/length-text.ts';
 import { completeRecord } from '../record/complete.ts';
 import { packagePath } from '../reference/package-files.ts';
 import { type Diagnostic, hasErrors } from '../report/diagnostic.ts';
@@ -38,14 +39,25 @@ const refused = (diagnostics: readonly Diagnostic[]): LabelDraft => ({
   diagnostics,
 });
 
+/** The die of the label, or the bare size of the panel alone: it is placed in artwork, and so has square corners. */
+function dieOf({ pack, only, size }: LabelOptions): (Die & { readonly unit: LengthUnit }) | null {
+  if (only && size) return { ...size, cornerRadius: 0 };
+  if (only && pack.label) {
+    const { width, height, unit, panels } = pack.label;
+    return { width: width / panels, height, unit, cornerRadius: 0 };
+  }
+  return pack.label;
+}
+
 /** As `draftLabel`, with what stands on the label and where, or the dies that would hold it. */
 export async function tryDraftLabel(
   product: ClassifiedProduct,
-  { pack, audience, only, date }: LabelOptions,
+  options: LabelOptions,
   fonts: FontLibrary,
   words: Words,
 ): Promise<LabelDraft> {
   const { record, elements } = product;
+  const { pack, audience, only, date, output } = options;
   const complete = completeRecord(record);
   if (!complete.ok) return refused(complete.diagnostics);
   const stated = [
@@ -54,7 +66,8 @@ export async function tryDraftLabel(
     ...packNumberDoubts(record, pack),
   ];
   if (hasErrors(stated)) return refused(stated);
-  if (!pack.label)
+  const stockDie = dieOf(options);
+  if (!stockDie)
     return refused([
       {
         code: 'die-missing',
@@ -73,7 +86,7 @@ export async function tryDraftLabel(
     { record: complete.value, pack, elements, draft: true, date: instant, only },
     template,
   );
-  const { unit, ...die } = pack.label;
+  const { unit, ...die } = stockDie;
   const stock: Stock = { die, profile: profile.value, unit };
   const { layout, remedies, diagnostics } = await tryLabel(model, fonts, stock);
   const findings = diagnostics.map(finding => ({ ...finding, at: finding.at ?? pack.at }));
@@ -82,11 +95,13 @@ export async function tryDraftLabel(
     kind: 'label',
     version: VERSION,
     copy: copyMark(product, 'distribution'),
+    ...(output && { iccProfile: output }),
   });
   const { safeZone, xHeight, pictogram } = stock.profile;
   const found = await preflight(bytes, {
     kind: 'label',
     dieInk: model.panel ? undefined : 'CutContour',
+    pdfx4: output !== undefined,
     geometry: { safe: safeZone.value, xHeight: xHeight.minimum, pictogramSide: pictogram.minimumSide },
   });
   if (hasErrors(found))

@@ -10,6 +10,7 @@ import type { Command } from '../command.ts';
 import { leaveBehind, printWritten, store } from '../deliver.ts';
 import { openClassified, outputFolder } from '../draft.ts';
 import { exit, type Io } from '../io.ts';
+import { outputProfile, panelSize } from '../label-question.ts';
 import { allow, asOf, json, out, record, replace } from '../options.ts';
 import { report } from '../report.ts';
 
@@ -28,6 +29,18 @@ export const command: Command = {
     pack: { kind: 'text', value: 'ID', does: 'pack of the record; may be left out where there is one' },
     for: { kind: audiences, does: `whom the label is for; ${audiences[0]} where it is left out` },
     only: { kind: ['precautions'], does: 'the regulated panel alone, to drop into artwork' },
+    size: {
+      kind: 'text',
+      value: 'WxH',
+      does: 'size of that panel, such as 80x60mm; that of the label where it is left out',
+    },
+    icc: {
+      kind: 'text',
+      value: 'FILE',
+      does: 'ICC profile of the press: the file is built to PDF/X-4',
+      completes: 'file',
+    },
+    condition: { kind: 'text', value: 'NAME', does: 'printing condition of the profile, such as FOGRA39' },
     replace,
     out,
     json,
@@ -35,8 +48,15 @@ export const command: Command = {
     allow,
   },
   examples: [
+    {
+      call: 'label product.yaml --icc press.icc --condition FOGRA39',
+      does: 'the label built to PDF/X-4 with the profile of the printer',
+    },
     { call: 'label product.yaml --pack bottle-946', does: 'the label of one pack' },
-    { call: 'label product.yaml --only precautions', does: 'its regulated panel, without die line or bleed' },
+    {
+      call: 'label product.yaml --only precautions --size 80x60mm',
+      does: 'its regulated panel, without die line or bleed',
+    },
   ],
   run,
 };
@@ -45,13 +65,19 @@ export const command: Command = {
 export async function run(args: readonly string[], io: Io): Promise<number> {
   const parsed = parseArguments(args, command);
   const date = parsed.text('as-of') ?? io.today;
+  const [size, output] = [panelSize(parsed), outputProfile(parsed)];
   const [path, out] = [parsed.positional[0]!, parsed.text('out')];
   const product = await openClassified(path, 'us-hcs', date, io, out);
   if (!product) return exit.badInput;
   const pack = choosePack(product.record, parsed.text('pack'));
   const audience = (parsed.text('for') ?? 'us-workplace') as LabelAudience;
   const only = parsed.text('only') === 'precautions' ? 'precautions' : undefined;
-  const label = await tryDraftLabel(product, { pack, audience, only, date }, await loadFonts(), en);
+  const label = await tryDraftLabel(
+    product,
+    { pack, audience, only, date, size, output },
+    await loadFonts(),
+    en,
+  );
   report(label.diagnostics, io);
   const request = { record: product.record, pack, purpose: audience };
   const asJson = (file: string | null) => `${JSON.stringify(labelJson(request, label, file), null, 2)}\n`;
