@@ -1,4 +1,5 @@
 import type { LabelElements, PrecautionGroup } from '../labelling/label-elements.ts';
+import type { Millimetres } from '../quantity/length.ts';
 import type { CompleteRecord, Maker, Pack } from '../record/product-record.ts';
 import { netContents } from './net-contents.ts';
 import type { Element } from './nodes.ts';
@@ -29,7 +30,7 @@ export interface LabelModel {
   readonly gtin: string | null;
   readonly container: Pack['container'];
   /** Size of the window for lot and date that the coder needs, or null where the layout may choose. */
-  readonly lotWindow: Pack['lotWindow'];
+  readonly lotWindow: { readonly width: Millimetres; readonly height: Millimetres } | null;
   /** The regulated panel alone, to drop into artwork: without cut line and bleed. */
   readonly panel: boolean;
 }
@@ -48,6 +49,7 @@ export function labelDocument(input: LabelInput, template: Template): LabelModel
   const { record, pack, elements, draft, date, only } = input;
   const whole = only !== 'precautions';
   const gtin = whole ? pack.gtin : null;
+  const hazards = hazardData(elements);
   const root = template.fill({
     language: 'en-US',
     draft,
@@ -59,7 +61,11 @@ export function labelDocument(input: LabelInput, template: Template): LabelModel
     maker: makerData(record.maker),
     contents: netContents(pack.contents)?.text ?? pack.contents.written,
     gtin,
-    ...hazardData(elements),
+    lot: pack.lotWindow !== 'none',
+    // Without a hazard there is nothing that the least label of a small container could leave out.
+    reduced: hazards.hazard && pack.smallContainer?.part === 'container',
+    outer: pack.smallContainer?.part === 'outer-package',
+    ...hazards,
   });
   return {
     root,
@@ -69,7 +75,7 @@ export function labelDocument(input: LabelInput, template: Template): LabelModel
     date,
     gtin,
     container: pack.container,
-    lotWindow: pack.lotWindow,
+    lotWindow: pack.lotWindow === 'none' ? null : pack.lotWindow,
     panel: !whole,
   };
 }

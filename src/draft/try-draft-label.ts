@@ -1,5 +1,6 @@
 import { labelDocument } from '../document/label.ts';
 import { loadTemplate } from '../document/template.ts';
+import { clearStrips } from '../layout/die/clear-strips.ts';
 import { type LabelFacts, labelFacts } from '../layout/label/facts.ts';
 import { tryLabel } from '../layout/label/layout-label.ts';
 import type { Remedies } from '../layout/label/remedies.ts';
@@ -102,7 +103,12 @@ export async function tryDraftLabel(
     kind: 'label',
     dieInk: model.panel ? undefined : 'CutContour',
     pdfx4: output !== undefined,
-    geometry: { safe: safeZone.value, xHeight: xHeight.minimum, pictogramSide: pictogram.minimumSide },
+    geometry: {
+      safe: safeZone.value,
+      xHeight: xHeight.minimum,
+      pictogramSide: pictogram.minimumSide,
+      clear: clearStrips(die, safeZone.value),
+    },
   });
   if (hasErrors(found))
     throw new Error(`preflight of the label: ${found.map(({ message }) => message).join('; ')}`);

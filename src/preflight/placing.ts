@@ -55,6 +55,15 @@ const checkOutline = (marks: readonly PlacedMark[], cut: readonly Point[], safe:
     return [];
   });
 
+const STRIPS = { fold: 'over a fold', overlap: 'in the strip that the other end covers' } as const;
+
+const checkStrips = (marks: readonly PlacedMark[], strips: NonNullable<Sizes['clear']>): Diagnostic[] =>
+  strips.flatMap(({ what, from, to }) =>
+    marks
+      .filter(({ extent }) => Math.min(extent[2], to) - Math.max(extent[0], from) > TOLERANCE)
+      .map(placed => finding(`on-the-${what}`, `${quote(placed)} stands ${STRIPS[what]}`, PRACTICE)),
+  );
+
 /** A stroked rectangle is the window that the coder prints into. */
 const isWindow = ({ mark, outlines }: PlacedMark): boolean =>
   mark.paints.join() === 'stroke' && outlines.length === 1 && outlines[0]!.length === 4;
@@ -210,6 +219,7 @@ export function checkPlacing(page: PageMarks, { dieInk, geometry }: LabelPreflig
   const artwork = printed.filter(({ mark }) => !isDraft(mark));
   return [
     ...(cut ? checkOutline(printed, cut, geometry.safe) : []),
+    ...checkStrips(artwork, geometry.clear ?? []),
     ...checkWindows(artwork),
     ...checkQuietZones(artwork, cut),
     ...checkOverlaps(artwork),

@@ -13,6 +13,12 @@ export interface LabelPreflight {
     readonly xHeight: number;
     /** Least side of a pictogram. */
     readonly pictogramSide: number;
+    /** Strips from upper to lower edge that nothing may be printed in, from the left edge: folds, and what is overlapped. */
+    readonly clear?: readonly {
+      readonly what: 'fold' | 'overlap';
+      readonly from: number;
+      readonly to: number;
+    }[];
   };
 }
 

@@ -17,7 +17,7 @@ import { draftMark } from './draft-mark.ts';
 import { findings } from './findings.ts';
 import { bestFit, type Fitted } from './fit.ts';
 import { partsOf } from './parts.ts';
-import { tooSmall } from './refusal.ts';
+import { tapersTooMuch, tooSmall } from './refusal.ts';
 import { type Remedies, remedies } from './remedies.ts';
 
 /** A label laid out, with what a check of it needs. */
@@ -64,6 +64,8 @@ export interface Trial {
 
 /** Lays a label out, and where it does not fit, seeks the smallest dies that hold it. */
 export async function tryLabel(model: LabelModel, fonts: FontLibrary, stock: Stock): Promise<Trial> {
+  const tapers = tapersTooMuch(model, stock);
+  if (tapers) return { layout: null, remedies: null, diagnostics: [tapers] };
   const content = labelContent(model);
   const figure = content.sections.find(({ barCode }) => barCode)?.barCode ?? null;
   const barCode = figure && model.gtin ? await encode(model, figure, stock.profile) : null;
