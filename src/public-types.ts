@@ -35,6 +35,7 @@ export type { ConcentrationRange } from './notation/_range.ts';
 export type { Hazard, InhalationForm, Route, TransientEffect } from './notation/hazard.ts';
 export type { AteValues, MultiplicationFactors, SpecificLimit } from './notation/limit.ts';
 export type { SupplementalLimit } from './notation/parse-limit.ts';
+export type { OutputProfile } from './pdf/profile.ts';
 export type { InputFile, LawVersion, ProgramVersion, Sources } from './provenance/inputs.ts';
 export type { Bound, BoundSign } from './quantity/bound.ts';
 export type { Exact } from './quantity/exact.ts';

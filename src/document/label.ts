@@ -1,4 +1,5 @@
 import type { LabelElements, PrecautionGroup } from '../labelling/label-elements.ts';
+import type { Millimetres } from '../quantity/length.ts';
 import type { CompleteRecord, Maker, Pack } from '../record/product-record.ts';
 import { netContents } from './net-contents.ts';
 import type { Element } from './nodes.ts';
@@ -31,7 +32,7 @@ export interface LabelModel {
   readonly barCode?: Pack['barCode'];
   readonly container: Pack['container'];
   /** Size of the window for lot and date that the coder needs, or null where the layout may choose. */
-  readonly lotWindow: Pack['lotWindow'];
+  readonly lotWindow: { readonly width: Millimetres; readonly height: Millimetres } | null;
   /** The regulated panel alone, to drop into artwork: without cut line and bleed. */
   readonly panel: boolean;
 }
@@ -50,6 +51,7 @@ export function labelDocument(input: LabelInput, template: Template): LabelModel
   const { record, pack, elements, draft, date, only } = input;
   const whole = only !== 'precautions';
   const gtin = whole ? pack.gtin : null;
+  const hazards = hazardData(elements);
   const root = template.fill({
     language: 'en-US',
     draft,
@@ -61,7 +63,11 @@ export function labelDocument(input: LabelInput, template: Template): LabelModel
     maker: makerData(record.maker),
     contents: netContents(pack.contents)?.text ?? pack.contents.written,
     gtin,
-    ...hazardData(elements),
+    lot: pack.lotWindow !== 'none',
+    // Without a hazard there is nothing that the least label of a small container could leave out.
+    reduced: hazards.hazard && pack.smallContainer?.part === 'container',
+    outer: pack.smallContainer?.part === 'outer-package',
+    ...hazards,
   });
   return {
     root,
@@ -72,7 +78,7 @@ export function labelDocument(input: LabelInput, template: Template): LabelModel
     gtin,
     barCode: pack.barCode ?? null,
     container: pack.container,
-    lotWindow: pack.lotWindow,
+    lotWindow: pack.lotWindow === 'none' ? null : pack.lotWindow,
     panel: !whole,
   };
 }

@@ -1,3 +1,6 @@
+import type { OutputProfile } from '../pdf/profile.ts';
+import type { Millimetres } from '../quantity/length.ts';
+import type { LengthUnit } from '../quantity/length-text.ts';
 import type { Pack } from '../record/product-record.ts';
 
 /** Who the label is for; decides the template. */
@@ -11,9 +14,13 @@ export interface LabelOptions {
   readonly audience: LabelAudience;
   /** The regulated panel alone, to drop into artwork. */
   readonly only?: 'precautions';
+  /** Size of that panel; that of the label where it is left out. */
+  readonly size?: { readonly width: Millimetres; readonly height: Millimetres; readonly unit: LengthUnit };
+  /** ICC profile of the press and its printing condition: the file is then built to PDF/X-4. */
+  readonly output?: OutputProfile;
   /** What prints it; default the press. */
   readonly target?: LabelTarget;
-  /** Crop and register marks outside the bleed; a press alone has them. */
+  /** Crop marks and a line on the job outside the bleed; a press alone has them. */
   readonly marks?: boolean;
   /** YYYY-MM-DD */
   readonly date: string;

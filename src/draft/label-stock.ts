@@ -1,8 +1,11 @@
+import { clearStrips } from '../layout/die/clear-strips.ts';
+import type { Die } from '../layout/die/die.ts';
 import { outlineOf } from '../layout/die/outline.ts';
 import { dieOnDots, PRINTER_NAMES, type PrinterName, printerProfile } from '../layout/roll-printer.ts';
 import type { PressProfile, Stock } from '../layout/stock.ts';
 import type { DieProfile } from '../pdf/profile.ts';
 import type { PreflightProfile } from '../preflight/profile.ts';
+import type { LengthUnit } from '../quantity/length-text.ts';
 import type { Pack } from '../record/product-record.ts';
 import type { PressWish } from '../record/record-blocks.ts';
 import type { LabelTarget } from './label-options.ts';
@@ -15,9 +18,13 @@ export const LABEL_TARGETS: readonly LabelTarget[] = [
 const printerOf = (target: LabelTarget): PrinterName | null =>
   PRINTER_NAMES.find(name => target === `printer-${name}`) ?? null;
 
+/** The die of a pack, with what stands on its stock. */
+export type PackDie = Die &
+  Partial<Pick<NonNullable<Pack['label']>, 'redFrames' | 'eyeMark'>> & { readonly unit: LengthUnit };
+
 /** The die of a pack with what its target asks; the record of the maker goes before the press profile. */
 export function labelStock(
-  { unit, redFrames = [], eyeMark, ...die }: NonNullable<Pack['label']>,
+  { unit, redFrames = [], eyeMark, ...die }: PackDie,
   profile: PressProfile,
   wish: PressWish | null | undefined,
   { target, jobLine }: { readonly target: LabelTarget; readonly jobLine: ((stock: Stock) => string) | null },
@@ -51,17 +58,24 @@ export const cutOf = (wish: PressWish | null | undefined): DieProfile => ({
 });
 
 /** What the finished label is held against. */
-export function labelPreflight(stock: Stock, dieInk: string | undefined): PreflightProfile {
-  const { die, profile, redFrames = [] } = stock;
+export function labelPreflight(stock: Stock, dieInk: string | undefined, pdfx4: boolean): PreflightProfile {
+  const { die, profile, redFrames = [], eyeMark } = stock;
   const geometry = {
     safe: profile.safeZone.value,
     xHeight: profile.xHeight.minimum,
     pictogramSide: profile.pictogram.minimumSide,
+    clear: clearStrips(die, profile.safeZone.value),
   };
-  if (profile.dpi === undefined) return { kind: 'label', ...(dieInk && { dieInk }), geometry };
+  if (profile.dpi === undefined) return { kind: 'label', ...(dieInk && { dieInk }), pdfx4, geometry };
   return {
     kind: 'printer',
-    label: { ...geometry, dpi: profile.dpi, cut: cutPoints(die), frames: redFrames },
+    label: {
+      ...geometry,
+      dpi: profile.dpi,
+      cut: cutPoints(die),
+      frames: redFrames,
+      ...(eyeMark && { eyeMark }),
+    },
   };
 }
 

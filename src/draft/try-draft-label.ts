@@ -21,7 +21,7 @@ import { claimFindings } from './claim-findings.ts';
 import type { ClassifiedProduct } from './classified-product.ts';
 import { copyMark } from './inputs-of.ts';
 import type { LabelOptions } from './label-options.ts';
-import { cutOf, labelPreflight, labelStock } from './label-stock.ts';
+import { cutOf, labelPreflight, labelStock, type PackDie } from './label-stock.ts';
 import { statementFindings } from './statement-findings.ts';
 
 /** A label drafted, or what would let it be. */
@@ -49,14 +49,25 @@ const refused = (diagnostics: readonly Diagnostic[]): LabelDraft => ({
   diagnostics,
 });
 
+/** The die of the label, or the bare size of the panel alone: it is placed in artwork, and so has square corners. */
+function dieOf({ pack, only, size }: LabelOptions): PackDie | null {
+  if (only && size) return { ...size, cornerRadius: 0 };
+  if (only && pack.label) {
+    const { width, height, unit, panels } = pack.label;
+    return { width: width / panels, height, unit, cornerRadius: 0 };
+  }
+  return pack.label;
+}
+
 /** As `draftLabel`, with what stands on the label and where, or the dies that would hold it. */
 export async function tryDraftLabel(
   product: ClassifiedProduct,
-  { pack, audience, only, date, target = 'press', marks = false }: LabelOptions,
+  options: LabelOptions,
   fonts: FontLibrary,
   words: Words,
 ): Promise<LabelDraft> {
   const { record, elements } = product;
+  const { pack, audience, only, date, output, target = 'press', marks = false } = options;
   const complete = completeRecord(record);
   if (!complete.ok) return refused(complete.diagnostics);
   const stated = [
@@ -65,7 +76,8 @@ export async function tryDraftLabel(
     ...packNumberDoubts(record, pack),
   ];
   if (hasErrors(stated)) return refused(stated);
-  if (!pack.label)
+  const stockDie = dieOf(options);
+  if (!stockDie)
     return refused([
       {
         code: 'die-missing',
@@ -89,7 +101,7 @@ export async function tryDraftLabel(
   const dieInk = die.ink ?? DEFAULT_DIE.ink;
   const jobLine = (made: Stock) =>
     words.jobLine(made, model.title, [dieInk, ...(model.panel ? [] : [CODER_INK])]);
-  const stock = labelStock(pack.label, profile.value, press, {
+  const stock = labelStock(stockDie, profile.value, press, {
     target,
     jobLine: marks && !only ? jobLine : null,
   });
@@ -100,9 +112,14 @@ export async function tryDraftLabel(
   const bytes = await writePdf(
     layout.document,
     fonts,
-    target === 'press' ? { ...common, kind: 'label', die } : { ...common, kind: 'printer' },
+    target === 'press'
+      ? { ...common, kind: 'label', die, ...(output && { iccProfile: output }) }
+      : { ...common, kind: 'printer' },
   );
-  const found = await preflight(bytes, labelPreflight(stock, model.panel ? undefined : dieInk));
+  const found = await preflight(
+    bytes,
+    labelPreflight(stock, model.panel ? undefined : dieInk, output !== undefined),
+  );
   if (hasErrors(found))
     throw new Error(`preflight of the label: ${found.map(({ message }) => message).join('; ')}`);
   const facts = labelFacts(model, layout, stock, fonts);

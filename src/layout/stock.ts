@@ -37,6 +37,7 @@ const schema = z.strictObject({
   }),
   barCode: z.strictObject({ environment: z.enum(['retail', 'general-distribution']), source: text }),
   lotWindow: z.strictObject({ minimum: size, largest: size, source: text }),
+  taper: z.strictObject({ most: allowance, source: text }),
   rule: z.strictObject({ thin: length, heavy: length, source: text }),
 });
 
@@ -65,6 +66,8 @@ export interface PressProfile {
   };
   readonly barCode: Sourced & { readonly environment: 'retail' | 'general-distribution' };
   readonly lotWindow: Sourced & { readonly minimum: Size; readonly largest: Size };
+  /** By how much the places of the upper and lower edge of a straight label may differ in length. */
+  readonly taper: Sourced & { readonly most: number };
   readonly rule: Sourced & { readonly thin: number; readonly heavy: number };
   /** Dots per inch of a printer with black alone, on whose dots everything is laid; a press has none. */
   readonly dpi?: number;

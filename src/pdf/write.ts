@@ -15,6 +15,7 @@ import type { FontLibrary } from '../text/glyph-run.ts';
 import { snapped } from './_number.ts';
 import { attach } from './attach.ts';
 import { pdfua1Faults } from './conformance/pdfua1.ts';
+import { pdfx4Faults } from './conformance/pdfx4.ts';
 import { pageContent } from './content.ts';
 import { EmbeddedFonts } from './font.ts';
 import { CODER_INK, CODER_SPACE, DIE_SPACE, overprintStates, registerSpotInk } from './ink.ts';
@@ -80,8 +81,8 @@ const serialize = async (context: PDFContext, kind: PdfProfile['kind']): Promise
 
 /**
  * Writes a document as PDF: a label for the press (DeviceCMYK, cut line on its own layer, boxes), a label for a roll
- * printer (DeviceGray) or a tagged data sheet. All fonts are embedded as subsets; the same input gives the same bytes. PDF/X-4 is claimed only with an ICC
- * profile, PDF/UA-1 only for a sheet without `pdfua1Faults`.
+ * printer (DeviceGray) or a tagged data sheet. All fonts are embedded as subsets; the same input gives the same bytes. PDF/X-4 is claimed only for a label
+ * without `pdfx4Faults`, PDF/UA-1 only for a sheet without `pdfua1Faults`.
  * @throws Error for a profile with `profileFaults`, for content that a label or sheet may not have, and for tags
  * outside the structure tree; RangeError for a date that is none
  */
@@ -112,7 +113,7 @@ export const writePdf = async (
       JSON.stringify([settings, iccProfile?.condition]),
     ),
     claims: {
-      pdfx4: iccProfile !== undefined,
+      pdfx4: profile.kind === 'label' && pdfx4Faults(document, profile).length === 0,
       pdfua1: profile.kind === 'sheet' && pdfua1Faults(document).length === 0,
     },
   };

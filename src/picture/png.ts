@@ -58,10 +58,7 @@ function withChunks(png: Uint8Array, perMillimetre: number, comment: string): Ui
   view.setUint32(0, perMetre);
   view.setUint32(4, perMetre);
   density[8] = 1;
-  const chunks = [
-    chunk('pHYs', density),
-    chunk('tEXt', new TextEncoder().encode(`Comment\0${comment}`)),
-  ];
+  const chunks = [chunk('pHYs', density), chunk('tEXt', new TextEncoder().encode(`Comment\0${comment}`))];
   const parts = [png.subarray(0, header), ...chunks, png.subarray(header)];
   const whole = new Uint8Array(parts.reduce((sum, { length }) => sum + length, 0));
   let at = 0;

@@ -6,7 +6,7 @@ import { cornersOf, quote, TOLERANCE } from './_shown.ts';
 import { isTechnical } from './inks.ts';
 import type { PageMarks, PaintedMark } from './page-marks.ts';
 import { type PlacedMark, placedMarks } from './placed-marks.ts';
-import { checkDots, checkFrames } from './printer-marks.ts';
+import { checkDots, checkFrames, isDeclared } from './printer-marks.ts';
 import type { LabelPreflight, PrinterLabel } from './profile.ts';
 import { checkQuietZones } from './quiet-zones.ts';
 
@@ -51,6 +51,15 @@ const checkOutline = (marks: readonly PlacedMark[], cut: readonly Point[], safe:
       ];
     return [];
   });
+
+const STRIPS = { fold: 'over a fold', overlap: 'in the strip that the other end covers' } as const;
+
+const checkStrips = (marks: readonly PlacedMark[], strips: NonNullable<Sizes['clear']>): Diagnostic[] =>
+  strips.flatMap(({ what, from, to }) =>
+    marks
+      .filter(({ extent }) => Math.min(extent[2], to) - Math.max(extent[0], from) > TOLERANCE)
+      .map(placed => finding(`on-the-${what}`, `${quote(placed)} stands ${STRIPS[what]}`, PRACTICE)),
+  );
 
 /** A stroked rectangle is the window that the coder prints into. */
 const isWindow = ({ mark, outlines }: PlacedMark): boolean =>
@@ -173,9 +182,10 @@ type Sizes = NonNullable<LabelPreflight['geometry']>;
  * a symbol or black in every preprinted frame, and nothing else.
  */
 export function checkPrinterPlacing(page: PageMarks, label: PrinterLabel): Diagnostic[] {
-  const marks = placedMarks(page);
+  const marks = placedMarks(page).filter(mark => !isDeclared(mark, label.eyeMark));
   return [
     ...checkOutline(marks, label.cut, label.safe),
+    ...checkStrips(marks, label.clear ?? []),
     ...checkWindows(marks),
     ...checkQuietZones(marks, label.cut),
     ...checkOverlaps(marks),
@@ -203,6 +213,7 @@ export function checkPlacing(page: PageMarks, { dieInk, geometry }: LabelPreflig
           geometry.safe,
         )
       : []),
+    ...checkStrips(artwork, geometry.clear ?? []),
     ...checkWindows(artwork),
     ...checkQuietZones(artwork, cut),
     ...checkOverlaps(artwork),

@@ -82,3 +82,11 @@ const fills = (outlines: Outlines, x: number, y: number, half: number): boolean 
     distances.every(distance => distance >= half - SLIP)
   );
 };
+
+/** The eye mark, which stands where the record has it. */
+export const isDeclared = ({ extent, text }: PlacedMark, mark: PrinterLabel['eyeMark']): boolean => {
+  if (!mark || text !== '') return false;
+  const place = [mark.left, mark.bottom, mark.left + mark.width, mark.bottom + mark.height];
+  // It lies on whole dots, at most one away.
+  return extent.every((edge, at) => Math.abs(edge - place[at]!) < 0.2);
+};

@@ -22,6 +22,7 @@ export function packOf(pack: NonNullable<ProductInput['packs']>[number], places:
       ? {
           shape: container.shape,
           diameter: container.diameter ?? null,
+          ...(container['diameter-at-top'] !== undefined && { diameterAtTop: container['diameter-at-top'] }),
           labelPanelHeight: container['label-panel-height'] ?? null,
           childResistant: container['child-resistant'] ?? null,
           width: container.width ?? null,
@@ -76,6 +77,12 @@ export function packOf(pack: NonNullable<ProductInput['packs']>[number], places:
       at: places.at([...path, 'dilution', index]),
     })),
     lotWindow: pack['lot-window'] ?? null,
+    ...(pack['small-container'] && {
+      smallContainer: {
+        part: pack['small-container'].part,
+        reason: pack['small-container'].reason ?? null,
+      },
+    }),
     at: places.at(path),
   };
 }

@@ -46,6 +46,8 @@ export interface Pack {
   readonly container: {
     readonly shape: 'cylinder' | 'rectangular' | 'other';
     readonly diameter: Millimetres | null;
+    /** Where it tapers: at the top of the label panel. */
+    readonly diameterAtTop?: Millimetres | null;
     readonly labelPanelHeight: Millimetres | null;
     readonly childResistant: boolean | null;
     readonly width?: Millimetres | null;
@@ -93,7 +95,12 @@ export interface Pack {
   } | null;
   /** Use solutions that the user makes of it. */
   readonly dilutions?: readonly Dilution[];
-  /** Space on the label that the coder prints lot and date into. */
-  readonly lotWindow: { readonly width: Millimetres; readonly height: Millimetres } | null;
+  /** Space on the label that the coder prints lot and date into; null where the layout may choose its size. */
+  readonly lotWindow: { readonly width: Millimetres; readonly height: Millimetres } | 'none' | null;
+  /** Labelled by 29 CFR 1910.1200(f)(12): the small container itself, or its outer package. */
+  readonly smallContainer?: {
+    readonly part: 'container' | 'outer-package';
+    readonly reason: string | null;
+  } | null;
   readonly at: Position;
 }

@@ -1,7 +1,7 @@
 import type { LabelAudience } from '../../draft/draft-label.ts';
 import { copyMark } from '../../draft/inputs-of.ts';
 import { labelJson } from '../../draft/label-json.ts';
-import type { LabelTarget } from '../../draft/label-options.ts';
+import type { LabelOptions, LabelTarget } from '../../draft/label-options.ts';
 import { LABEL_TARGETS } from '../../draft/label-stock.ts';
 import { tryDraftLabel } from '../../draft/try-draft-label.ts';
 import { hasErrors } from '../../report/diagnostic.ts';
@@ -14,6 +14,7 @@ import { leaveBehind, printWritten, store } from '../deliver.ts';
 import { openClassified, outputFolder } from '../draft.ts';
 import { exit, type Io } from '../io.ts';
 import { extraQuestion, labelExtras } from '../label-extras.ts';
+import { outputProfile, panelSize } from '../label-question.ts';
 import { allow, asOf, json, out, record, replace } from '../options.ts';
 import { report } from '../report.ts';
 
@@ -48,6 +49,18 @@ export const command: Command = {
       does: 'adds a picture for listings: white ground, sRGB, the trim alone',
     },
     only: { kind: ['precautions'], does: 'the regulated panel alone, to drop into artwork' },
+    size: {
+      kind: 'text',
+      value: 'WxH',
+      does: 'size of that panel, such as 80x60mm; that of the label where it is left out',
+    },
+    icc: {
+      kind: 'text',
+      value: 'FILE',
+      does: 'ICC profile of the press: the file is built to PDF/X-4',
+      completes: 'file',
+    },
+    condition: { kind: 'text', value: 'NAME', does: 'printing condition of the profile, such as FOGRA39' },
     replace,
     out,
     json,
@@ -55,8 +68,15 @@ export const command: Command = {
     allow,
   },
   examples: [
+    {
+      call: 'label product.yaml --icc press.icc --condition FOGRA39',
+      does: 'the label built to PDF/X-4 with the profile of the printer',
+    },
     { call: 'label product.yaml --pack bottle-946', does: 'the label of one pack' },
-    { call: 'label product.yaml --only precautions', does: 'its regulated panel, without die line or bleed' },
+    {
+      call: 'label product.yaml --only precautions --size 80x60mm',
+      does: 'its regulated panel, without die line or bleed',
+    },
     {
       call: 'label product.yaml --target printer-300',
       does: 'the label for the roll printer of the shop: black alone, bars on its dots',
@@ -70,6 +90,7 @@ export const command: Command = {
 export async function run(args: readonly string[], io: Io): Promise<number> {
   const parsed = parseArguments(args, command);
   const date = parsed.text('as-of') ?? io.today;
+  const [size, output] = [panelSize(parsed), outputProfile(parsed)];
   const [path, out] = [parsed.positional[0]!, parsed.text('out')];
   const product = await openClassified(path, 'us-hcs', date, io, out);
   if (!product) return exit.badInput;
@@ -80,7 +101,8 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
   const extra = extraQuestion(parsed, target);
   const only = parsed.text('only') === 'precautions' ? 'precautions' : undefined;
   const fonts = await loadFonts();
-  const label = await tryDraftLabel(product, { pack, audience, only, date, target, marks }, fonts, en);
+  const options: LabelOptions = { pack, audience, only, date, size, output, target, marks };
+  const label = await tryDraftLabel(product, options, fonts, en);
   report(label.diagnostics, io);
   const request = { record: product.record, pack, purpose: audience, target };
   const asJson = (file: string | null) => `${JSON.stringify(labelJson(request, label, file), null, 2)}\n`;

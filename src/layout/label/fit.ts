@@ -27,7 +27,7 @@ export interface Fitted {
 }
 
 /** What fits in the search for the size of text. */
-const PLAIN: Display = { name: 5.4, reserve: 5.4, pictogram: 1, gap: 1, bars: 1 };
+const PLAIN: Display = { name: 5.4, reserve: 5.4, pictogram: 1, gap: 1, bars: 1, turn: false };
 
 /** Where the least text is at stake, the name may take less, whatever its length. */
 const COMPACT: Display = { ...PLAIN, name: 3, reserve: 3 };
@@ -117,15 +117,15 @@ export function fitsAtAll(parts: Parts, stock: Stock, fonts: FontLibrary): boole
   const bench = benchOf(parts, stock, fonts);
   const measures = measuresAt(stock.profile.xHeight.minimum, stock.profile, fonts);
   if (tooMuch(bench, measures)) return false;
-  const bars = parts.barCode ? (stock.profile.dpi === undefined ? BARS.at(-1)! : LAST_RESORT) : 1;
-  return plansFor(bench.outline, stock).some(
-    plan => compose(bench, plan, measures, { ...COMPACT, bars }) !== null,
-  );
+  const least: Bench = stock.profile.dpi === undefined ? bench : { ...bench, bars: [LAST_RESORT] };
+  const display = loosest(least, COMPACT);
+  return plansFor(bench.outline, stock).some(plan => compose(bench, plan, measures, display) !== null);
 }
 
 /**
  * The arrangement at the largest size of text at which any fits; among those, the one that reads best. Null where
- * none fits at the least size.
+ * none fits at the least size. Whether a size fits is asked of the loosest display, which every other one only
+ * improves on.
  */
 export function bestFit(parts: Parts, stock: Stock, fonts: FontLibrary): Fitted | null {
   const bench = benchOf(parts, stock, fonts);
@@ -137,53 +137,74 @@ export function bestFit(parts: Parts, stock: Stock, fonts: FontLibrary): Fitted 
 
 function bestWith(base: Omit<Bench, 'bars'>, bars: readonly number[]): Fitted | null {
   const bench: Bench = { ...base, bars };
-  const { stock, fonts } = bench;
+  const { parts, stock, fonts } = bench;
   const plans = plansFor(bench.outline, stock);
   const { preferred } = stock.profile.xHeight;
   for (const xHeight of [...textSizes(stock)].reverse()) {
     const measures = measuresAt(xHeight, stock.profile, fonts);
     if (tooMuch(bench, measures)) continue;
-    const displays = xHeight < preferred ? [PLAIN, COMPACT] : [PLAIN];
-    for (const display of displays) {
-      // Below the preferred size, room counts for more than looks.
-      const found = bestAt(bench, plans, measures, { display, anyhow: xHeight < preferred });
-      if (found) return enlarged(bench, found);
-    }
+    // Below the preferred size, room counts for more than looks.
+    const anyhow = xHeight < preferred;
+    const displays = anyhow ? [PLAIN, COMPACT] : [PLAIN];
+    const ways = waysAt(bench, plans, measures, { display: loosest(bench, displays.at(-1)!), anyhow });
+    if (ways.length === 0) continue;
+    for (const display of displays)
+      for (const turn of parts.barCode ? ([false, true] as const) : [false]) {
+        const found = bestOf(bench, ways, measures, { display: { ...display, turn }, anyhow });
+        if (found) return enlarged(bench, found);
+      }
   }
   return null;
 }
 
-function bestAt(
+/** Smallest bars, turned where that takes less. */
+const loosest = ({ parts, bars }: Bench, display: Display): Display => ({
+  ...display,
+  bars: parts.barCode ? bars.at(-1)! : 1,
+  turn: true,
+});
+
+/** An arrangement with the width left free at its sides. */
+interface Way {
+  readonly plan: Plan;
+  readonly aside: Millimetres;
+}
+
+interface Wanted {
+  readonly display: Display;
+  /** Narrow columns are taken too. */
+  readonly anyhow: boolean;
+}
+
+const fittedIn = (
   bench: Bench,
-  plans: readonly Plan[],
+  { plan, aside }: Way,
   measures: Measures,
-  { display, anyhow }: { readonly display: Display; readonly anyhow: boolean },
-): Fitted | null {
+  { display, anyhow }: Wanted,
+): Fitted | null => {
+  const composition = compose(bench, plan, measures, display, aside);
+  const fitted = composition && { plan, measures, display, composition, aside };
+  return fitted && (anyhow || isPlain(fitted)) ? fitted : null;
+};
+
+/** The plans that fit at the least distance from the sides at which any does. */
+function waysAt(bench: Bench, plans: readonly Plan[], measures: Measures, wanted: Wanted): readonly Way[] {
   for (const aside of bench.round ? [0] : ASIDES) {
-    const found = bestAside(bench, plans, measures, { display, anyhow, aside });
-    if (found) return found;
+    const ways = plans
+      .map(plan => ({ plan, aside }))
+      .filter(way => fittedIn(bench, way, measures, wanted) !== null);
+    if (ways.length > 0) return ways;
   }
-  return null;
+  return [];
 }
 
-function bestAside(
-  bench: Bench,
-  plans: readonly Plan[],
-  measures: Measures,
-  {
-    display,
-    anyhow,
-    aside,
-  }: { readonly display: Display; readonly anyhow: boolean; readonly aside: Millimetres },
-): Fitted | null {
+/** The way that reads best. */
+function bestOf(bench: Bench, ways: readonly Way[], measures: Measures, wanted: Wanted): Fitted | null {
   let best: { readonly fitted: Fitted; readonly cost: number } | null = null;
-  for (const plan of plans) {
-    for (const part of bench.bars) {
-      const shown = { ...display, bars: part };
-      const composition = compose(bench, plan, measures, shown, aside);
-      if (!composition) continue;
-      const fitted = { plan, measures, display: shown, composition, aside };
-      if (!anyhow && !isPlain(fitted)) break;
+  for (const way of ways) {
+    for (const bars of bench.bars) {
+      const fitted = fittedIn(bench, way, measures, { ...wanted, display: { ...wanted.display, bars } });
+      if (!fitted) continue;
       const cost = penalty(fitted, bench.outline.die);
       if (!best || cost < best.cost) best = { fitted, cost };
       break;

@@ -20,7 +20,7 @@ import { bestFit, type Fitted } from './fit.ts';
 import { fixedMarks, framed, frameFindings } from './fixed-marks.ts';
 import { partsOf } from './parts.ts';
 import { pressMarks, SLUG } from './press-marks.ts';
-import { tooSmall } from './refusal.ts';
+import { tapersTooMuch, tooSmall } from './refusal.ts';
 import { type Remedies, remedies } from './remedies.ts';
 
 /** A label laid out, with what a check of it needs. */
@@ -69,6 +69,8 @@ export interface Trial {
 
 /** Lays a label out, and where it does not fit, seeks the smallest dies that hold it. */
 export async function tryLabel(model: LabelModel, fonts: FontLibrary, stock: Stock): Promise<Trial> {
+  const tapers = tapersTooMuch(model, stock);
+  if (tapers) return { layout: null, remedies: null, diagnostics: [tapers] };
   const content = labelContent(model);
   const figure = content.sections.find(({ barCode }) => barCode)?.barCode ?? null;
   const { gtin } = model;
