@@ -4,6 +4,9 @@ import type { ClassifiedProduct } from '../draft/classified-product.ts';
 import type { LabelOptions } from '../draft/label-options.ts';
 import { LABEL_TARGETS } from '../draft/label-stock.ts';
 import { tryDraftLabel } from '../draft/try-draft-label.ts';
+import type { FrameItem } from '../layout/frame.ts';
+import { moved, square } from '../layout/label/pictogram.ts';
+import type { RedFrame } from '../layout/stock.ts';
 import { svgOf } from '../picture/svg.ts';
 import type { Pack } from '../record/product-record.ts';
 import type { FontLibrary } from '../text/glyph-run.ts';
@@ -44,8 +47,10 @@ export async function contactSheet(
       .map(({ severity, message }) => `<li>${severity}: ${escaped(message)}</li>`)
       .join('');
     const name = `${String(shown.length + 1).padStart(3, '0')}.svg`;
-    if (frame)
-      writeFileSync(join(folder, name), svgOf(frame, fonts, title, '<!-- draft for qualified review -->'));
+    const red = (options.pack.label?.redFrames ?? []).map(preprinted(options.pack));
+    const whole = frame && { ...frame, items: [...red, ...frame.items] };
+    if (whole)
+      writeFileSync(join(folder, name), svgOf(whole, fonts, title, '<!-- draft for qualified review -->'));
     const picture = frame
       ? `<img src="${name}" alt="${escaped(title)}" style="width:${frame.width}mm">`
       : '<p>refused</p>';
@@ -79,6 +84,20 @@ ${shown.join('\n')}</html>
   );
   return path;
 }
+
+/** A red frame of the stock, which no printer prints, for the picture alone. */
+const preprinted =
+  ({ label }: Pack) =>
+  ({ left, bottom, side }: RedFrame): FrameItem => {
+    const half = side / Math.SQRT2;
+    const [x, y] = [left + half, (label?.height ?? 0) - bottom - half];
+    const outline = [...square(0, half), ...square(0, half - 0.07 * side)];
+    return moved(
+      { kind: 'path', tag: 'background', segments: outline, fill: 'red', fillRule: 'evenodd' },
+      x,
+      y,
+    );
+  };
 
 const escaped = (text: string): string =>
   text.replace(/[&<>"]/g, character => `&#${character.codePointAt(0)};`);

@@ -31,7 +31,10 @@ export async function pngOf(frame: Frame, fonts: FontLibrary, comment: string): 
       context.rotate((-(item.rotate ?? 0) * Math.PI) / 180);
       context.scale(em, -em);
       context.fillStyle = colorOf(item.ink);
-      context.fill(new library.Path2D(pathData(fonts.outline(item.run.text, item.run.face))));
+      for (const { id, advance } of item.run.glyphs) {
+        context.fill(new library.Path2D(pathData(fonts.glyph(id, item.run.face))));
+        context.translate(advance, 0);
+      }
     } else {
       const path = new library.Path2D(pathData(item.segments));
       if (item.fill) {

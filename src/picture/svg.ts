@@ -22,12 +22,12 @@ const escaped = (text: string): string =>
  */
 export function svgOf(frame: Frame, fonts: FontLibrary, title: string, comment: string): string {
   const glyphs = new Map<string, { readonly id: string; readonly path: string }>();
-  const glyph = (text: string, face: FaceName): string => {
-    const key = `${face} ${text}`;
+  const glyph = (number: number, face: FaceName): string => {
+    const key = `${face} ${number}`;
     const known = glyphs.get(key);
     if (known) return known.id;
     const id = `g${glyphs.size}`;
-    glyphs.set(key, { id, path: pathData(fonts.outline(text, face)) });
+    glyphs.set(key, { id, path: pathData(fonts.glyph(number, face)) });
     return id;
   };
   const text = ({ x, y, size, run, ink, rotate }: TextItem): string => {
@@ -35,12 +35,10 @@ export function svgOf(frame: Frame, fonts: FontLibrary, title: string, comment: 
     const exact = (toMillimetres(size) / 1000).toPrecision(8);
     const turn = rotate ? ` rotate(${-rotate})` : '';
     let at = 0;
-    const uses = run.glyphs.map(({ text: character, advance }) => {
+    const uses = run.glyphs.map(({ id, text: character, advance }) => {
       const place = at;
       at += advance;
-      return character.trim() === ''
-        ? ''
-        : `<use href="#${glyph(character, run.face)}" x="${number(place)}"/>`;
+      return character.trim() === '' ? '' : `<use href="#${glyph(id, run.face)}" x="${number(place)}"/>`;
     });
     const by = scale === '0' ? exact : Number(exact);
     return `<g fill="${colorOf(ink)}" transform="translate(${number(x)} ${number(y)})${turn} scale(${by} ${-by})">${uses.join('')}</g>`;
