@@ -74,7 +74,7 @@ class Face {
     return run;
   }
 
-  glyph(id: number, x = 0): OutlineCommand[] {
+  glyph(id: number, x = 0): readonly OutlineCommand[] {
     return cubic(this.#font.getGlyph(id).path.commands, x, this.#perMille);
   }
 
