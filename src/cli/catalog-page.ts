@@ -1,8 +1,8 @@
 import { join } from 'node:path';
 import { fillPage } from '../document/template.ts';
 import { nodeEnvironment } from '../environment/node.ts';
+import { readTemplate } from '../environment/package-files.ts';
 import { sha256 } from '../provenance/inputs.ts';
-import { packagePath } from '../reference/package-files.ts';
 import type { Diagnostic } from '../report/diagnostic.ts';
 import { MANIFEST, type Manifest, parseManifest } from '../store/manifest.ts';
 import { writeFiles } from './write-files.ts';
@@ -55,7 +55,7 @@ export async function writeCatalog(
       };
     files.rename(path, join(folder, `catalog.kept-${date}-${sha256(before).slice(0, 8)}.html`));
   }
-  const page = await fillPage(packagePath('templates'), 'packet/catalog.hbs', {
+  const page = await fillPage(readTemplate, 'packet/catalog.hbs', {
     date,
     products: rows.flatMap(({ product, state, missing, madeFor, files: names }) =>
       product

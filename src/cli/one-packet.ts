@@ -1,5 +1,6 @@
 import { join } from 'node:path';
 import { makePacket } from '../draft/packet.ts';
+import { usual } from '../reference/basis.ts';
 import type { Diagnostic } from '../report/diagnostic.ts';
 import { MANIFEST } from '../store/manifest.ts';
 import { loadFonts } from '../text/font-library.ts';
@@ -29,7 +30,7 @@ export async function onePacket(
   io: Io,
 ): Promise<OnePacket> {
   const nothing = (status: number): OnePacket => ({ status, written: [], findings: [] });
-  const product = await openClassified(path, 'us-hcs', date, io, out);
+  const product = await openClassified(path, usual, date, io, out);
   if (!product) return nothing(exit.badInput);
   const packet = await makePacket(product, date, await loadFonts(), en);
   report(packet.diagnostics, io);

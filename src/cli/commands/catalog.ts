@@ -4,6 +4,7 @@ import { openProduct, type Product } from '../../draft/open-product.ts';
 import { openReference } from '../../draft/open-reference.ts';
 import { nodeEnvironment } from '../../environment/node.ts';
 import { readShelf } from '../../record/shelf.ts';
+import { usual } from '../../reference/basis.ts';
 import type { Diagnostic } from '../../report/diagnostic.ts';
 import { renderJson } from '../../report/render.ts';
 import { examine } from '../../store/examine.ts';
@@ -47,7 +48,7 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
   const parsed = parseArguments(args, command);
   const [folder, out] = [parsed.positional[0]!, parsed.text('out') ?? 'out'];
   const [date, replace] = [parsed.text('as-of') ?? io.today, parsed.flag('replace')];
-  const reference = await openReference('us-hcs', date);
+  const reference = await openReference(usual, date);
   const shelf = readShelf(folder, io.files);
   const wrong = [...reference.diagnostics, ...(shelf.ok ? shelf.value.conflicts : shelf.diagnostics)];
   if (!reference.ok || !shelf.ok || wrong.length > 0) {

@@ -4,6 +4,7 @@ import { labelJson } from '../../draft/label-json.ts';
 import type { LabelOptions, LabelTarget } from '../../draft/label-options.ts';
 import { LABEL_TARGETS } from '../../draft/label-stock.ts';
 import { tryDraftLabel } from '../../draft/try-draft-label.ts';
+import { usual } from '../../reference/basis.ts';
 import { hasErrors } from '../../report/diagnostic.ts';
 import { loadFonts } from '../../text/font-library.ts';
 import { en } from '../../words/en/index.ts';
@@ -92,7 +93,7 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
   const date = parsed.text('as-of') ?? io.today;
   const [size, output] = [panelSize(parsed), outputProfile(parsed)];
   const [path, out] = [parsed.positional[0]!, parsed.text('out')];
-  const product = await openClassified(path, 'us-hcs', date, io, out);
+  const product = await openClassified(path, usual, date, io, out);
   if (!product) return exit.badInput;
   const pack = choosePack(product.record, parsed.text('pack'));
   const audience = (parsed.text('for') ?? 'us-workplace') as LabelAudience;
