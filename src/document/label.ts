@@ -1,4 +1,5 @@
 import type { LabelElements, PrecautionaryStatement, PrecautionGroup } from '../labelling/label-elements.ts';
+import type { Millimetres } from '../quantity/length.ts';
 import type { CompleteRecord, Maker, Pack } from '../record/product-record.ts';
 import { netContents } from './net-contents.ts';
 import type { Element } from './nodes.ts';
@@ -31,9 +32,11 @@ export interface LabelModel {
   readonly date: string;
   /** GTIN with a right check digit, or null where the pack has none or the panel carries none. */
   readonly gtin: string | null;
+  /** How the GTIN is to be printed, where the record says. */
+  readonly barCode?: Pack['barCode'];
   readonly container: Pack['container'];
   /** Size of the window for lot and date that the coder needs, or null where the layout may choose. */
-  readonly lotWindow: Pack['lotWindow'];
+  readonly lotWindow: { readonly width: Millimetres; readonly height: Millimetres } | null;
   /** The regulated panel alone, to drop into artwork: without cut line and bleed. */
   readonly panel: boolean;
   /** Longer forms of the notice of a draft, the longest first. */
@@ -54,6 +57,7 @@ export function labelDocument(input: LabelInput, template: Template): LabelModel
   const { record, pack, elements, draft, date, only } = input;
   const whole = only !== 'precautions';
   const gtin = whole ? pack.gtin : null;
+  const hazards = hazardData(elements);
   const root = template.fill({
     language: 'en-US',
     draft,
@@ -67,7 +71,11 @@ export function labelDocument(input: LabelInput, template: Template): LabelModel
     maker: makerData(record.maker),
     contents: netContents(pack.contents)?.text ?? pack.contents.written,
     gtin,
-    ...hazardData(elements),
+    lot: pack.lotWindow !== 'none',
+    // Without a hazard there is nothing that the least label of a small container could leave out.
+    reduced: hazards.hazard && pack.smallContainer?.part === 'container',
+    outer: pack.smallContainer?.part === 'outer-package',
+    ...hazards,
   });
   return {
     root,
@@ -76,8 +84,9 @@ export function labelDocument(input: LabelInput, template: Template): LabelModel
     language: root.attributes.lang ?? 'en-US',
     date,
     gtin,
+    barCode: pack.barCode ?? null,
     container: pack.container,
-    lotWindow: pack.lotWindow,
+    lotWindow: pack.lotWindow === 'none' ? null : pack.lotWindow,
     panel: !whole,
     notices: draft ? (input.notices ?? []) : [],
   };

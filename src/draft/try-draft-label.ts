@@ -2,10 +2,14 @@ import { labelDocument } from '../document/label.ts';
 import { loadTemplate } from '../document/template.ts';
 import { readTemplate } from '../environment/package-files.ts';
 import { openOnDocuments } from '../labelling/open-on-documents.ts';
+import type { PagedDocument } from '../layout/frame.ts';
+import type { Area } from '../layout/label/box.ts';
 import { type LabelFacts, labelFacts } from '../layout/label/facts.ts';
 import { tryLabel } from '../layout/label/layout-label.ts';
 import type { Remedies } from '../layout/label/remedies.ts';
 import { loadPressProfile, type Stock } from '../layout/stock.ts';
+import { CODER_INK } from '../pdf/ink.ts';
+import { DEFAULT_DIE } from '../pdf/profile.ts';
 import { writePdf } from '../pdf/write.ts';
 import { preflight } from '../preflight/preflight.ts';
 import { completeRecord } from '../record/complete.ts';
@@ -18,12 +22,17 @@ import { claimFindings } from './claim-findings.ts';
 import type { ClassifiedProduct } from './classified-product.ts';
 import { copyMark } from './inputs-of.ts';
 import type { LabelOptions } from './label-options.ts';
+import { cutOf, labelPreflight, labelStock, type PackDie } from './label-stock.ts';
 import { openFindings } from './open-findings.ts';
 import { statementFindings } from './statement-findings.ts';
 
 /** A label drafted, or what would let it be. */
 export interface LabelDraft {
   readonly bytes: Uint8Array | null;
+  /** The page as it was laid out, for pictures and sheets of it. */
+  readonly document: PagedDocument | null;
+  /** Places of the sections on it. */
+  readonly areas: readonly Area[];
   /** What stands on it and where. */
   readonly facts: LabelFacts | null;
   readonly stock: Stock | null;
@@ -34,20 +43,33 @@ export interface LabelDraft {
 
 const refused = (diagnostics: readonly Diagnostic[]): LabelDraft => ({
   bytes: null,
+  document: null,
+  areas: [],
   facts: null,
   stock: null,
   remedies: null,
   diagnostics,
 });
 
+/** The die of the label, or the bare size of the panel alone: it is placed in artwork, and so has square corners. */
+function dieOf({ pack, only, size }: LabelOptions): PackDie | null {
+  if (only && size) return { ...size, cornerRadius: 0 };
+  if (only && pack.label) {
+    const { width, height, unit, panels } = pack.label;
+    return { width: width / panels, height, unit, cornerRadius: 0 };
+  }
+  return pack.label;
+}
+
 /** As `draftLabel`, with what stands on the label and where, or the dies that would hold it. */
 export async function tryDraftLabel(
   product: ClassifiedProduct,
-  { pack, audience, only, date }: LabelOptions,
+  options: LabelOptions,
   fonts: FontLibrary,
   words: Words,
 ): Promise<LabelDraft> {
   const { record, elements } = product;
+  const { pack, audience, only, date, output, target = 'press', marks = false } = options;
   const complete = completeRecord(record);
   if (!complete.ok) return refused(complete.diagnostics);
   const stated = [
@@ -57,7 +79,8 @@ export async function tryDraftLabel(
     ...packNumberDoubts(record, pack),
   ];
   if (hasErrors(stated)) return refused(stated);
-  if (!pack.label)
+  const stockDie = dieOf(options);
+  if (!stockDie)
     return refused([
       {
         code: 'die-missing',
@@ -84,24 +107,43 @@ export async function tryDraftLabel(
     },
     template,
   );
-  const { unit, ...die } = pack.label;
-  const stock: Stock = { die, profile: profile.value, unit };
+  const { press } = complete.value.maker;
+  const die = cutOf(press);
+  const dieInk = die.ink ?? DEFAULT_DIE.ink;
+  const jobLine = (made: Stock) =>
+    words.jobLine(made, model.title, [dieInk, ...(model.panel ? [] : [CODER_INK])]);
+  const stock = labelStock(stockDie, profile.value, press, {
+    target,
+    jobLine: marks && !only ? jobLine : null,
+  });
   const { layout, remedies, diagnostics } = await tryLabel(model, fonts, stock);
   const findings = diagnostics.map(finding => ({ ...finding, at: finding.at ?? pack.at }));
   if (!layout) return { ...refused([...stated, ...findings]), stock, remedies };
-  const bytes = await writePdf(layout.document, fonts, {
-    kind: 'label',
-    version: VERSION,
-    copy: copyMark(product, 'distribution'),
-  });
-  const { safeZone, xHeight, pictogram } = stock.profile;
-  const found = await preflight(bytes, {
-    kind: 'label',
-    dieInk: model.panel ? undefined : 'CutContour',
-    geometry: { safe: safeZone.value, xHeight: xHeight.minimum, pictogramSide: pictogram.minimumSide },
-  });
+  const common = { version: VERSION, copy: copyMark(product, 'distribution') };
+  const bytes = await writePdf(
+    layout.document,
+    fonts,
+    target === 'press'
+      ? { ...common, kind: 'label', die, ...(output && { iccProfile: output }) }
+      : { ...common, kind: 'printer' },
+  );
+  const found = await preflight(
+    bytes,
+    labelPreflight(stock, model.panel ? undefined : dieInk, output !== undefined),
+  );
   if (hasErrors(found))
     throw new Error(`preflight of the label: ${found.map(({ message }) => message).join('; ')}`);
   const facts = labelFacts(model, layout, stock, fonts);
-  return { bytes, facts, stock, remedies: null, diagnostics: [...stated, ...findings, ...found] };
+  const { barCode, barCodeFacts } = layout;
+  const told = words.barCodeSize(barCodeFacts, barCode?.symbol.spec.name ?? '', stock.unit ?? 'mm');
+  const { document, areas } = layout;
+  return {
+    bytes,
+    document,
+    areas,
+    facts,
+    stock,
+    remedies: null,
+    diagnostics: [...stated, ...findings, ...told, ...found],
+  };
 }

@@ -2,6 +2,9 @@ import { type PDFContext, PDFName, type PDFRef } from 'pdf-lib';
 import type { Ink } from '../layout/frame.ts';
 import { DEFAULT_DIE, type PdfProfile } from './profile.ts';
 
+/** Inks of layers that a press uses and does not print. */
+type TechnicalInk = 'die' | 'coder';
+
 /** Operators that set an ink for filling and for stroking. */
 interface InkOperators {
   readonly fill: string;
@@ -14,7 +17,7 @@ const process = (components: string, fill: string): InkOperators => ({
 });
 
 // Press: black alone for text and bars, red as a build of two inks, white as bare ground.
-const PRESS: Readonly<Record<Exclude<Ink, 'die'>, InkOperators>> = {
+const PRESS: Readonly<Record<Exclude<Ink, TechnicalInk>, InkOperators>> = {
   black: process('0 0 0 1', 'k'),
   grey: process('0 0 0 0.6', 'k'),
   tint: process('0 0 0 0.1', 'k'),
@@ -22,7 +25,7 @@ const PRESS: Readonly<Record<Exclude<Ink, 'die'>, InkOperators>> = {
   red: process('0 1 1 0', 'k'),
 };
 
-const SCREEN: Readonly<Record<Exclude<Ink, 'die'>, InkOperators>> = {
+const SCREEN: Readonly<Record<Exclude<Ink, TechnicalInk>, InkOperators>> = {
   black: process('0', 'g'),
   grey: process('0.4', 'g'),
   tint: process('0.9', 'g'),
@@ -37,7 +40,14 @@ const PRINTER: Readonly<Partial<Record<Ink, InkOperators>>> = {
 };
 
 export const DIE_SPACE = 'CSdie';
-const DIE: InkOperators = { fill: `/${DIE_SPACE} cs 1 scn`, stroke: `/${DIE_SPACE} CS 1 SCN` };
+export const CODER_SPACE = 'CScoder';
+/** Name of the spot ink of the window of a coder. */
+export const CODER_INK = 'CoderWindow';
+const spot = (space: string): InkOperators => ({ fill: `/${space} cs 1 scn`, stroke: `/${space} CS 1 SCN` });
+const TECHNICAL: Readonly<Record<TechnicalInk, InkOperators>> = {
+  die: spot(DIE_SPACE),
+  coder: spot(CODER_SPACE),
+};
 
 /**
  * The operators of an ink.
@@ -49,15 +59,19 @@ export const inkOperators = (kind: PdfProfile['kind'], ink: Ink): InkOperators =
     if (!operators) throw new Error(`a printer with black alone has no ink "${ink}"`);
     return operators;
   }
-  if (ink !== 'die') return (kind === 'label' ? PRESS : SCREEN)[ink];
+  if (ink !== 'die' && ink !== 'coder') return (kind === 'label' ? PRESS : SCREEN)[ink];
   if (kind === 'sheet') throw new Error('a data sheet has no cut line');
-  return DIE;
+  return TECHNICAL[ink];
 };
 
-/** Registers the spot ink of the cut line: one Separation with one tint transform for the whole file. */
-export const registerDieInk = (context: PDFContext, ink: string = DEFAULT_DIE.ink): PDFRef => {
+/** Registers the spot ink of a technical layer: one Separation with one tint transform for the whole file; `shown` is how a screen draws it. */
+export const registerSpotInk = (
+  context: PDFContext,
+  ink: string = DEFAULT_DIE.ink,
+  shown: readonly number[] = [0, 1, 0, 0],
+): PDFRef => {
   const tint = context.register(
-    context.obj({ FunctionType: 2, Domain: [0, 1], C0: [0, 0, 0, 0], C1: [0, 1, 0, 0], N: 1 }),
+    context.obj({ FunctionType: 2, Domain: [0, 1], C0: [0, 0, 0, 0], C1: [...shown], N: 1 }),
   );
   return context.register(
     context.obj([PDFName.of('Separation'), PDFName.of(ink), PDFName.of('DeviceCMYK'), tint]),

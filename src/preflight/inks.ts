@@ -1,5 +1,6 @@
 import type { Diagnostic } from '../report/diagnostic.ts';
 import { finding } from './_finding.ts';
+import { asName, entry } from './_objects.ts';
 import type { Colour, PageMarks, PaintedMark } from './page-marks.ts';
 import type { PreflightProfile } from './profile.ts';
 
@@ -30,6 +31,12 @@ const isRed = ({ space, components: [cyan, magenta = 0, yellow = 0, black] }: Co
 const isBare = ({ space, components }: Colour): boolean =>
   space === 'DeviceCMYK' && components.every(value => value === 0);
 
+/** On a layer of positions (ISO 19593-1), which a press uses and does not print. */
+export const isTechnical = ({ inside }: PaintedMark): boolean =>
+  inside.some(
+    ({ layer }) => asName(entry(entry(layer, 'GTS_Metadata'), 'GTS_ProcStepsGroup')) === 'Positions',
+  );
+
 const describe = ({ space, ink, components }: Colour): string =>
   `${ink ?? space} ${components.join(' ')}`.trim();
 
@@ -38,7 +45,7 @@ const checkMark = (mark: PaintedMark, profile: PreflightProfile): Diagnostic[] =
   const dieInk = profile.kind === 'label' ? profile.dieInk : undefined;
   const check = (use: 'fill' | 'stroke', overprints: boolean) => {
     const colour = mark[use];
-    if (colour.ink !== undefined && colour.ink === dieInk) return;
+    if (colour.ink !== undefined && (colour.ink === dieInk || isTechnical(mark))) return;
     if (!isBlackOnly(colour) && !isRed(colour))
       findings.push(
         finding('ink-not-allowed', `a path is painted with ${describe(colour)}`, 'ISO 15930-7', 'error'),

@@ -57,7 +57,7 @@ export function productRecord(
 
 /** @param file in which the maker is written, from where the path of its logo starts. */
 export const makerOf = (
-  { name, address, telephone, emergency, email, website, brand, 'eu-supplier': supplier }: MakerInput,
+  { name, address, telephone, emergency, email, website, brand, press, 'eu-supplier': supplier }: MakerInput,
   file: string,
 ): Maker => ({
   name,
@@ -72,6 +72,15 @@ export const makerOf = (
         role: supplier.role ?? null,
         email: supplier.email ?? null,
         emergency: (supplier.emergency ?? []).map(each => ({ ...each, country: each.country ?? null })),
+      }
+    : null,
+  press: press
+    ? {
+        dieInk: press['die-ink'] ?? null,
+        cut: press.cut ?? null,
+        barWidthReduction: press['bar-width-reduction'] ?? null,
+        safe: press.safe ?? null,
+        bleed: press.bleed ?? null,
       }
     : null,
   brand: brand

@@ -1,6 +1,7 @@
 import { converted, either, line, list, mapping, recordKind } from './_leaf.ts';
 import * as z from './_zod.ts';
 import { brandSchema } from './brand-schema.ts';
+import { pressSchema } from './print-schema.ts';
 
 const telephone = (example: string, description: string) => line(example, description, 60);
 
@@ -68,6 +69,7 @@ export const makerSchema = mapping(
       ),
     ),
     brand: z.optional(brandSchema),
+    press: z.optional(pressSchema),
     website: z.optional(line('kerbstone.example', 'Website', 200)),
   },
   'The maker of the product',

@@ -8,6 +8,7 @@ import type {
   Artwork,
   Brand,
   EuSupplier,
+  PressWish,
   Reaction,
   Review,
   SheetIngredient,
@@ -146,6 +147,7 @@ export interface Maker {
   readonly brand?: Brand | null;
   /** Supplier in the European Union; null where the record gives none. */
   readonly euSupplier?: EuSupplier | null;
+  readonly press?: PressWish | null;
 }
 
 /** By which rule a result is taken over from a similar tested mixture. */

@@ -121,6 +121,17 @@ export interface Brand {
   readonly logo: string | null;
 }
 
+/** How the converter of the labels prints and cuts; null where the record leaves it to the press profile. */
+export interface PressWish {
+  /** Spot ink of the cut line. */
+  readonly dieInk: string | null;
+  readonly cut: 'through' | 'kiss' | null;
+  readonly barWidthReduction: Millimetres | null;
+  /** From the cut. */
+  readonly safe: Millimetres | null;
+  readonly bleed: Millimetres | null;
+}
+
 /** Artwork of the maker under the label, with the areas that the label may print on. */
 export interface Artwork {
   /** Path, as seen from where the record lies. */

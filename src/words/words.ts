@@ -1,3 +1,4 @@
+import type { SizeFact } from '../barcode/size-facts.ts';
 import type { ClassifiedConstituent, Reading } from '../classify/classification.ts';
 import type { Because } from '../classify/facts/because.ts';
 import type { Provision } from '../classify/facts/provision.ts';
@@ -10,9 +11,12 @@ import type { Conditional, PrecautionaryStatement, Proposed, Unused } from '../l
 import type { OmissionReason } from '../labelling/omission-reason.ts';
 import type { OpenOnDocuments } from '../labelling/open-on-documents.ts';
 import type { PurposeDecision, WorkplaceStatement } from '../labelling/purposes.ts';
+import type { LengthUnit } from '../quantity/length-text.ts';
 import type { Style } from '../quantity/print.ts';
 import type { Dilution } from '../record/record-blocks.ts';
+import type { Diagnostic } from '../report/diagnostic.ts';
 import type { AnswerWords } from './answer-words.ts';
+import type { SheetFact } from './sheet-fact.ts';
 import type { SheetWords } from './sheet-words.ts';
 
 /** How a constituent is called, by its place in the list: whoever prints decides what may be told. */
@@ -171,6 +175,16 @@ export interface Words {
   purposes(decisions: readonly PurposeDecision[]): readonly string[];
   /** Statements that consumers are proposed to be spared, a line a ground. */
   workplaceWords(statements: readonly WorkplaceStatement[]): readonly string[];
+  /** The line beside a label that tells the press what it is, and which inks are not to be printed. */
+  jobLine(
+    stock: { readonly die: { readonly width: number; readonly height: number }; readonly unit?: LengthUnit },
+    title: string,
+    technical: readonly string[],
+  ): string;
+  /** What is to be told of labels on a sheet. */
+  labelSheet(fact: SheetFact, unit: LengthUnit): Diagnostic;
+  /** What is to be told of the size of a bar code, lengths in the unit of the record. */
+  barCodeSize(facts: readonly SizeFact[], name: string, unit: LengthUnit): readonly Diagnostic[];
   /** What the maker's words claim, and why that is to be weighed. */
   claim(claim: Claim): string;
   bridgingFault(fault: BridgingFault): { readonly message: string; readonly hint?: string };

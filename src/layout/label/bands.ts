@@ -41,7 +41,7 @@ export function bands(making: Making, room: Room, plan: BandPlan): Composition |
     const block = below(room, top, make);
     if (!block) return false;
     placed.push(block);
-    top += Math.max(block.box.height, least) + gap;
+    top = block.y + Math.max(block.box.height, least) + gap;
     return true;
   };
   const reserve = nameAllowance(identity, making);
@@ -65,18 +65,20 @@ export function bands(making: Making, room: Room, plan: BandPlan): Composition |
     const slack = floor - top + gap;
     return slack < -1e-6 ? null : { placed, slack, measure: 0, balance: 1 };
   }
-  const free = floor - top;
-  const interval = free > 0 ? room.across(top, floor) : null;
-  if (!interval) return null;
   const gutter = measures.gutter;
-  const width = (interval.to - interval.from - (plan.columns - 1) * gutter) / plan.columns;
-  if (width <= 0) return null;
-  const limits = Array<number>(plan.columns).fill(free);
-  const columns = balancedColumns(flowOf(flowing, making), { width, gutter, limits }, making);
-  if (!columns) return null;
-  placed.push({ box: columns.box, x: interval.from, y: top });
-  const { heights } = columns;
-  const full = heights.length === plan.columns;
-  const balance = full ? Math.min(...heights) / Math.max(...heights) : 0;
-  return { placed, slack: free - columns.box.height, measure: width, balance };
+  for (const start of [top, ...(room.resume ?? []).filter(place => place > top)]) {
+    const free = floor - start;
+    const interval = free > 0 ? room.across(start, floor) : null;
+    const width = interval ? (interval.to - interval.from - (plan.columns - 1) * gutter) / plan.columns : 0;
+    if (!interval || width <= 0) continue;
+    const limits = Array<number>(plan.columns).fill(free);
+    const columns = balancedColumns(flowOf(flowing, making), { width, gutter, limits }, making);
+    if (!columns) continue;
+    placed.push({ box: columns.box, x: interval.from, y: start });
+    const { heights } = columns;
+    const full = heights.length === plan.columns;
+    const balance = full ? Math.min(...heights) / Math.max(...heights) : 0;
+    return { placed, slack: free - columns.box.height, measure: width, balance };
+  }
+  return null;
 }

@@ -36,6 +36,8 @@ export function draftMark(
     tag: paragraph.tag,
     layer: 'draft',
   };
+  // A printer with black alone has nothing pale.
+  if (profile.dpi !== undefined) return [notice];
   const across = paleWord(bigWord(own), outline, safe, fonts);
   return across.length === 0
     ? [notice]

@@ -1,7 +1,7 @@
 import type { LabelModel } from '../../document/label.ts';
 import type { Millimetres } from '../../quantity/length.ts';
 import type { PressProfile } from '../stock.ts';
-import type { BarCode } from './bar-code-block.ts';
+import type { BarCode } from './bar-code-sizes.ts';
 import type { LabelContent, Section } from './content.ts';
 import type { Setting } from './text-block.ts';
 
@@ -38,9 +38,9 @@ export function partsOf(
 
 /** How generously the parts are set where there is room. */
 export interface Display {
-  /** Height that the product name may take, in times the size of running text. */
+  /** Height that product name and tagline may take, in times the size of running text. */
   readonly name: number;
-  /** Height that is kept for the name, be it long or short, in times the size of running text. */
+  /** Height that is kept for them, be the name long or short, in times the size of running text. */
   readonly reserve: number;
   /** Times the least pictogram at the size of text. */
   readonly pictogram: number;
@@ -48,6 +48,8 @@ export interface Display {
   readonly gap: number;
   /** X-dimension of the bars as part of the target size. */
   readonly bars: number;
+  /** Bars may be turned a quarter where that takes less height; else only where they find no room upright. */
+  readonly turn: boolean;
 }
 
 /** Everything that a block is made from. */

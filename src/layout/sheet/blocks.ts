@@ -75,7 +75,11 @@ function pictogramRows(figures: readonly Element[], column: Column, parent: Tag)
     const tag = child(parent, 'Figure', { alt: figure.attributes.alt ?? '' });
     const code = figure.attributes['data-symbol'] as PictogramCode;
     const items: FrameItem[] = [];
-    pictogramBox({ code, tag }, SPACE.pictogram, FRAME).draw({ items, areas: [] }, 0, 0);
+    pictogramBox({ code, tag }, SPACE.pictogram, { part: FRAME, ink: 'red' }).draw(
+      { items, areas: [] },
+      0,
+      0,
+    );
     const x = column.x + (at % perRow) * pitch;
     const row = Math.floor(at / perRow);
     rows[row] = [...(rows[row] ?? []), ...items.map(item => moved(item, x, 0))];
