@@ -9,11 +9,13 @@ import { writePdf } from '../pdf/write.ts';
 import { preflight } from '../preflight/preflight.ts';
 import type { LengthUnit } from '../quantity/length-text.ts';
 import { completeRecord } from '../record/complete.ts';
+import type { Pack, ProductRecord } from '../record/product-record.ts';
 import { packagePath } from '../reference/package-files.ts';
 import { type Diagnostic, hasErrors } from '../report/diagnostic.ts';
 import type { FontLibrary } from '../text/glyph-run.ts';
 import { VERSION } from '../version.ts';
 import type { Words } from '../words/words.ts';
+import { brandLook } from './brand-look.ts';
 import { packNumberDoubts } from './check-packs.ts';
 import { claimFindings } from './claim-findings.ts';
 import type { ClassifiedProduct } from './classified-product.ts';
@@ -49,6 +51,21 @@ function dieOf({ pack, only, size }: LabelOptions): (Die & { readonly unit: Leng
   }
   return pack.label;
 }
+
+/** Artwork of the record is never dropped in silence. */
+const artworkFindings = ({ copy }: ProductRecord, pack: Pack): readonly Diagnostic[] =>
+  copy.artwork
+    ? [
+        {
+          code: 'artwork-not-placed',
+          severity: 'warning',
+          message: `the artwork ${copy.artwork.file} is not placed under the label`,
+          hint: 'make the regulated panel by itself with --only precautions --size, and place it in the artwork',
+          path: 'copy.artwork',
+          at: pack.at,
+        },
+      ]
+    : [];
 
 /** As `draftLabel`, with what stands on the label and where, or the dies that would hold it. */
 export async function tryDraftLabel(
@@ -88,21 +105,31 @@ export async function tryDraftLabel(
     template,
   );
   const { unit, ...die } = stockDie;
-  const stock: Stock = { die, profile: profile.value, unit };
+  const look = only ? null : brandLook(complete.value.maker, profile.value, { file: record.file });
+  const told = [...stated, ...(look?.findings ?? []), ...artworkFindings(record, pack)];
+  if (hasErrors(told)) return refused(told);
+  const stock: Stock = {
+    die,
+    profile: profile.value,
+    unit,
+    ...(look?.layout && { brand: look.layout }),
+  };
   const { layout, remedies, diagnostics } = await tryLabel(model, fonts, stock);
   const findings = diagnostics.map(finding => ({ ...finding, at: finding.at ?? pack.at }));
-  if (!layout) return { ...refused([...stated, ...findings]), stock, remedies };
+  if (!layout) return { ...refused([...told, ...findings]), stock, remedies };
   const bytes = await writePdf(layout.document, fonts, {
     kind: 'label',
     version: VERSION,
     copy: copyMark(product, 'distribution'),
     ...(output && { iccProfile: output }),
+    ...(look?.ink && { brand: look.ink }),
   });
   const { safeZone, xHeight, pictogram } = stock.profile;
   const found = await preflight(bytes, {
     kind: 'label',
     dieInk: model.panel ? undefined : 'CutContour',
     pdfx4: output !== undefined,
+    ...(look?.ink && { brand: look.ink }),
     geometry: {
       safe: safeZone.value,
       xHeight: xHeight.minimum,
@@ -113,5 +140,5 @@ export async function tryDraftLabel(
   if (hasErrors(found))
     throw new Error(`preflight of the label: ${found.map(({ message }) => message).join('; ')}`);
   const facts = labelFacts(model, layout, stock, fonts);
-  return { bytes, facts, stock, remedies: null, diagnostics: [...stated, ...findings, ...found] };
+  return { bytes, facts, stock, remedies: null, diagnostics: [...told, ...findings, ...found] };
 }

@@ -37,6 +37,7 @@ const schema = z.strictObject({
   }),
   barCode: z.strictObject({ environment: z.enum(['retail', 'general-distribution']), source: text }),
   lotWindow: z.strictObject({ minimum: size, largest: size, source: text }),
+  inkLimit: z.strictObject({ value: length, source: text }),
   taper: z.strictObject({ most: allowance, source: text }),
   rule: z.strictObject({ thin: length, heavy: length, source: text }),
 });
@@ -66,6 +67,8 @@ export interface PressProfile {
   };
   readonly barCode: Sourced & { readonly environment: 'retail' | 'general-distribution' };
   readonly lotWindow: Sourced & { readonly minimum: Size; readonly largest: Size };
+  /** Most ink on one place, in percent of all inks together. */
+  readonly inkLimit: Sourced & { readonly value: number };
   /** By how much the places of the upper and lower edge of a straight label may differ in length. */
   readonly taper: Sourced & { readonly most: number };
   readonly rule: Sourced & { readonly thin: number; readonly heavy: number };
@@ -82,6 +85,8 @@ export interface Stock {
   readonly profile: PressProfile;
   /** In which people gave the size of the die; advice comes back in it. Default mm. */
   readonly unit?: LengthUnit;
+  /** The head of the label is a band in the maker's color, and its words in this ink. */
+  readonly brand?: { readonly words: 'black' | 'white' };
 }
 
 /** Validates a press profile; a wrong one is a finding, not a defect. */

@@ -18,7 +18,7 @@ import { pdfua1Faults } from './conformance/pdfua1.ts';
 import { pdfx4Faults } from './conformance/pdfx4.ts';
 import { pageContent } from './content.ts';
 import { EmbeddedFonts } from './font.ts';
-import { DIE_SPACE, overprintStates, registerDieInk } from './ink.ts';
+import { BRAND_SPACE, DIE_SPACE, overprintStates, registerBrandInk, registerDieInk } from './ink.ts';
 import { labelLayers } from './layer.ts';
 import { contentId, type Metadata, pdfDate, writeInfo, writeXmp } from './metadata.ts';
 import { writeOutline } from './outline.ts';
@@ -49,16 +49,17 @@ const addPressResources = (
   catalog: PDFDict,
   resources: PDFDict,
   profile: LabelProfile,
-  uses: { readonly die: boolean; readonly draft: boolean },
+  uses: { readonly die: boolean; readonly draft: boolean; readonly brand: boolean },
 ): void => {
   resources.set(PDFName.of('ExtGState'), context.obj(overprintStates(context)));
   if (profile.iccProfile)
     catalog.set(PDFName.of('OutputIntents'), context.obj([writeOutputIntent(context, profile.iccProfile)]));
-  if (uses.die)
-    resources.set(
-      PDFName.of('ColorSpace'),
-      context.obj({ [DIE_SPACE]: registerDieInk(context, profile.die?.ink) }),
-    );
+  const brand = uses.brand && registerBrandInk(context, profile.brand);
+  const spaces = {
+    ...(uses.die && { [DIE_SPACE]: registerDieInk(context, profile.die?.ink) }),
+    ...(brand && { [BRAND_SPACE]: brand }),
+  };
+  if (Object.keys(spaces).length > 0) resources.set(PDFName.of('ColorSpace'), context.obj(spaces));
   if (!uses.die && !uses.draft) return;
   const { groups, properties } = labelLayers(context, uses, profile.die);
   resources.set(PDFName.of('Properties'), context.obj({ ...groups }));
@@ -125,7 +126,8 @@ export const writePdf = async (
   const catalog = context.obj({ Type: 'Catalog', Pages: treeRef });
   const resources = context.obj({ Font: Object.fromEntries(embedded.embed(context)) });
   const on = (name: LayerName) => frames.some(({ items }) => items.some(({ layer }) => layer === name));
-  const uses = { die: on('die'), draft: on('draft') };
+  const brand = frames.some(({ items }) => items.some(item => item.kind === 'path' && item.fill === 'brand'));
+  const uses = { die: on('die'), draft: on('draft'), brand };
   if (profile.kind === 'label') addPressResources(context, catalog, resources, profile, uses);
   const resourcesRef = context.register(resources);
   for (const [index, frame] of frames.entries()) {

@@ -1,16 +1,14 @@
 import type { Diagnostic } from '../report/diagnostic.ts';
 import { finding } from './_finding.ts';
 import { asNumber, asText, entry, members } from './_objects.ts';
+import { isText, PRACTICE, quote, TOLERANCE } from './_placing.ts';
 import { depthIn, type Extent, overlap, type Point } from './_shapes.ts';
+import { checkGround, checkStrips, isGround } from './ground.ts';
 import type { PageMarks, PaintedMark } from './page-marks.ts';
 import { type PlacedMark, placedMarks } from './placed-marks.ts';
 import type { LabelPreflight } from './profile.ts';
 import symbols from './quiet-zones.json' with { type: 'json' };
 
-const TOLERANCE = 0.005;
-const PRACTICE = 'common practice of label printers';
-
-const quote = ({ text }: PlacedMark): string => (text === '' ? 'a path' : `"${text.trim()}"`);
 const millimetres = (length: number): string => `${Math.max(0, length).toFixed(2)} mm`;
 
 /** The notice that a label is a draft lies on a layer of its own and over everything. */
@@ -19,7 +17,6 @@ const isDraft = ({ inside }: PaintedMark): boolean =>
 const isDie = ({ stroke, fill }: PaintedMark, ink: string | undefined): boolean =>
   ink !== undefined && (stroke.ink === ink || fill.ink === ink);
 const inFigure = ({ inside }: PaintedMark): boolean => inside.some(({ tag }) => tag === 'Figure');
-const isText = ({ mark }: PlacedMark): boolean => mark.paints.includes('text');
 
 const cornersOf = ([left, bottom, right, top]: Extent): readonly Point[] => [
   [left, bottom],
@@ -54,15 +51,6 @@ const checkOutline = (marks: readonly PlacedMark[], cut: readonly Point[], safe:
       ];
     return [];
   });
-
-const STRIPS = { fold: 'over a fold', overlap: 'in the strip that the other end covers' } as const;
-
-const checkStrips = (marks: readonly PlacedMark[], strips: NonNullable<Sizes['clear']>): Diagnostic[] =>
-  strips.flatMap(({ what, from, to }) =>
-    marks
-      .filter(({ extent }) => Math.min(extent[2], to) - Math.max(extent[0], from) > TOLERANCE)
-      .map(placed => finding(`on-the-${what}`, `${quote(placed)} stands ${STRIPS[what]}`, PRACTICE)),
-  );
 
 /** A stroked rectangle is the window that the coder prints into. */
 const isWindow = ({ mark, outlines }: PlacedMark): boolean =>
@@ -211,15 +199,23 @@ type Sizes = NonNullable<LabelPreflight['geometry']>;
  * Checks where things stand on a label: inside the real outline by the press's distance, nothing in the window for the
  * lot or in a quiet zone, nothing over anything else, type and pictograms no smaller than they may be.
  */
-export function checkPlacing(page: PageMarks, { dieInk, geometry }: LabelPreflight): Diagnostic[] {
+export function checkPlacing(page: PageMarks, { dieInk, brand, geometry }: LabelPreflight): Diagnostic[] {
   if (!geometry) return [];
   const all = placedMarks(page);
   const cut = all.find(({ mark }) => isDie(mark, dieInk))?.outlines[0] ?? trimOf(page);
   const printed = all.filter(({ mark }) => !isDie(mark, dieInk));
   const artwork = printed.filter(({ mark }) => !isDraft(mark));
+  const ink = artwork.filter(({ mark }) => !isGround(mark, brand));
   return [
-    ...(cut ? checkOutline(printed, cut, geometry.safe) : []),
-    ...checkStrips(artwork, geometry.clear ?? []),
+    ...(cut
+      ? checkOutline(
+          printed.filter(({ mark }) => !isGround(mark, brand)),
+          cut,
+          geometry.safe,
+        )
+      : []),
+    ...checkGround(page, artwork, brand),
+    ...checkStrips(ink, geometry.clear ?? []),
     ...checkWindows(artwork),
     ...checkQuietZones(artwork, cut),
     ...checkOverlaps(artwork),

@@ -77,6 +77,7 @@ interface Bench {
   readonly fonts: FontLibrary;
   readonly outline: Outline;
   readonly round: boolean;
+  readonly words: 'black' | 'white';
 }
 
 const compose = (
@@ -86,8 +87,9 @@ const compose = (
   display: Display,
   aside: Millimetres = 0,
 ): Composition | null => {
-  const { parts, fonts, outline, round } = bench;
-  const making: Making = { parts, fonts, measures, display, centred: round && plan.kind === 'bands' };
+  const { parts, fonts, outline, round, words } = bench;
+  const centred = round && plan.kind === 'bands';
+  const making: Making = { parts, fonts, measures, display, words, centred };
   const keep = { margin: measures.margin, safe: parts.profile.safeZone.value, aside };
   const room = roomOf(outline, keep, round);
   return plan.kind === 'bands' ? bands(making, room, plan.band) : panels(making, room, plan.grid);
@@ -95,7 +97,7 @@ const compose = (
 
 const benchOf = (parts: Parts, stock: Stock, fonts: FontLibrary): Bench => {
   const outline = outlineOf(stock.die);
-  return { parts, fonts, outline, round: isRound(outline) };
+  return { parts, fonts, outline, round: isRound(outline), words: stock.brand?.words ?? 'black' };
 };
 
 /** Whether the parts cover more than the die has inside the margin; a round one has less than its sides multiplied. */

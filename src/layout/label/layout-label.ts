@@ -12,6 +12,7 @@ import { snapFrame } from '../snap.ts';
 import type { Die, PressProfile, Stock } from '../stock.ts';
 import type { BarCode } from './bar-code-block.ts';
 import type { Area, Sheet } from './box.ts';
+import { brandBand } from './brand-band.ts';
 import { type LabelContent, labelContent } from './content.ts';
 import { draftMark } from './draft-mark.ts';
 import { findings } from './findings.ts';
@@ -78,7 +79,7 @@ export async function tryLabel(model: LabelModel, fonts: FontLibrary, stock: Sto
       return { layout: null, remedies: larger, diagnostics: [tooSmall(model, stock, larger), ...found] };
     }
     const sheet = draw(fitted);
-    const document = paged(model, sheet, content, stock, fonts);
+    const document = paged(model, sheet, fitted, content, stock, fonts);
     const layout = { document, areas: sheet.areas, fitted, content, profile: stock.profile, barCode };
     return { layout, remedies: null, diagnostics: found };
   } catch (error) {
@@ -120,14 +121,18 @@ function draw({ composition }: Fitted): Sheet {
 function paged(
   model: LabelModel,
   sheet: Sheet,
+  fitted: Fitted,
   content: LabelContent,
   stock: Stock,
   fonts: FontLibrary,
 ): PagedDocument {
   const { die, profile } = stock;
   const mark = content.sections.find(({ role }) => role === 'draft');
+  const draft = mark ? draftMark(mark, stock, sheet, fonts) : { under: [], over: [] };
   const items = [
-    ...(mark ? draftMark(mark, die, profile, sheet, fonts) : []),
+    ...draft.under,
+    ...brandBand(sheet, fitted, stock),
+    ...draft.over,
     ...inReadingOrder(sheet.items, content.root),
     ...(model.panel ? [] : [dieLine(die, profile)]),
   ];
