@@ -25,10 +25,13 @@ export interface Fitted {
 }
 
 /** What fits in the search for the size of text. */
-const PLAIN: Display = { name: 5.4, reserve: 5.4, pictogram: 1, gap: 1, bars: 1, turn: false };
+const PLAIN: Display = { name: 4.1, reserve: 4.1, pictogram: 1, gap: 1, bars: 1, turn: false };
 
 /** Where the least text is at stake, the name may take less, whatever its length. */
-const COMPACT: Display = { ...PLAIN, name: 3, reserve: 3 };
+const COMPACT: Display = { ...PLAIN, name: 1.6, reserve: 1.6 };
+
+/** A name of two lines; tried first among the looks at a size, never in the search for the size. */
+const ROOMY: Display = { ...PLAIN, name: 5.4, reserve: 5.4 };
 
 /** Parts of the target size of bars that are tried. */
 const BARS = [1, 0.9, 0.8] as const;
@@ -130,11 +133,11 @@ export function bestFit(parts: Parts, stock: Stock, fonts: FontLibrary): Fitted 
     if (tooMuch(bench, measures)) continue;
     // Below the preferred size, room counts for more than looks.
     const anyhow = xHeight < preferred;
-    const displays = anyhow ? [PLAIN, COMPACT] : [PLAIN];
+    const displays = anyhow ? [ROOMY, PLAIN, COMPACT] : [ROOMY, PLAIN];
     const ways = waysAt(bench, plans, measures, { display: loosest(parts, displays.at(-1)!), anyhow });
     if (ways.length === 0) continue;
-    for (const display of displays)
-      for (const turn of parts.barCode ? ([false, true] as const) : [false]) {
+    for (const turn of parts.barCode ? ([false, true] as const) : [false])
+      for (const display of displays) {
         const found = bestOf(bench, ways, measures, { display: { ...display, turn }, anyhow });
         if (found) return enlarged(bench, found);
       }
@@ -200,7 +203,7 @@ function bestOf(bench: Bench, ways: readonly Way[], measures: Measures, wanted: 
 
 /** Enlargements that are tried where space is left over, most first: pictograms, then name, then distances. */
 const PICTOGRAMS = [3, 2.6, 2.3, 2, 1.8, 1.6, 1.45, 1.3, 1.2, 1.1, 1];
-const NAMES = [10, 8, 6.6, 5.4, 4.2, 3];
+const NAMES = [10, 8, 6.6, 5.4, 4.1, 3];
 const GAPS = [2.6, 2.2, 1.9, 1.6, 1.4, 1.2, 1];
 
 function enlarged(bench: Bench, fitted: Fitted): Fitted {
