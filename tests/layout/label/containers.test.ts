@@ -1,6 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { labelDocument } from '../../../src/document/label.ts';
 import { loadTemplate } from '../../../src/document/template.ts';
+import { readTemplate } from '../../../src/environment/package-files.ts';
 import { taperOf } from '../../../src/layout/die/taper.ts';
 import { tryLabel } from '../../../src/layout/label/layout-label.ts';
 import type { Pack } from '../../../src/record/product-record.ts';
@@ -22,7 +23,7 @@ const trial = async (
   const input = sampleInput(options);
   const model = labelDocument(
     { ...input, pack: { ...input.pack, ...change } },
-    await loadTemplate(new URL('../../../templates', import.meta.url).pathname, 'labels/us-workplace.hbs'),
+    await loadTemplate(readTemplate, 'labels/us-workplace.hbs'),
   );
   return tryLabel(model, fonts, await sampleStock(width, height));
 };
