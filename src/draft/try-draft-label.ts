@@ -13,10 +13,12 @@ import { DEFAULT_DIE } from '../pdf/profile.ts';
 import { writePdf } from '../pdf/write.ts';
 import { preflight } from '../preflight/preflight.ts';
 import { completeRecord } from '../record/complete.ts';
+import type { Pack, ProductRecord } from '../record/product-record.ts';
 import { type Diagnostic, hasErrors } from '../report/diagnostic.ts';
 import type { FontLibrary } from '../text/glyph-run.ts';
 import { VERSION } from '../version.ts';
 import type { Words } from '../words/words.ts';
+import { brandLook } from './brand-look.ts';
 import { packNumberDoubts } from './check-packs.ts';
 import { claimFindings } from './claim-findings.ts';
 import type { ClassifiedProduct } from './classified-product.ts';
@@ -60,6 +62,21 @@ function dieOf({ pack, only, size }: LabelOptions): PackDie | null {
   }
   return pack.label;
 }
+
+/** Artwork of the record is never dropped in silence. */
+const artworkFindings = ({ copy }: ProductRecord, pack: Pack): readonly Diagnostic[] =>
+  copy.artwork
+    ? [
+        {
+          code: 'artwork-not-placed',
+          severity: 'warning',
+          message: `the artwork ${copy.artwork.file} is not placed under the label`,
+          hint: 'make the regulated panel by itself with --only precautions --size, and place it in the artwork',
+          path: 'copy.artwork',
+          at: pack.at,
+        },
+      ]
+    : [];
 
 /** As `draftLabel`, with what stands on the label and where, or the dies that would hold it. */
 export async function tryDraftLabel(
@@ -107,30 +124,35 @@ export async function tryDraftLabel(
     },
     template,
   );
-  const { press } = complete.value.maker;
-  const die = cutOf(press);
+  const { maker } = complete.value;
+  const die = cutOf(maker.press);
   const dieInk = die.ink ?? DEFAULT_DIE.ink;
+  const onPress = target === 'press';
+  const look = only || !onPress ? null : brandLook(maker, profile.value, { file: record.file });
+  const said = [...stated, ...(look?.findings ?? []), ...artworkFindings(record, pack)];
+  if (hasErrors(said)) return refused(said);
   const jobLine = (made: Stock) =>
     words.jobLine(made, model.title, [dieInk, ...(model.panel ? [] : [CODER_INK])]);
-  const stock = labelStock(stockDie, profile.value, press, {
-    target,
-    jobLine: marks && !only ? jobLine : null,
-  });
+  const stock: Stock = {
+    ...labelStock(stockDie, profile.value, maker.press, { target, jobLine: marks && !only ? jobLine : null }),
+    ...(look?.layout && { brand: look.layout }),
+  };
   const { layout, remedies, diagnostics } = await tryLabel(model, fonts, stock);
   const findings = diagnostics.map(finding => ({ ...finding, at: finding.at ?? pack.at }));
-  if (!layout) return { ...refused([...stated, ...findings]), stock, remedies };
+  if (!layout) return { ...refused([...said, ...findings]), stock, remedies };
   const common = { version: VERSION, copy: copyMark(product, 'distribution') };
+  const brand = look?.ink && { brand: look.ink };
   const bytes = await writePdf(
     layout.document,
     fonts,
-    target === 'press'
-      ? { ...common, kind: 'label', die, ...(output && { iccProfile: output }) }
+    onPress
+      ? { ...common, kind: 'label', die, ...(output && { iccProfile: output }), ...brand }
       : { ...common, kind: 'printer' },
   );
-  const found = await preflight(
-    bytes,
-    labelPreflight(stock, model.panel ? undefined : dieInk, output !== undefined),
-  );
+  const found = await preflight(bytes, {
+    ...labelPreflight(stock, model.panel ? undefined : dieInk, output !== undefined),
+    ...brand,
+  });
   if (hasErrors(found))
     throw new Error(`preflight of the label: ${found.map(({ message }) => message).join('; ')}`);
   const facts = labelFacts(model, layout, stock, fonts);
@@ -144,6 +166,6 @@ export async function tryDraftLabel(
     facts,
     stock,
     remedies: null,
-    diagnostics: [...stated, ...findings, ...told, ...found],
+    diagnostics: [...said, ...findings, ...told, ...found],
   };
 }

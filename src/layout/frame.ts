@@ -3,9 +3,9 @@ import type { GlyphRun } from '../text/glyph-run.ts';
 
 /**
  * Inks that a page may use; `die` is the spot colour of the cut line, `coder` that of the window of a coder, `grey` a tint of black dark enough for text,
- * `tint` one light enough for a ground behind text.
+ * `tint` one light enough for a ground behind text, `brand` the maker's color.
  */
-export type Ink = 'black' | 'red' | 'white' | 'die' | 'coder' | 'grey' | 'tint';
+export type Ink = 'black' | 'red' | 'white' | 'die' | 'coder' | 'grey' | 'tint' | 'brand';
 
 /**
  * Layer on which an item lies: artwork, the notice that a label is a draft, the mark for the eye of the labeler, the

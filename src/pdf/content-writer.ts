@@ -67,7 +67,7 @@ export class ContentWriter {
   }
 
   #ink(use: 'fill' | 'stroke', ink: Ink): void {
-    this.#set(use, inkOperators(this.#profile.kind, ink)[use]);
+    this.#set(use, inkOperators(this.#profile, ink)[use]);
   }
 
   texts(items: readonly TextItem[], spaced: ReadonlySet<TextItem>): void {

@@ -18,7 +18,15 @@ import { pdfua1Faults } from './conformance/pdfua1.ts';
 import { pdfx4Faults } from './conformance/pdfx4.ts';
 import { pageContent } from './content.ts';
 import { EmbeddedFonts } from './font.ts';
-import { CODER_INK, CODER_SPACE, DIE_SPACE, overprintStates, registerSpotInk } from './ink.ts';
+import {
+  BRAND_SPACE,
+  CODER_INK,
+  CODER_SPACE,
+  DIE_SPACE,
+  overprintStates,
+  registerBrandInk,
+  registerSpotInk,
+} from './ink.ts';
 import { type LayerUse, labelLayers } from './layer.ts';
 import { contentId, type Metadata, pdfDate, writeInfo, writeXmp } from './metadata.ts';
 import { writeOutline } from './outline.ts';
@@ -49,17 +57,19 @@ const addPressResources = (
   catalog: PDFDict,
   resources: PDFDict,
   profile: LabelProfile,
-  uses: LayerUse,
+  uses: LayerUse & { readonly brand: boolean },
 ): void => {
   resources.set(PDFName.of('ExtGState'), context.obj(overprintStates(context)));
   if (profile.iccProfile)
     catalog.set(PDFName.of('OutputIntents'), context.obj([writeOutputIntent(context, profile.iccProfile)]));
+  const brand = uses.brand && registerBrandInk(context, profile.brand);
   const spaces = {
     ...(uses.die && { [DIE_SPACE]: registerSpotInk(context, profile.die?.ink) }),
     ...(uses.coder && { [CODER_SPACE]: registerSpotInk(context, CODER_INK, [1, 0, 0, 0]) }),
+    ...(brand && { [BRAND_SPACE]: brand }),
   };
-  if (uses.die || uses.coder) resources.set(PDFName.of('ColorSpace'), context.obj(spaces));
-  if (!Object.values(uses).some(Boolean)) return;
+  if (Object.keys(spaces).length > 0) resources.set(PDFName.of('ColorSpace'), context.obj(spaces));
+  if (!uses.die && !uses.coder && !uses.draft && !uses.eyeMark) return;
   const { groups, properties } = labelLayers(context, uses, profile.die);
   resources.set(PDFName.of('Properties'), context.obj({ ...groups }));
   catalog.set(PDFName.of('OCProperties'), properties);
@@ -125,7 +135,8 @@ export const writePdf = async (
   const catalog = context.obj({ Type: 'Catalog', Pages: treeRef });
   const resources = context.obj({ Font: Object.fromEntries(embedded.embed(context)) });
   const on = (name: LayerName) => frames.some(({ items }) => items.some(({ layer }) => layer === name));
-  const uses = { die: on('die'), draft: on('draft'), eyeMark: on('eye-mark'), coder: on('coder') };
+  const brand = frames.some(({ items }) => items.some(item => item.kind === 'path' && item.fill === 'brand'));
+  const uses = { die: on('die'), draft: on('draft'), eyeMark: on('eye-mark'), coder: on('coder'), brand };
   if (profile.kind === 'label') addPressResources(context, catalog, resources, profile, uses);
   const resourcesRef = context.register(resources);
   for (const [index, frame] of frames.entries()) {

@@ -14,3 +14,7 @@ export const cornersOf = ([left, bottom, right, top]: Extent): readonly Point[] 
   [right, top],
   [left, top],
 ];
+
+export const PRACTICE = 'common practice of label printers';
+
+export const isText = ({ mark }: PlacedMark): boolean => mark.paints.includes('text');

@@ -2,15 +2,14 @@ import type { Diagnostic } from '../report/diagnostic.ts';
 import { finding } from './_finding.ts';
 import { asNumber, asText, entry, members } from './_objects.ts';
 import { depthIn, type Extent, extentOf, overlap, type Point } from './_shapes.ts';
-import { cornersOf, quote, TOLERANCE } from './_shown.ts';
+import { cornersOf, isText, PRACTICE, quote, TOLERANCE } from './_shown.ts';
+import { checkGround, checkStrips, isGround } from './ground.ts';
 import { isTechnical } from './inks.ts';
 import type { PageMarks, PaintedMark } from './page-marks.ts';
 import { type PlacedMark, placedMarks } from './placed-marks.ts';
 import { checkDots, checkFrames, isDeclared } from './printer-marks.ts';
 import type { LabelPreflight, PrinterLabel } from './profile.ts';
 import { checkQuietZones } from './quiet-zones.ts';
-
-const PRACTICE = 'common practice of label printers';
 
 const millimetres = (length: number): string => `${Math.max(0, length).toFixed(2)} mm`;
 
@@ -23,7 +22,6 @@ const onLayer = ({ inside }: PaintedMark, name: string): boolean =>
 const isDie = ({ stroke, fill }: PaintedMark, ink: string | undefined): boolean =>
   ink !== undefined && (stroke.ink === ink || fill.ink === ink);
 const inFigure = ({ inside }: PaintedMark): boolean => inside.some(({ tag }) => tag === 'Figure');
-const isText = ({ mark }: PlacedMark): boolean => mark.paints.includes('text');
 
 /** Corners of the stroke of a path lie half its width outside. */
 const reach = (placed: PlacedMark): readonly Point[] => {
@@ -51,15 +49,6 @@ const checkOutline = (marks: readonly PlacedMark[], cut: readonly Point[], safe:
       ];
     return [];
   });
-
-const STRIPS = { fold: 'over a fold', overlap: 'in the strip that the other end covers' } as const;
-
-const checkStrips = (marks: readonly PlacedMark[], strips: NonNullable<Sizes['clear']>): Diagnostic[] =>
-  strips.flatMap(({ what, from, to }) =>
-    marks
-      .filter(({ extent }) => Math.min(extent[2], to) - Math.max(extent[0], from) > TOLERANCE)
-      .map(placed => finding(`on-the-${what}`, `${quote(placed)} stands ${STRIPS[what]}`, PRACTICE)),
-  );
 
 /** A stroked rectangle is the window that the coder prints into. */
 const isWindow = ({ mark, outlines }: PlacedMark): boolean =>
@@ -199,21 +188,23 @@ export function checkPrinterPlacing(page: PageMarks, label: PrinterLabel): Diagn
  * Checks where things stand on a label: inside the real outline by the press's distance, nothing in the window for the
  * lot or in a quiet zone, nothing over anything else, type and pictograms no smaller than they may be.
  */
-export function checkPlacing(page: PageMarks, { dieInk, geometry }: LabelPreflight): Diagnostic[] {
+export function checkPlacing(page: PageMarks, { dieInk, brand, geometry }: LabelPreflight): Diagnostic[] {
   if (!geometry) return [];
   const all = placedMarks(page);
   const cut = all.find(({ mark }) => isDie(mark, dieInk))?.outlines[0] ?? trimOf(page);
   const printed = outsideBleed(page, all).filter(({ mark }) => !isDie(mark, dieInk) && !isTechnical(mark));
   const artwork = printed.filter(({ mark }) => !isDraft(mark));
+  const ink = artwork.filter(({ mark }) => !isGround(mark, brand));
   return [
     ...(cut
       ? checkOutline(
-          printed.filter(({ mark }) => !isEyeMark(mark)),
+          printed.filter(({ mark }) => !isEyeMark(mark) && !isGround(mark, brand)),
           cut,
           geometry.safe,
         )
       : []),
-    ...checkStrips(artwork, geometry.clear ?? []),
+    ...checkGround(page, artwork, brand),
+    ...checkStrips(ink, geometry.clear ?? []),
     ...checkWindows(artwork),
     ...checkQuietZones(artwork, cut),
     ...checkOverlaps(artwork),

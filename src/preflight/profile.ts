@@ -3,6 +3,8 @@ export interface LabelPreflight {
   readonly kind: 'label';
   /** Name of the spot ink of the cut line; undefined where the page has none (a panel to drop into artwork). */
   readonly dieInk?: string;
+  /** The maker's color, in percent of process inks or a spot ink: words that stand on it may be white. */
+  readonly brand?: { readonly cmyk: readonly number[]; readonly spot?: string };
   /** The file is meant to claim PDF/X-4; a claim is checked in any case. */
   readonly pdfx4?: boolean;
   /** What places and sizes are held against, in millimetres; without it they are not checked. */

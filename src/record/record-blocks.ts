@@ -105,10 +105,16 @@ export interface EuSupplier {
   }[];
 }
 
-/** A color for printing: process parts in percent, or red, green and blue of 0 to 255. */
+/** A color for printing: process parts in percent, a spot ink with parts that look like it, or red, green and blue of 0 to 255. */
 export type BrandColor =
   | {
       readonly kind: 'cmyk';
+      readonly parts: readonly [number, number, number, number];
+      readonly written: string;
+    }
+  | {
+      readonly kind: 'spot';
+      readonly name: string;
       readonly parts: readonly [number, number, number, number];
       readonly written: string;
     }

@@ -27,10 +27,13 @@ export interface Fitted {
 }
 
 /** What fits in the search for the size of text. */
-const PLAIN: Display = { name: 5.4, reserve: 5.4, pictogram: 1, gap: 1, bars: 1, turn: false };
+const PLAIN: Display = { name: 4.1, reserve: 4.1, pictogram: 1, gap: 1, bars: 1, turn: false };
 
 /** Where the least text is at stake, the name may take less, whatever its length. */
-const COMPACT: Display = { ...PLAIN, name: 3, reserve: 3 };
+const COMPACT: Display = { ...PLAIN, name: 1.6, reserve: 1.6 };
+
+/** A name of two lines; tried first among the looks at a size, never in the search for the size. */
+const ROOMY: Display = { ...PLAIN, name: 5.4, reserve: 5.4 };
 
 /** Parts of the target size of bars that are tried. */
 const BARS = [1, 0.9, 0.8] as const;
@@ -82,6 +85,7 @@ interface Bench {
   readonly outline: Outline;
   readonly round: boolean;
   readonly stock: Stock;
+  readonly words: 'black' | 'white';
   /** Parts of the target size of bars that are tried. */
   readonly bars: readonly number[];
 }
@@ -93,8 +97,9 @@ const compose = (
   display: Display,
   aside: Millimetres = 0,
 ): Composition | null => {
-  const { parts, fonts, outline, round } = bench;
-  const making: Making = { parts, fonts, measures, display, centred: round && plan.kind === 'bands' };
+  const { parts, fonts, outline, round, words } = bench;
+  const centred = round && plan.kind === 'bands';
+  const making: Making = { parts, fonts, measures, display, words, centred };
   const keep = { margin: measures.margin, safe: parts.profile.safeZone.value, aside };
   const room = besideFixed(roomOf(outline, keep, round), bench.stock, measures.gap);
   return plan.kind === 'bands' ? bands(making, room, plan.band) : panels(making, room, plan.grid);
@@ -102,7 +107,8 @@ const compose = (
 
 const benchOf = (parts: Parts, stock: Stock, fonts: FontLibrary): Bench => {
   const outline = outlineOf(stock.die);
-  return { parts, fonts, outline, round: isRound(outline), stock, bars: BARS };
+  const words = stock.brand?.words ?? 'black';
+  return { parts, fonts, outline, round: isRound(outline), stock, words, bars: BARS };
 };
 
 /** Whether the parts cover more than the die has inside the margin; a round one has less than its sides multiplied. */
@@ -145,11 +151,11 @@ function bestWith(base: Omit<Bench, 'bars'>, bars: readonly number[]): Fitted | 
     if (tooMuch(bench, measures)) continue;
     // Below the preferred size, room counts for more than looks.
     const anyhow = xHeight < preferred;
-    const displays = anyhow ? [PLAIN, COMPACT] : [PLAIN];
+    const displays = anyhow ? [ROOMY, PLAIN, COMPACT] : [ROOMY, PLAIN];
     const ways = waysAt(bench, plans, measures, { display: loosest(bench, displays.at(-1)!), anyhow });
     if (ways.length === 0) continue;
-    for (const display of displays)
-      for (const turn of parts.barCode ? ([false, true] as const) : [false]) {
+    for (const turn of parts.barCode ? ([false, true] as const) : [false])
+      for (const display of displays) {
         const found = bestOf(bench, ways, measures, { display: { ...display, turn }, anyhow });
         if (found) return enlarged(bench, found);
       }
@@ -215,7 +221,7 @@ function bestOf(bench: Bench, ways: readonly Way[], measures: Measures, wanted: 
 
 /** Enlargements that are tried where space is left over, most first: pictograms, then name, then distances. */
 const PICTOGRAMS = [3, 2.6, 2.3, 2, 1.8, 1.6, 1.45, 1.3, 1.2, 1.1, 1];
-const NAMES = [10, 8, 6.6, 5.4, 4.2, 3];
+const NAMES = [10, 8, 6.6, 5.4, 4.1, 3];
 const GAPS = [2.6, 2.2, 1.9, 1.6, 1.4, 1.2, 1];
 
 function enlarged(bench: Bench, fitted: Fitted): Fitted {

@@ -12,6 +12,7 @@ import { snapFrame } from '../snap.ts';
 import type { Die, PressProfile, Stock } from '../stock.ts';
 import { type BarCode, factsOfSize, orientations } from './bar-code-sizes.ts';
 import { type Area, rectangle, type Sheet } from './box.ts';
+import { brandBand } from './brand-band.ts';
 import { type LabelContent, labelContent } from './content.ts';
 import { draftMark } from './draft-mark.ts';
 import { encodeBarCode } from './encode-bar-code.ts';
@@ -90,7 +91,7 @@ export async function tryLabel(model: LabelModel, fonts: FontLibrary, stock: Sto
     const sheet = draw(fitted);
     const { areas } = sheet;
     sheet.items.push(...fixedMarks(pictograms, stock));
-    const document = paged(model, sheet, content, stock, fonts);
+    const document = paged(model, sheet, fitted, content, stock, fonts);
     const shown = whole.placed.hazard?.pictograms.length ?? 0;
     found.push(...frameFindings(areas, pictograms, shown, stock));
     const barCodeFacts = barCode ? sizeOf(barCode, fitted, areas) : [];
@@ -126,14 +127,18 @@ function draw({ composition }: Fitted): Sheet {
 function paged(
   model: LabelModel,
   sheet: Sheet,
+  fitted: Fitted,
   content: LabelContent,
   stock: Stock,
   fonts: FontLibrary,
 ): PagedDocument {
   const { die, profile } = stock;
   const mark = content.sections.find(({ role }) => role === 'draft');
+  const draft = mark ? draftMark(mark, model.notices, stock, sheet, fonts) : { under: [], over: [] };
   const items = [
-    ...(mark ? draftMark(mark, model.notices, stock, sheet, fonts) : []),
+    ...draft.under,
+    ...brandBand(sheet, fitted, stock),
+    ...draft.over,
     ...inReadingOrder(sheet.items, content.root),
     ...(model.panel || profile.dpi !== undefined ? [] : technical(sheet.areas, stock, fonts)),
   ];

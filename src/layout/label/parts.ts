@@ -38,9 +38,9 @@ export function partsOf(
 
 /** How generously the parts are set where there is room. */
 export interface Display {
-  /** Height that product name and tagline may take, in times the size of running text. */
+  /** Height that the product name may take, in times the size of running text. */
   readonly name: number;
-  /** Height that is kept for them, be the name long or short, in times the size of running text. */
+  /** Height that is kept for the name, be it long or short, in times the size of running text. */
   readonly reserve: number;
   /** Times the least pictogram at the size of text. */
   readonly pictogram: number;
@@ -58,6 +58,8 @@ export interface Making extends Setting {
   readonly display: Display;
   /** Lines are centred, as suits a die without straight sides. */
   readonly centred: boolean;
+  /** Ink of name and tagline. */
+  readonly words: 'black' | 'white';
 }
 
 /** The distance between sections. */
