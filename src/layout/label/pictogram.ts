@@ -26,7 +26,8 @@ export function readOutline(path: string): readonly Segment[] {
 
 const outlines = new Map<string, readonly Segment[]>();
 
-function outline(code: string): readonly Segment[] {
+/** The symbol of a pictogram in a square of 1000 a side. @throws RangeError where none is known for the code */
+export function outlineOf(code: string): readonly Segment[] {
   const known = outlines.get(code);
   if (known) return known;
   const path = PATHS.get(code);
@@ -56,7 +57,7 @@ export function pictogramBox({ code, tag }: PictogramFigure, size: Millimetres, 
     const half = size / 2;
     const inner = half - frame * size * Math.SQRT2;
     const factor = size / VIEW_BOX;
-    const symbol = outline(code).map(segment =>
+    const symbol = outlineOf(code).map(segment =>
       segment.map(part => (typeof part === 'number' ? part * factor : part)),
     ) as unknown as readonly Segment[];
     const items: FrameItem[] = [

@@ -1,7 +1,7 @@
-import groupFile from '../../../hazard-data/reactivity/groups.json' with { type: 'json' };
-import pairFile from '../../../hazard-data/reactivity/pairs.json' with { type: 'json' };
-import type { PhysicalForm } from '../../record/product-record.ts';
-import type { Ingredient } from '../ingredient.ts';
+import groupFile from '../../hazard-data/reactivity/groups.json' with { type: 'json' };
+import pairFile from '../../hazard-data/reactivity/pairs.json' with { type: 'json' };
+import type { PhysicalForm } from '../record/product-record.ts';
+import type { Ingredient } from './ingredient.ts';
 
 /** A group of constituents that react alike: by CAS number, by hazard class, or water. */
 export interface ReactiveGroup {
@@ -100,7 +100,12 @@ function groupsByName(written: string): readonly string[] {
 }
 
 /** Groups of a constituent: by CAS number, by name where it has none, by hazard class. */
-export function groupsOf({ cas, name, water, data }: Ingredient): ReadonlySet<string> {
+export function groupsOf({
+  cas,
+  name,
+  water,
+  data,
+}: Pick<Ingredient, 'cas' | 'name' | 'water' | 'data'>): ReadonlySet<string> {
   const found = new Set(cas ? byCas.get(cas) : groupsByName(name));
   if (water) for (const { id } of waterGroups) found.add(id);
   for (const { hazardClass } of data.hazards) for (const id of byClass.get(hazardClass) ?? []) found.add(id);
