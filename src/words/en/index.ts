@@ -6,6 +6,7 @@ import { because } from './because.ts';
 import { cites } from './cites.ts';
 import { claim } from './claims.ts';
 import { source, values } from './constituents.ts';
+import { dutyLine } from './duties.ts';
 import { purpose, purposes, workplaceWords } from './purposes.ts';
 import { readings } from './readings.ts';
 import { review } from './review.ts';
@@ -32,6 +33,7 @@ export const en: Words = {
   batch,
   statements,
   claim,
+  duty: dutyLine,
   purpose,
   purposes,
   workplaceWords,
