@@ -181,7 +181,9 @@ function listingDuties(product: ClassifiedProduct): Duty[] {
   ): Duty => ({ id: 'listing', state: value === null ? 'due' : 'met', cite, item: of, pack, value });
   const complete = completeRecord(record).ok;
   const transport =
-    answer.answer === 'undecided' ? null : (basicDescription(answer) ?? answer.answer.replace('-', ' '));
+    answer.answer === 'undecided'
+      ? null
+      : (basicDescription(answer, answer.reportable) ?? answer.answer.replace('-', ' '));
   return [
     item('sheet', complete ? 'sds.pdf' : null, '29 CFR 1910.1200(g)'),
     item('sheet-date', record.revised, '29 CFR 1910.1200 App. D, section 16'),
