@@ -1,13 +1,13 @@
 import type { BatchSize } from '../batch/batch-size.ts';
 import { type BatchTicket, batchGrams, batchTicket } from '../batch/ticket.ts';
 import { fillPage } from '../document/template.ts';
+import { readTemplate } from '../environment/package-files.ts';
 import { layoutRawMaterials } from '../layout/case/raw-material-label.ts';
 import { dpiOf, type PrinterName } from '../layout/case/thermal-stock.ts';
 import { writePdf } from '../pdf/write.ts';
 import { preflight } from '../preflight/preflight.ts';
 import { show } from '../quantity/print.ts';
 import type { ProductRecord } from '../record/product-record.ts';
-import { packagePath } from '../reference/package-files.ts';
 import { type Diagnostic, fail, hasErrors, type Outcome, succeed } from '../report/diagnostic.ts';
 import type { FontLibrary } from '../text/glyph-run.ts';
 import { MissingGlyphError } from '../text/missing-glyph.ts';
@@ -89,7 +89,7 @@ function ticketPage(product: ClassifiedProduct, ticket: BatchTicket, options: Ba
   const without = ticket.steps
     .filter(({ material }) => !material.density)
     .map(({ material }) => material.name);
-  return fillPage(packagePath('templates'), 'batch/ticket.hbs', {
+  return fillPage(readTemplate, 'batch/ticket.hbs', {
     name,
     code,
     written: options.size.written,

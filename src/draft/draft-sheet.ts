@@ -8,13 +8,13 @@ import {
   transportQuestions,
 } from '../document/sheet.ts';
 import { loadTemplate } from '../document/template.ts';
+import { readPackageFile, readTemplate } from '../environment/package-files.ts';
 import type { Attachment } from '../layout/frame.ts';
 import { layoutSheet, type PaperName } from '../layout/sheet/layout-sheet.ts';
 import { writePdf } from '../pdf/write.ts';
 import { preflight } from '../preflight/preflight.ts';
 import { completeRecord } from '../record/complete.ts';
 import { openExposure } from '../reference/exposure/open-exposure.ts';
-import { packagePath, readPackageFile } from '../reference/package-files.ts';
 import { openRegulatory } from '../reference/regulatory/open-regulatory.ts';
 import { type Diagnostic, fail, hasErrors, type Outcome, succeed } from '../report/diagnostic.ts';
 import type { FontLibrary } from '../text/glyph-run.ts';
@@ -79,7 +79,7 @@ export async function draftSheet(
   };
   const claims = claimFindings(input);
   if (hasErrors(claims)) return fail(...claims);
-  const template = await loadTemplate(packagePath('templates'), `sheets/${reference.basis.id}.hbs`);
+  const template = await loadTemplate(readTemplate, `sheets/${reference.basis.id}.hbs`);
   const model = sheetDocument(input, template);
   const copy = copyMark(product, 'distribution');
   const json = `${JSON.stringify(sheetJson(input, copy), null, 2)}\n`;

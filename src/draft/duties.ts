@@ -1,6 +1,7 @@
 import { childResistant, type PackagedProduct, type PackagingFinding } from '../duties/child-resistant.ts';
 import type { Duty, DutyState } from '../duties/duty.ts';
 import { type CountedAs, volatileContent } from '../duties/voc.ts';
+import { readPackageFile } from '../environment/package-files.ts';
 import { Exact } from '../quantity/exact.ts';
 import { readMeasure } from '../quantity/measure.ts';
 import { completeRecord } from '../record/complete.ts';
@@ -8,7 +9,6 @@ import type { Pack } from '../record/product-record.ts';
 import type { Voc } from '../record/record-blocks.ts';
 import { childResistantRules } from '../reference/duties/child-resistant-data.ts';
 import { vocData } from '../reference/duties/voc-data.ts';
-import { readPackageFile } from '../reference/package-files.ts';
 import { openRegulatory } from '../reference/regulatory/open-regulatory.ts';
 import { basicDescription } from '../transport/answer.ts';
 import type { ClassifiedProduct } from './classified-product.ts';

@@ -3,6 +3,7 @@ import { looksLikeLotCode, lotCode, MOST_BATCHES, readLotCode } from '../../batc
 import { batchJson } from '../../draft/batch-json.ts';
 import { draftBatch } from '../../draft/draft-batch.ts';
 import { PRINTER_NAMES, type PrinterName } from '../../layout/case/thermal-stock.ts';
+import { usual } from '../../reference/basis.ts';
 import { type Diagnostic, hasErrors } from '../../report/diagnostic.ts';
 import { renderJson } from '../../report/render.ts';
 import { loadFonts } from '../../text/font-library.ts';
@@ -77,7 +78,7 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
     return exit.notMet;
   }
   const asOf = parsed.text('as-of') ?? io.today;
-  const product = await openClassified(path, 'us-hcs', asOf, io, parsed.text('out'));
+  const product = await openClassified(path, usual, asOf, io, parsed.text('out'));
   if (!product) return exit.badInput;
   const written = parsed.text('size') ?? product.record.batch?.written;
   if (written === undefined) return refuse('--size is needed: the record names no `batch`');

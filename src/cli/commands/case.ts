@@ -5,6 +5,7 @@ import { copyMarkAt } from '../../draft/inputs-of.ts';
 import { PRINTER_NAMES, type PrinterName } from '../../layout/case/thermal-stock.ts';
 import { caseFacts } from '../../logistics/case-facts.ts';
 import { PALLET_NAMES } from '../../logistics/pallet.ts';
+import { usual } from '../../reference/basis.ts';
 import { hasErrors } from '../../report/diagnostic.ts';
 import { renderJson } from '../../report/render.ts';
 import { loadFonts } from '../../text/font-library.ts';
@@ -105,7 +106,7 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
   const none = byCall || parsed.flag('no-marks');
   if (byCall && parsed.flag('no-marks')) refuse('--no-marks excludes --limited-quantity and --arrows');
   const [path, named] = [parsed.positional[0]!, parsed.text('out')];
-  const product = await openClassified(path, 'us-hcs', date, io, named);
+  const product = await openClassified(path, usual, date, io, named);
   if (!product) return exit.badInput;
   const { record } = product;
   const pack = choosePack(record, parsed.text('pack'));

@@ -29,18 +29,7 @@ export interface SheetInput {
   /** How each pack is carried under 49 CFR 171 to 180. */
   readonly transport: readonly PackTransport[];
   /** Figures of the basis, for the cut-offs from which ingredients are named. */
-  readonly thresholds: Pick<
-    Thresholds,
-    | 'acuteToxicity'
-    | 'skin'
-    | 'eye'
-    | 'byIngredient'
-    | 'transientOrganEffects'
-    | 'aspiration'
-    | 'instrument'
-    | 'physicalInstrument'
-  >;
-  /** ISO 8601 instant. */
+  readonly thresholds: Thresholds /** ISO 8601 instant. */;
   readonly date: string;
   /** Revision of the sheet; that of the record where null. */
   readonly revision: string | null;

@@ -27,9 +27,11 @@ export interface VocData {
   kind(cas: string): VocKind | null;
 }
 
-const kinds = new Map<string, VocKind>();
-for (const kind of ['voc', 'low', 'exempt', 'none'] as const)
-  for (const cas of data.substances[kind]) kinds.set(cas, kind);
+const kinds: ReadonlyMap<string, VocKind> = new Map(
+  (['voc', 'low', 'exempt', 'none'] as const).flatMap(kind =>
+    data.substances[kind].map(cas => [cas, kind] as const),
+  ),
+);
 
 /** Limits of 40 CFR 59 Subpart C and the substances known to count or not. */
 export const vocData: VocData = {

@@ -6,6 +6,7 @@ import { transportData } from '../../../src/draft/draft-transport.ts';
 import { labelledProduct } from '../../../src/draft/labelled-product.ts';
 import { openProduct, type Product, productOf } from '../../../src/draft/open-product.ts';
 import { openReference } from '../../../src/draft/open-reference.ts';
+import { readTemplate } from '../../../src/environment/package-files.ts';
 import { labelElements } from '../../../src/labelling/elements.ts';
 import { completeRecord } from '../../../src/record/complete.ts';
 import type { RecordEnv } from '../../../src/record/files.ts';
@@ -42,7 +43,7 @@ const list = (name: string) => readFileSync(`hazard-data/regulatory/${name}.tsv`
 
 export const regulatory = openRegulatory(list('cercla'), list('epcra-313'), list('prop65'));
 
-export const sheetTemplate = (): Promise<Template> => loadTemplate('templates', 'sheets/us-hcs.hbs');
+export const sheetTemplate = (): Promise<Template> => loadTemplate(readTemplate, 'sheets/us-hcs.hbs');
 
 /** A record of the demo as far as its label elements. */
 export const sheetInput = (record: string, more: Partial<SheetInput> = {}): Promise<SheetInput> =>
