@@ -12,6 +12,8 @@ import { classificationJson } from './classification-json.ts';
 import type { ClassifiedProduct } from './classified-product.ts';
 import { draftLabel } from './draft-label.ts';
 import { draftTransport } from './draft-transport.ts';
+import { dutiesOf } from './duties.ts';
+import { dutyJson } from './duty-json.ts';
 import { copyMark } from './inputs-of.ts';
 import { marketSheets, sheetFiles } from './market-sheets.ts';
 import { reviewPoints } from './review-points.ts';
@@ -99,12 +101,29 @@ export async function makePacket(
       kind: 'review',
       bytes: jsonCopy(shipJson(record, pack.id, date, draftTransport(product, pack)), review),
     });
+  const duties = dutiesOf(product);
+  files.push({
+    name: 'duties.json',
+    what: 'duties around the label with what triggered them, as data',
+    kind: 'review',
+    bytes: jsonCopy(
+      {
+        schema: 'labelwright/duties/1',
+        product: { name: record.name, code: record.code },
+        duties: duties.map(dutyJson),
+      },
+      review,
+    ),
+  });
+  const asking = duties.filter(({ state }) => state === 'due' || state === 'open').map(words.duty);
   const points = [
     ...new Set(sheets.flatMap(({ sheet }) => (sheet.ok ? sheet.value.review : []))),
     ...reviewPoints(product, words),
+    ...asking,
   ];
   const found = [...new Map(diagnostics.map(each => [JSON.stringify(each), each])).values()];
-  const index = await indexPage(product, files, points, found, date, review, words);
+  const listed = duties.map(words.duty);
+  const index = await indexPage(product, files, points, listed, found, date, review, words);
   return {
     files: [...files, { name: 'index.html', what: 'index of this packet', kind: 'review', bytes: index }],
     missing,
@@ -124,6 +143,7 @@ const indexPage = (
   { record: { name, code }, formula, classification, elements }: ClassifiedProduct,
   files: readonly PacketFile[],
   review: readonly string[],
+  duties: readonly string[],
   diagnostics: readonly Diagnostic[],
   date: string,
   copy: CopyMark,
@@ -147,6 +167,7 @@ const indexPage = (
       cite: words.cites(because.cites),
     })),
     files: files.map(({ name: file, what }) => ({ file, what })),
+    duties,
     review,
     findings: diagnostics.map(({ severity, message, hint }) => ({ severity, message, hint: hint ?? null })),
   });

@@ -7,6 +7,7 @@ import type { BridgingFault } from '../classify/facts/warning-evidence.ts';
 import type { DataSource } from '../classify/ingredient.ts';
 import type { ReadingId } from '../classify/readings.ts';
 import type { Claim } from '../duties/claim.ts';
+import type { Duty } from '../duties/duty.ts';
 import type { Conditional, PrecautionaryStatement, Proposed, Unused } from '../labelling/label-elements.ts';
 import type { OmissionReason } from '../labelling/omission-reason.ts';
 import type { OpenOnDocuments } from '../labelling/open-on-documents.ts';
@@ -187,5 +188,7 @@ export interface Words {
   barCodeSize(facts: readonly SizeFact[], name: string, unit: LengthUnit): readonly Diagnostic[];
   /** What the maker's words claim, and why that is to be weighed. */
   claim(claim: Claim): string;
+  /** A duty around the label: how it stands, what triggered it, its paragraph. */
+  duty(duty: Duty): string;
   bridgingFault(fault: BridgingFault): { readonly message: string; readonly hint?: string };
 }

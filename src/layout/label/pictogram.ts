@@ -26,7 +26,8 @@ export function readOutline(path: string): readonly Segment[] {
 
 const outlines = new Map<string, readonly Segment[]>();
 
-function outline(code: string): readonly Segment[] {
+/** The symbol of a pictogram in a square of 1000 a side. @throws RangeError where none is known for the code */
+export function outlineOf(code: string): readonly Segment[] {
   const known = outlines.get(code);
   if (known) return known;
   const path = PATHS.get(code);
@@ -49,7 +50,7 @@ export const square = (centre: Millimetres, reach: Millimetres): readonly Segmen
 /** The symbol alone at the upper left corner. @throws RangeError where no symbol is known for the code */
 export function symbolOf({ code, tag }: PictogramFigure, size: Millimetres): PathItem {
   const factor = size / VIEW_BOX;
-  const segments = outline(code).map(segment =>
+  const segments = outlineOf(code).map(segment =>
     segment.map(part => (typeof part === 'number' ? part * factor : part)),
   ) as unknown as readonly Segment[];
   return { kind: 'path', tag, segments, fill: 'black', fillRule: 'evenodd' };

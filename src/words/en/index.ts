@@ -9,6 +9,7 @@ import { claim } from './claims.ts';
 import { source, values } from './constituents.ts';
 import { dilution } from './dilution.ts';
 import { draftNotices } from './draft-notice.ts';
+import { dutyLine } from './duties.ts';
 import { jobLine } from './job-line.ts';
 import { labelSheetFinding } from './label-sheet.ts';
 import { purpose, purposes, workplaceWords } from './purposes.ts';
@@ -42,6 +43,7 @@ export const en: Words = {
   jobLine,
   labelSheet: labelSheetFinding,
   barCodeSize: sizeFindings,
+  duty: dutyLine,
   purpose,
   purposes,
   workplaceWords,
