@@ -13,7 +13,6 @@ export type { Needed, ReactiveAdvice, ReactiveShare, Warning } from './classify/
 export type { DataSource, IngredientData } from './classify/ingredient.ts';
 export type { ReadingId } from './classify/readings.ts';
 export type { HarmonisedLookup } from './classify/resolve.ts';
-export type { LabelAudience } from './draft/label-options.ts';
 export type { PacketFile } from './draft/packet.ts';
 export type { WorkSheet } from './draft/work-sheet.ts';
 export type { Claim, ClaimKind, ClaimVerdict } from './duties/claim.ts';

@@ -4,6 +4,10 @@ import { netContents } from './net-contents.ts';
 import type { Element } from './nodes.ts';
 import { pictogramTitle } from './pictogram-title.ts';
 import type { Template } from './template.ts';
+import type { TypeRules } from './type-rules.ts';
+
+/** What a template of a purpose asks for beside name, maker, contents and the elements, by the name of its fields. */
+export type LabelSections = Readonly<Record<string, unknown>>;
 
 /** What a label is made of. */
 export interface LabelInput {
@@ -16,6 +20,9 @@ export interface LabelInput {
   readonly date: string;
   /** The regulated panel alone, to drop into artwork. */
   readonly only?: 'precautions';
+  readonly sections?: LabelSections;
+  /** What the law of the purpose asks of the type. */
+  readonly type?: TypeRules;
 }
 
 /** A label as a tree of nodes without coordinates, with the facts that its geometry needs. */
@@ -32,6 +39,8 @@ export interface LabelModel {
   readonly lotWindow: Pack['lotWindow'];
   /** The regulated panel alone, to drop into artwork: without cut line and bleed. */
   readonly panel: boolean;
+  /** What the law of the purpose asks of the type; null where the press decides. */
+  readonly type: TypeRules | null;
 }
 
 /** Headings of the groups of precautionary statements (29 CFR 1910.1200 App. C, C.2.4.1). */
@@ -45,7 +54,7 @@ const GROUPS: readonly (readonly [PrecautionGroup, string | null])[] = [
 
 /** Fills the label template; its sections keep the order and the wording that the template gives them. */
 export function labelDocument(input: LabelInput, template: Template): LabelModel {
-  const { record, pack, elements, draft, date, only } = input;
+  const { record, pack, elements, draft, date, only, sections = {}, type = null } = input;
   const whole = only !== 'precautions';
   const gtin = whole ? pack.gtin : null;
   const root = template.fill({
@@ -60,6 +69,7 @@ export function labelDocument(input: LabelInput, template: Template): LabelModel
     contents: netContents(pack.contents)?.text ?? pack.contents.written,
     gtin,
     ...hazardData(elements),
+    ...sections,
   });
   return {
     root,
@@ -71,6 +81,7 @@ export function labelDocument(input: LabelInput, template: Template): LabelModel
     container: pack.container,
     lotWindow: pack.lotWindow,
     panel: !whole,
+    type,
   };
 }
 

@@ -1,14 +1,15 @@
+import type { LeastHeight, TypeRules } from '../document/type-rules.ts';
+import type { LabelPurpose } from '../labelling/purposes.ts';
 import { foldOut } from '../layout/label/remedies.ts';
 import type { Stock } from '../layout/stock.ts';
 import type { Pack, ProductRecord } from '../record/product-record.ts';
-import type { LabelAudience } from './draft-label.ts';
 import type { LabelDraft } from './try-draft-label.ts';
 
 /** What a label was asked for. */
 export interface LabelRequest {
   readonly record: Pick<ProductRecord, 'name' | 'code'>;
   readonly pack: Pack;
-  readonly purpose: LabelAudience;
+  readonly purpose: LabelPurpose;
 }
 
 /**
@@ -16,7 +17,7 @@ export interface LabelRequest {
  * @param file name of the PDF, or null where the label was refused
  */
 export function labelJson({ record, pack, purpose }: LabelRequest, draft: LabelDraft, file: string | null) {
-  const { stock, facts, diagnostics } = draft;
+  const { stock, facts, type, diagnostics } = draft;
   return {
     schema: 'labelwright/label/1',
     product: { name: record.name, code: record.code },
@@ -25,7 +26,11 @@ export function labelJson({ record, pack, purpose }: LabelRequest, draft: LabelD
     target: 'press',
     file,
     die: stock && dieJson(stock),
-    texts: (facts?.texts ?? []).map(({ box, ...text }) => ({ ...text, minimum: stock && least(stock), box })),
+    texts: (facts?.texts ?? []).map(({ box, ...text }) => ({
+      ...text,
+      minimum: stock && least(text.role, type, stock),
+      box,
+    })),
     pictograms: (facts?.pictograms ?? []).map(({ box, ...pictogram }) => ({
       ...pictogram,
       minimum: stock && {
@@ -51,11 +56,9 @@ const dieJson = ({ die, profile }: Stock) => ({
   safe: profile.safeZone.value,
 });
 
-/** 29 CFR 1910.1200 sets no size of type: the press does. */
-const least = ({ profile }: Stock) => ({
-  xHeight: profile.xHeight.minimum,
-  cite: `press profile, ${profile.name}`,
-});
+/** What the law of the purpose asks; 29 CFR 1910.1200 sets no size of type: the press does. */
+const least = (role: string, type: TypeRules | null, { profile }: Stock): LeastHeight =>
+  type?.least[role] ?? { xHeight: profile.xHeight.minimum, cite: `press profile, ${profile.name}` };
 
 /** Dies that were laid out and hold the label. */
 function outlines({ stock, remedies }: LabelDraft) {

@@ -1,11 +1,10 @@
+import type { LabelPurpose } from '../labelling/purposes.ts';
 import type { Pack } from '../record/product-record.ts';
-
-/** Who the label is for; decides the template. */
-export type LabelAudience = 'us-workplace';
 
 export interface LabelOptions {
   readonly pack: Pack;
-  readonly audience: LabelAudience;
+  /** What the label is for; decides its template, its words and its least sizes. */
+  readonly purpose: LabelPurpose;
   /** The regulated panel alone, to drop into artwork. */
   readonly only?: 'precautions';
   /** YYYY-MM-DD */

@@ -1,3 +1,4 @@
+import { labelPurposes, workplaceStatements } from '../labelling/purposes.ts';
 import type { Diagnostic } from '../report/diagnostic.ts';
 import type { Words } from '../words/words.ts';
 import { claimFindings } from './claim-findings.ts';
@@ -8,6 +9,8 @@ import { statementFindings } from './statement-findings.ts';
 
 /** What the record leaves open about the words of its labels. */
 export interface LabelQuestions {
+  /** Which labels the product needs and why, and which words of the workplace fall away for consumers. */
+  readonly labels: readonly string[];
   /** Conditions of use that nobody has answered, a line for each answer. */
   readonly open: readonly string[];
   /** Statements without their words, and claims of the maker, with line and column where they have one. */
@@ -16,8 +19,13 @@ export interface LabelQuestions {
 
 /** Asks once what the labels of a product need to know. */
 export function labelQuestions(product: Product, reference: Reference, words: Words): LabelQuestions {
-  const { record, elements } = classifyProduct(product, reference);
+  const { record, elements, classification } = classifyProduct(product, reference);
+  const consumers = record.soldTo?.users.includes('consumers') ?? false;
   return {
+    labels: [
+      ...words.purposes(labelPurposes(record.soldTo, classification.hazards.length > 0)),
+      ...(consumers ? words.workplaceWords(workplaceStatements(elements.precautionaryStatements)) : []),
+    ],
     open: words.statements.conditionals(elements.conditional),
     findings: [
       ...statementFindings(record, elements, words, 'warning'),

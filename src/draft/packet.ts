@@ -1,5 +1,6 @@
 import { copyComment } from '../document/copy-meta.ts';
 import { fillPage } from '../document/template.ts';
+import type { LabelPurpose } from '../labelling/purposes.ts';
 import type { CopyKind, CopyMark } from '../provenance/copy-mark.ts';
 import { packagePath } from '../reference/package-files.ts';
 import { type Diagnostic, hasErrors } from '../report/diagnostic.ts';
@@ -14,6 +15,7 @@ import { draftLabel } from './draft-label.ts';
 import { draftSheet } from './draft-sheet.ts';
 import { draftTransport } from './draft-transport.ts';
 import { copyMark } from './inputs-of.ts';
+import { dueLabels, labelFile } from './purposes/due-labels.ts';
 import { reviewPoints } from './review-points.ts';
 import { shipJson } from './ship-json.ts';
 import { supplierQuestions } from './supplier-questions.ts';
@@ -57,19 +59,22 @@ export async function makePacket(
   const missing: { name: string; reason: string }[] = [];
   const diagnostics: Diagnostic[] = [];
   const review = copyMark(product, 'review');
-  for (const pack of record.packs) {
-    const label = await draftLabel(product, { pack, audience: 'us-workplace', date }, fonts, words);
-    diagnostics.push(...label.diagnostics);
-    const name = `label-${pack.id}.pdf`;
-    if (label.ok)
-      files.push({
-        name,
-        what: `label of ${pack.contents.written}, one page at die size`,
-        kind: 'distribution',
-        bytes: label.value,
-      });
-    else missing.push({ name, reason: firstError(label.diagnostics) });
-  }
+  const due = dueLabels(product);
+  diagnostics.push(...due.lacking.map(purpose => notMade(purpose, record.file)));
+  for (const pack of record.packs)
+    for (const purpose of due.made) {
+      const label = await draftLabel(product, { pack, purpose, date }, fonts, words);
+      diagnostics.push(...label.diagnostics);
+      const name = labelFile(pack.id, purpose, due);
+      if (label.ok)
+        files.push({
+          name,
+          what: `${words.purposeName(purpose)}, ${pack.contents.written}, one page at die size`,
+          kind: 'distribution',
+          bytes: label.value,
+        });
+      else missing.push({ name, reason: firstError(label.diagnostics) });
+    }
   const sheet = await draftSheet(product, { date, paper: 'letter' }, fonts, words);
   diagnostics.push(...sheet.diagnostics);
   if (sheet.ok) {
@@ -122,6 +127,14 @@ export async function makePacket(
     diagnostics: found,
   };
 }
+
+const notMade = (purpose: LabelPurpose, file: string): Diagnostic => ({
+  code: 'purpose-not-drafted',
+  severity: 'warning',
+  message: `a label for ${purpose} is due and is not drafted by this program yet`,
+  at: { file },
+  path: 'sold-to',
+});
 
 const firstError = (diagnostics: readonly Diagnostic[]): string =>
   diagnostics.find(each => hasErrors([each]))?.message ?? '';

@@ -1,5 +1,7 @@
 import { labelDocument } from '../document/label.ts';
 import { loadTemplate } from '../document/template.ts';
+import type { TypeRules } from '../document/type-rules.ts';
+import type { LabelPurpose } from '../labelling/purposes.ts';
 import { type LabelFacts, labelFacts } from '../layout/label/facts.ts';
 import { tryLabel } from '../layout/label/layout-label.ts';
 import type { Remedies } from '../layout/label/remedies.ts';
@@ -16,6 +18,8 @@ import { claimFindings } from './claim-findings.ts';
 import type { ClassifiedProduct } from './classified-product.ts';
 import { copyMark } from './inputs-of.ts';
 import type { LabelOptions } from './label-options.ts';
+import { productFor } from './purposes/product-for.ts';
+import { purposeOf } from './purposes/purposes.ts';
 import { statementFindings } from './statement-findings.ts';
 
 /** A label drafted, or what would let it be. */
@@ -24,6 +28,8 @@ export interface LabelDraft {
   /** What stands on it and where. */
   readonly facts: LabelFacts | null;
   readonly stock: Stock | null;
+  /** What the law of the purpose asks of the type. */
+  readonly type: TypeRules | null;
   /** Where it does not fit: larger dies, each laid out. */
   readonly remedies: Remedies | null;
   readonly diagnostics: readonly Diagnostic[];
@@ -33,21 +39,32 @@ const refused = (diagnostics: readonly Diagnostic[]): LabelDraft => ({
   bytes: null,
   facts: null,
   stock: null,
+  type: null,
   remedies: null,
   diagnostics,
 });
 
-/** As `draftLabel`, with what stands on the label and where, or the dies that would hold it. */
+/**
+ * As `draftLabel`, with what stands on the label and where, or the dies that would hold it.
+ * @param given classified under any basis; the purpose names its own
+ */
 export async function tryDraftLabel(
-  product: ClassifiedProduct,
-  { pack, audience, only, date }: LabelOptions,
+  given: ClassifiedProduct,
+  { pack, purpose: id, only, date }: LabelOptions,
   fonts: FontLibrary,
   words: Words,
 ): Promise<LabelDraft> {
-  const { record, elements } = product;
+  const purpose = purposeOf(id);
+  if (!purpose) return refused([notDrafted(id)]);
+  const judged = await productFor(given, purpose);
+  if (!judged.ok) return refused(judged.diagnostics);
+  const product = judged.value;
+  const { record } = product;
   const complete = completeRecord(record);
   if (!complete.ok) return refused(complete.diagnostics);
+  const { elements, sections, type, findings: told } = purpose.prepare(product, pack, words);
   const stated = [
+    ...told,
     ...statementFindings(record, elements, words, 'error'),
     ...claimFindings(record, elements, words),
   ];
@@ -65,17 +82,17 @@ export async function tryDraftLabel(
   const templates = packagePath('templates');
   const profile = await loadPressProfile(templates);
   if (!profile.ok) return refused(profile.diagnostics);
-  const template = await loadTemplate(templates, `labels/${audience}.hbs`);
+  const template = await loadTemplate(templates, `labels/${id}.hbs`);
   const instant = `${date}T00:00:00Z`;
   const model = labelDocument(
-    { record: complete.value, pack, elements, draft: true, date: instant, only },
+    { record: complete.value, pack, elements, draft: true, date: instant, only, sections, type },
     template,
   );
   const { unit, ...die } = pack.label;
   const stock: Stock = { die, profile: profile.value, unit };
   const { layout, remedies, diagnostics } = await tryLabel(model, fonts, stock);
   const findings = diagnostics.map(finding => ({ ...finding, at: finding.at ?? pack.at }));
-  if (!layout) return { ...refused([...stated, ...findings]), stock, remedies };
+  if (!layout) return { ...refused([...stated, ...findings]), stock, type: model.type, remedies };
   const bytes = await writePdf(layout.document, fonts, {
     kind: 'label',
     version: VERSION,
@@ -90,5 +107,18 @@ export async function tryDraftLabel(
   if (hasErrors(found))
     throw new Error(`preflight of the label: ${found.map(({ message }) => message).join('; ')}`);
   const facts = labelFacts(model, layout, stock, fonts);
-  return { bytes, facts, stock, remedies: null, diagnostics: [...stated, ...findings, ...found] };
+  return {
+    bytes,
+    facts,
+    stock,
+    type: model.type,
+    remedies: null,
+    diagnostics: [...stated, ...findings, ...found],
+  };
 }
+
+const notDrafted = (id: LabelPurpose): Diagnostic => ({
+  code: 'purpose-not-drafted',
+  severity: 'error',
+  message: `the label for ${id} is not drafted by this program yet`,
+});

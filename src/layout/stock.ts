@@ -77,9 +77,15 @@ interface Size {
 export interface Stock {
   readonly die: Die;
   readonly profile: PressProfile;
+  /** Least x-height of running text that the law of the label asks, where that is more than the press's. */
+  readonly legalXHeight?: number;
   /** In which people gave the size of the die; advice comes back in it. Default mm. */
   readonly unit?: LengthUnit;
 }
+
+/** The least x-height of running text: the greater of what press and law ask. */
+export const leastXHeight = ({ profile, legalXHeight = 0 }: Stock): number =>
+  Math.max(profile.xHeight.minimum, legalXHeight);
 
 /** Validates a press profile; a wrong one is a finding, not a defect. */
 export function parsePressProfile(value: unknown, file: string): Outcome<PressProfile> {

@@ -8,7 +8,7 @@ import type { ReadingId } from '../classify/readings.ts';
 import type { Claim } from '../duties/claim.ts';
 import type { Conditional, PrecautionaryStatement, Unused } from '../labelling/label-elements.ts';
 import type { OmissionReason } from '../labelling/omission-reason.ts';
-import type { PurposeDecision, WorkplaceStatement } from '../labelling/purposes.ts';
+import type { LabelPurpose, PurposeDecision, WorkplaceStatement } from '../labelling/purposes.ts';
 import type { Style } from '../quantity/print.ts';
 import type { AnswerWords } from './answer-words.ts';
 import type { SheetWords } from './sheet-words.ts';
@@ -154,6 +154,8 @@ export interface Words {
   readonly review: ReviewWords;
   readonly batch: BatchWords;
   readonly statements: StatementTelling;
+  /** What a label is called: `label for consumers in the United States`. */
+  purposeName(purpose: LabelPurpose): string;
   /** Whether a label is due, and why. */
   purpose(decision: PurposeDecision): string;
   /** All decisions: what nobody has answered is one line. */

@@ -94,20 +94,22 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
     if (against && against.length > 0) found.status = worse(found.status, exit.notMet);
     found.findings.push(...(against ?? []));
     report(against ?? [], io);
-    const { open: questions, findings: stated } = labelQuestions(
-      opened.value,
-      reference.value as Reference,
-      en,
-    );
+    const {
+      labels,
+      open: questions,
+      findings: stated,
+    } = labelQuestions(opened.value, reference.value as Reference, en);
     tell(stated);
     found.products.push({
       ...checkJson(checked),
+      labels,
       questions,
       ...(against && outputsJson(folder, against)),
     });
     if (!json)
       io.out(
         checkText(checked, notes) +
+          labels.map(each => `  labels: ${each}\n`).join('') +
           questions.map(each => `  asks: ${each}\n`).join('') +
           (against ? outputsText(folder, against) : ''),
       );

@@ -1,7 +1,9 @@
-import type { LabelAudience } from '../../draft/draft-label.ts';
 import { copyMark } from '../../draft/inputs-of.ts';
 import { labelJson } from '../../draft/label-json.ts';
+import { dueLabels, labelFile } from '../../draft/purposes/due-labels.ts';
+import { purposes } from '../../draft/purposes/purposes.ts';
 import { tryDraftLabel } from '../../draft/try-draft-label.ts';
+import type { LabelPurpose } from '../../labelling/purposes.ts';
 import { loadFonts } from '../../text/font-library.ts';
 import { en } from '../../words/en/index.ts';
 import { parseArguments } from '../arguments.ts';
@@ -13,7 +15,7 @@ import { exit, type Io } from '../io.ts';
 import { allow, asOf, json, out, record, replace } from '../options.ts';
 import { report } from '../report.ts';
 
-const audiences: readonly LabelAudience[] = ['us-workplace'];
+const drafted: readonly LabelPurpose[] = purposes.map(({ id }) => id);
 
 /** The command as data. */
 export const command: Command = {
@@ -26,7 +28,10 @@ export const command: Command = {
   argument: record,
   options: {
     pack: { kind: 'text', value: 'ID', does: 'pack of the record; may be left out where there is one' },
-    for: { kind: audiences, does: `whom the label is for; ${audiences[0]} where it is left out` },
+    for: {
+      kind: drafted,
+      does: 'what the label is for; where it is left out, what `sold-to` of the record makes due first',
+    },
     only: { kind: ['precautions'], does: 'the regulated panel alone, to drop into artwork' },
     replace,
     out,
@@ -49,11 +54,12 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
   const product = await openClassified(path, 'us-hcs', date, io, out);
   if (!product) return exit.badInput;
   const pack = choosePack(product.record, parsed.text('pack'));
-  const audience = (parsed.text('for') ?? 'us-workplace') as LabelAudience;
+  const due = dueLabels(product);
+  const purpose = (parsed.text('for') ?? due.made[0]) as LabelPurpose;
   const only = parsed.text('only') === 'precautions' ? 'precautions' : undefined;
-  const label = await tryDraftLabel(product, { pack, audience, only, date }, await loadFonts(), en);
+  const label = await tryDraftLabel(product, { pack, purpose, only, date }, await loadFonts(), en);
   report(label.diagnostics, io);
-  const request = { record: product.record, pack, purpose: audience };
+  const request = { record: product.record, pack, purpose };
   const asJson = (file: string | null) => `${JSON.stringify(labelJson(request, label, file), null, 2)}\n`;
   if (!label.bytes) {
     const { fingerprint } = copyMark(product, 'distribution');
@@ -61,7 +67,7 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
     if (parsed.flag('json')) io.out(asJson(null));
     return exit.notMet;
   }
-  const name = `label-${pack.id}${only ? `-${only}` : ''}.pdf`;
+  const name = labelFile(pack.id, purpose, due, only);
   const { findings, status, written } = await store(product, {
     folder: outputFolder(product.record.code, out),
     asOf: date,

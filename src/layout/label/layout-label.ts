@@ -16,6 +16,7 @@ import { type LabelContent, labelContent } from './content.ts';
 import { draftMark } from './draft-mark.ts';
 import { findings } from './findings.ts';
 import { bestFit, type Fitted } from './fit.ts';
+import { legalXHeight } from './legal-size.ts';
 import { partsOf } from './parts.ts';
 import { tooSmall } from './refusal.ts';
 import { type Remedies, remedies } from './remedies.ts';
@@ -63,8 +64,9 @@ export interface Trial {
 }
 
 /** Lays a label out, and where it does not fit, seeks the smallest dies that hold it. */
-export async function tryLabel(model: LabelModel, fonts: FontLibrary, stock: Stock): Promise<Trial> {
+export async function tryLabel(model: LabelModel, fonts: FontLibrary, given: Stock): Promise<Trial> {
   const content = labelContent(model);
+  const stock = model.type ? { ...given, legalXHeight: legalXHeight(content, model.type, fonts) } : given;
   const figure = content.sections.find(({ barCode }) => barCode)?.barCode ?? null;
   const barCode = figure && model.gtin ? await encode(model, figure, stock.profile) : null;
   const parts = partsOf(content, barCode, stock.profile, model.lotWindow);

@@ -2,7 +2,7 @@ import type { LabelModel } from '../../document/label.ts';
 import type { Millimetres } from '../../quantity/length.ts';
 import { type LengthUnit, lengthText, sizeText } from '../../quantity/length-text.ts';
 import type { Diagnostic } from '../../report/diagnostic.ts';
-import type { Die, Stock } from '../stock.ts';
+import { type Die, leastXHeight, type Stock } from '../stock.ts';
 import type { Remedies } from './remedies.ts';
 
 /** Room on the container for a label: once round a cylinder, and the height of its straight panel. */
@@ -23,7 +23,8 @@ export const containerRoom = ({ container }: LabelModel): ContainerRoom => ({
 export function tooSmall(model: LabelModel, stock: Stock, found: Remedies): Diagnostic {
   const { die, profile, unit = 'mm' } = stock;
   const asked = sizeText(die.width, die.height, unit);
-  const sizes = `letters of ${profile.xHeight.minimum} mm x-height, pictograms of ${profile.pictogram.minimumSide} mm a side`;
+  const letters = Number(leastXHeight(stock).toFixed(2));
+  const sizes = `letters of ${letters} mm x-height, pictograms of ${profile.pictogram.minimumSide} mm a side`;
   return {
     code: 'label-too-small',
     severity: 'error',

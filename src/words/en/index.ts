@@ -6,7 +6,7 @@ import { because } from './because.ts';
 import { cites } from './cites.ts';
 import { claim } from './claims.ts';
 import { source, values } from './constituents.ts';
-import { purpose, purposes, workplaceWords } from './purposes.ts';
+import { purpose, purposeName, purposes, workplaceWords } from './purposes.ts';
 import { readings } from './readings.ts';
 import { review } from './review.ts';
 import { sheet } from './sheet.ts';
@@ -32,6 +32,7 @@ export const en: Words = {
   batch,
   statements,
   claim,
+  purposeName,
   purpose,
   purposes,
   workplaceWords,

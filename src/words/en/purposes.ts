@@ -1,10 +1,13 @@
-import type { PurposeDecision, WorkplaceStatement } from '../../labelling/purposes.ts';
+import type { LabelPurpose, PurposeDecision, WorkplaceStatement } from '../../labelling/purposes.ts';
 
 const labels: Readonly<Record<PurposeDecision['purpose'], string>> = {
   'us-workplace': 'label for workplaces in the United States',
   'us-consumer': 'label for consumers in the United States',
   'eu-supply': 'label for supply in the European Union',
 };
+
+/** What a label is called. */
+export const purposeName = (purpose: LabelPurpose): string => labels[purpose];
 
 const outcomes: Readonly<Record<PurposeDecision['outcome'], string>> = {
   due: 'due',
