@@ -3,6 +3,7 @@ import type { CompleteRecord, Maker, Pack } from '../record/product-record.ts';
 import { netContents } from './net-contents.ts';
 import type { Element } from './nodes.ts';
 import { pictogramTitle } from './pictogram-title.ts';
+import { paragraphsOf, unbroken } from './statement-paragraphs.ts';
 import type { Template } from './template.ts';
 import type { TypeRules } from './type-rules.ts';
 
@@ -22,7 +23,7 @@ export interface LabelInput {
   readonly only?: 'precautions';
   readonly sections?: LabelSections;
   /** What the law of the purpose asks of the type. */
-  readonly type?: TypeRules;
+  readonly type?: TypeRules | null;
 }
 
 /** A label as a tree of nodes without coordinates, with the facts that its geometry needs. */
@@ -85,9 +86,6 @@ export function labelDocument(input: LabelInput, template: Template): LabelModel
   };
 }
 
-/** A telephone number stays on one line. */
-const unbroken = (text: string): string => text.replaceAll(' ', '\u00a0');
-
 const makerData = ({ name, address, telephone, emergency }: Maker) => ({
   name,
   address,
@@ -114,42 +112,4 @@ function hazardData({
     supplemental,
     precautions,
   };
-}
-
-/** Longest lead-in that stays on one line. */
-const SHORT_LEAD = 14;
-
-const shortUnbroken = (lead: string): string => (lead.length <= SHORT_LEAD ? unbroken(lead) : lead);
-
-/** Statements on spills, which would seem to go with the lead-in of the statement before them. */
-const SPILL = /^P39[01]$/;
-
-/** Statements set as one paragraph: those without a condition run on, each condition begins one of its own. */
-interface StatementParagraph {
-  readonly lead: string | null;
-  readonly statements: readonly string[];
-}
-
-/**
- * Statements as paragraphs: those on spills first; a condition with what is to be done starts a line, and a
- * condition that follows another is named once where both have the same
- * (29 CFR 1910.1200 App. C, C.2.4.6: statements may be combined to improve readability).
- */
-function paragraphsOf(statements: LabelElements['precautionaryStatements']): readonly StatementParagraph[] {
-  const spill = statements.filter(({ code }) => SPILL.test(code));
-  const others = statements.filter(({ code }) => !SPILL.test(code));
-  const paragraphs: { lead: string | null; statements: string[] }[] = [];
-  for (const { text } of [...spill, ...others]) {
-    const { lead, rest } = leadIn(text);
-    const last = paragraphs.at(-1);
-    if (last && last.lead === lead) last.statements.push(rest);
-    else paragraphs.push({ lead, statements: [rest] });
-  }
-  return paragraphs;
-}
-
-/** `If in eyes:` is set apart, so that the way of contact is found at a glance. */
-function leadIn(text: string): { readonly lead: string | null; readonly rest: string } {
-  const match = /^((?:if|in case of) [^:.]+:)\s*(.*)$/is.exec(text);
-  return match ? { lead: shortUnbroken(match[1]!), rest: match[2]! } : { lead: null, rest: text };
 }

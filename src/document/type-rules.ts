@@ -15,6 +15,8 @@ export interface TypeRules {
   readonly least: Readonly<Record<string, LeastHeight>>;
   /** Widest front of the container that is seen at once; null where the whole label is. */
   readonly front: Millimetres | null;
-  /** The hazard block stands in a border. */
+  /** Paragraph that sets the size of the whole, for a refusal. */
+  readonly cite: string;
+  /** The hazard block stands in a border, and there are no pictograms. */
   readonly bordered: boolean;
 }

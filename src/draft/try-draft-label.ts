@@ -62,7 +62,9 @@ export async function tryDraftLabel(
   const { record } = product;
   const complete = completeRecord(record);
   if (!complete.ok) return refused(complete.diagnostics);
-  const { elements, sections, type, findings: told } = purpose.prepare(product, pack, words);
+  const prepared = purpose.prepare(product, pack, words);
+  const { elements, sections, findings: told } = prepared;
+  const { type = null } = prepared;
   const stated = [
     ...told,
     ...statementFindings(record, elements, words, 'error'),
@@ -93,6 +95,7 @@ export async function tryDraftLabel(
   const { layout, remedies, diagnostics } = await tryLabel(model, fonts, stock);
   const findings = diagnostics.map(finding => ({ ...finding, at: finding.at ?? pack.at }));
   if (!layout) return { ...refused([...stated, ...findings]), stock, type: model.type, remedies };
+  const facts = labelFacts(model, layout, stock, fonts);
   const bytes = await writePdf(layout.document, fonts, {
     kind: 'label',
     version: VERSION,
@@ -102,20 +105,31 @@ export async function tryDraftLabel(
   const found = await preflight(bytes, {
     kind: 'label',
     dieInk: model.panel ? undefined : 'CutContour',
-    geometry: { safe: safeZone.value, xHeight: xHeight.minimum, pictogramSide: pictogram.minimumSide },
+    geometry: {
+      safe: safeZone.value,
+      xHeight: xHeight.minimum,
+      pictogramSide: pictogram.minimumSide,
+      capitals: capitalsOf(facts, model.type),
+    },
   });
   if (hasErrors(found))
     throw new Error(`preflight of the label: ${found.map(({ message }) => message).join('; ')}`);
-  const facts = labelFacts(model, layout, stock, fonts);
   return {
     bytes,
     facts,
     stock,
     type: model.type,
     remedies: null,
-    diagnostics: [...stated, ...findings, ...found],
+    diagnostics: [...stated, ...findings, ...(prepared.examine?.(facts, die) ?? []), ...found],
   };
 }
+
+/** Texts of the label whose capitals have a least height by law. */
+const capitalsOf = ({ texts }: LabelFacts, type: TypeRules | null) =>
+  texts.flatMap(({ role, text }) => {
+    const rule = type?.least[role];
+    return rule?.capHeight === undefined ? [] : [{ text, height: rule.capHeight, cite: rule.cite }];
+  });
 
 const notDrafted = (id: LabelPurpose): Diagnostic => ({
   code: 'purpose-not-drafted',

@@ -2,6 +2,7 @@ import type { Diagnostic } from '../report/diagnostic.ts';
 import { finding } from './_finding.ts';
 import { asNumber, asText, entry, members } from './_objects.ts';
 import { depthIn, type Extent, overlap, type Point } from './_shapes.ts';
+import { checkCapitals } from './capitals.ts';
 import type { PageMarks, PaintedMark } from './page-marks.ts';
 import { type PlacedMark, placedMarks } from './placed-marks.ts';
 import type { LabelPreflight } from './profile.ts';
@@ -214,5 +215,6 @@ export function checkPlacing(page: PageMarks, { dieInk, geometry }: LabelPreflig
     ...checkQuietZones(artwork, cut),
     ...checkOverlaps(artwork),
     ...checkSizes(artwork, geometry),
+    ...checkCapitals(artwork.filter(isText), geometry.capitals ?? []),
   ];
 }

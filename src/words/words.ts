@@ -11,6 +11,7 @@ import type { OmissionReason } from '../labelling/omission-reason.ts';
 import type { LabelPurpose, PurposeDecision, WorkplaceStatement } from '../labelling/purposes.ts';
 import type { Style } from '../quantity/print.ts';
 import type { AnswerWords } from './answer-words.ts';
+import type { ConsumerWords } from './consumer-words.ts';
 import type { SheetWords } from './sheet-words.ts';
 
 /** How a constituent is called, by its place in the list: whoever prints decides what may be told. */
@@ -154,6 +155,7 @@ export interface Words {
   readonly review: ReviewWords;
   readonly batch: BatchWords;
   readonly statements: StatementTelling;
+  readonly consumer: ConsumerWords;
   /** What a label is called: `label for consumers in the United States`. */
   purposeName(purpose: LabelPurpose): string;
   /** Whether a label is due, and why. */

@@ -2,6 +2,8 @@ import type { LabelSections } from '../../document/label.ts';
 import type { TypeRules } from '../../document/type-rules.ts';
 import type { LabelElements } from '../../labelling/label-elements.ts';
 import type { LabelPurpose } from '../../labelling/purposes.ts';
+import type { LabelFacts } from '../../layout/label/facts.ts';
+import type { Die } from '../../layout/stock.ts';
 import type { Pack } from '../../record/product-record.ts';
 import type { BasisId } from '../../reference/basis.ts';
 import type { Diagnostic } from '../../report/diagnostic.ts';
@@ -15,6 +17,8 @@ export interface PreparedLabel {
   readonly sections?: LabelSections;
   /** Least heights of type that its law sets, and how its panel is laid out; none where the press decides. */
   readonly type?: TypeRules;
+  /** What is to be said of the label once it is laid out. */
+  examine?(facts: LabelFacts, die: Die): readonly Diagnostic[];
   /** What a reviewer must look at; with an error the label is not made. */
   readonly findings: readonly Diagnostic[];
 }

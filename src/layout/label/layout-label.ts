@@ -69,7 +69,7 @@ export async function tryLabel(model: LabelModel, fonts: FontLibrary, given: Sto
   const stock = model.type ? { ...given, legalXHeight: legalXHeight(content, model.type, fonts) } : given;
   const figure = content.sections.find(({ barCode }) => barCode)?.barCode ?? null;
   const barCode = figure && model.gtin ? await encode(model, figure, stock.profile) : null;
-  const parts = partsOf(content, barCode, stock.profile, model.lotWindow);
+  const parts = partsOf(content, barCode, stock.profile, model);
   try {
     const fitted = bestFit(parts, stock, fonts);
     const found = findings(model, parts, stock, fitted);

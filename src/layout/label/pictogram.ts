@@ -45,6 +45,27 @@ const square = (centre: Millimetres, reach: Millimetres): readonly Segment[] => 
   ['Z'],
 ];
 
+/** The skull and crossbones by itself (16 CFR 1500.121(b)(5)). */
+export const SKULL = 'skull-and-crossbones';
+
+/** The symbol fills the box that a pictogram would take. */
+function skullBox(tag: PictogramFigure['tag'], size: Millimetres): Box {
+  const segments = outline('GHS06');
+  const numbers = segments.flatMap(([, ...rest]) => rest);
+  const xs = numbers.filter((_, at) => at % 2 === 0);
+  const ys = numbers.filter((_, at) => at % 2 === 1);
+  const [left, top] = [Math.min(...xs), Math.min(...ys)];
+  const factor = size / Math.max(Math.max(...xs) - left, Math.max(...ys) - top);
+  const scaled = segments.map(segment =>
+    segment.map((part, at) =>
+      typeof part === 'number' ? (part - (at % 2 === 1 ? left : top)) * factor : part,
+    ),
+  ) as unknown as readonly Segment[];
+  return drawn(size, size, () => [
+    { kind: 'path', tag, segments: scaled, fill: 'black', fillRule: 'evenodd' },
+  ]);
+}
+
 /**
  * A pictogram: a black symbol on white in a red square set at a point (29 CFR 1910.1200 App. C, C.2.3.1).
  * @param size between opposite corners
@@ -52,6 +73,7 @@ const square = (centre: Millimetres, reach: Millimetres): readonly Segment[] => 
  * @throws RangeError where no symbol is known for the code
  */
 export function pictogramBox({ code, tag }: PictogramFigure, size: Millimetres, frame: number): Box {
+  if (code === SKULL) return skullBox(tag, size);
   return drawn(size, size, () => {
     const half = size / 2;
     const inner = half - frame * size * Math.SQRT2;

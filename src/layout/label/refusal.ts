@@ -24,14 +24,15 @@ export function tooSmall(model: LabelModel, stock: Stock, found: Remedies): Diag
   const { die, profile, unit = 'mm' } = stock;
   const asked = sizeText(die.width, die.height, unit);
   const letters = Number(leastXHeight(stock).toFixed(2));
-  const sizes = `letters of ${letters} mm x-height, pictograms of ${profile.pictogram.minimumSide} mm a side`;
+  const pictograms = model.type ? '' : `, pictograms of ${profile.pictogram.minimumSide} mm a side`;
+  const sizes = `letters of ${letters} mm x-height${pictograms}`;
   return {
     code: 'label-too-small',
     severity: 'error',
     message: `a label of ${asked} does not hold its text at the least sizes (${sizes})${shortage(die, found, unit)}`,
     hint: advice(die, found, containerRoom(model), unit),
     path: 'label',
-    cite: '29 CFR 1910.1200(f)(1)-(2)',
+    cite: model.type?.cite ?? '29 CFR 1910.1200(f)(1)-(2)',
   };
 }
 

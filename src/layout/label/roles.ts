@@ -7,6 +7,10 @@ const ROLES: Partial<Record<StyleName, string>> = {
   statement: 'hazard-statement',
   supplemental: 'supplemental',
   quantity: 'net-contents',
+  declaration: 'net-contents',
+  hazard: 'hazard-statement',
+  poison: 'poison',
+  notice: 'notice',
   code: 'product-code',
 };
 

@@ -6,6 +6,7 @@ import { because } from './because.ts';
 import { cites } from './cites.ts';
 import { claim } from './claims.ts';
 import { source, values } from './constituents.ts';
+import { consumer } from './consumer.ts';
 import { purpose, purposeName, purposes, workplaceWords } from './purposes.ts';
 import { readings } from './readings.ts';
 import { review } from './review.ts';
@@ -32,6 +33,7 @@ export const en: Words = {
   batch,
   statements,
   claim,
+  consumer,
   purposeName,
   purpose,
   purposes,
