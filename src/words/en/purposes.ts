@@ -61,6 +61,6 @@ export function workplaceWords(statements: readonly WorkplaceStatement[]): strin
   for (const each of statements) byGround.set(each.ground, [...(byGround.get(each.ground) ?? []), each]);
   return [...byGround].map(
     ([ground, all]) =>
-      `for consumers proposed to fall away: ${all.map(({ code }) => code).join(', ')}: ${spared[ground] ?? ground}; \`statements.omit\` takes them with that reason (${all[0]!.cite})`,
+      `left off the label for consumers: ${all.map(({ code }) => code).join(', ')}: ${spared[ground] ?? ground}; \`statements.omit\` takes them off every label with that reason (${all[0]!.cite})`,
   );
 }
