@@ -39,7 +39,7 @@ export const command: Command = {
     of: {
       kind: 'text',
       value: 'CAS-OR-NAME',
-      does: 'the constituent, or a raw material by its file or name',
+      does: 'the constituent, or a raw material by its file or name, also one inside of another',
       required: true,
     },
     basis: basis(basisIds),
