@@ -1,4 +1,5 @@
 import type { Duty } from '../duties/duty.ts';
+import { labelPurposes, workplaceStatements } from '../labelling/purposes.ts';
 import type { Diagnostic } from '../report/diagnostic.ts';
 import type { Words } from '../words/words.ts';
 import { claimFindings } from './claim-findings.ts';
@@ -12,6 +13,8 @@ import { statementFindings } from './statement-findings.ts';
 export interface LabelQuestions {
   /** Duties around the label. */
   readonly duties: readonly Duty[];
+  /** Which labels the product needs and why, and which words of the workplace fall away for consumers. */
+  readonly labels: readonly string[];
   /** Conditions of use that nobody has answered, a line for each answer. */
   readonly open: readonly string[];
   /** Statements without their words, and claims of the maker, with line and column where they have one. */
@@ -21,8 +24,13 @@ export interface LabelQuestions {
 /** Asks once what the labels of a product need to know. */
 export function labelQuestions(product: Product, reference: Reference, words: Words): LabelQuestions {
   const classified = classifyProduct(product, reference);
-  const { record, elements } = classified;
+  const { record, elements, classification } = classified;
+  const consumers = record.soldTo?.users.includes('consumers') ?? false;
   return {
+    labels: [
+      ...words.purposes(labelPurposes(record.soldTo, classification.hazards.length > 0)),
+      ...(consumers ? words.workplaceWords(workplaceStatements(elements.precautionaryStatements)) : []),
+    ],
     duties: dutiesOf(classified),
     open: [
       ...words.statements.conditionals(elements.conditional),

@@ -14,7 +14,7 @@ const duties = async (...changes: readonly (readonly [string, string])[]) => {
   if (status === 2) throw new Error(err);
   return JSON.parse(out).products[0].duties as Record<string, unknown>[];
 };
-const only = (all: Record<string, unknown>[], id: string) => all.filter(duty => duty['id'] === id);
+const only = (all: Record<string, unknown>[], id: string) => all.filter(duty => duty.id === id);
 const sold = ['form: liquid', 'form: liquid\nsold-to: {users: [consumers], markets: [us]}'] as const;
 
 describe('duties of a record', () => {
@@ -28,7 +28,7 @@ describe('duties of a record', () => {
       ['percent: 1.5', percent],
       ['child-resistant: true', 'child-resistant: false'],
     );
-    const [found] = only(all, 'child-resistant').filter(duty => duty['rule'] === 'hydroxide');
+    const [found] = only(all, 'child-resistant').filter(duty => duty.rule === 'hydroxide');
     expect(found).toMatchObject({ state, cite: '16 CFR 1700.14(a)(5)' });
   });
 
@@ -75,9 +75,7 @@ describe('duties of a record', () => {
 
   it('says what a marketplace asks and the record lacks', async () => {
     const all = await duties(['revised: 2026-10-30\n', '']);
-    expect(only(all, 'listing').filter(duty => duty['state'] === 'due')).toMatchObject([
-      { item: 'sheet-date' },
-    ]);
+    expect(only(all, 'listing').filter(duty => duty.state === 'due')).toMatchObject([{ item: 'sheet-date' }]);
   });
 
   it('stands in the packet: file, index and review list', async () => {

@@ -97,6 +97,7 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
     found.findings.push(...(against ?? []));
     report(against ?? [], io);
     const {
+      labels,
       open: questions,
       findings: stated,
       duties,
@@ -104,6 +105,7 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
     tell(stated);
     found.products.push({
       ...checkJson(checked),
+      labels,
       questions,
       duties: duties.map(dutyJson),
       ...(against && outputsJson(folder, against)),
@@ -111,6 +113,7 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
     if (!json)
       io.out(
         checkText(checked, notes) +
+          labels.map(each => `  labels: ${each}\n`).join('') +
           questions.map(each => `  asks: ${each}\n`).join('') +
           dutiesText(duties) +
           (against ? outputsText(folder, against) : ''),

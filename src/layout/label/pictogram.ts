@@ -62,6 +62,27 @@ export const moved = (item: PathItem, dx: Millimetres, dy: Millimetres): PathIte
   segments: item.segments.map(segment => moveSegment(segment, dx, dy)),
 });
 
+/** The skull and crossbones by itself (16 CFR 1500.121(b)(5)). */
+export const SKULL = 'skull-and-crossbones';
+
+/** The symbol fills the box that a pictogram would take. */
+function skullBox(tag: PictogramFigure['tag'], size: Millimetres): Box {
+  const segments = outlineOf('GHS06');
+  const numbers = segments.flatMap(([, ...rest]) => rest);
+  const xs = numbers.filter((_, at) => at % 2 === 0);
+  const ys = numbers.filter((_, at) => at % 2 === 1);
+  const [left, top] = [Math.min(...xs), Math.min(...ys)];
+  const factor = size / Math.max(Math.max(...xs) - left, Math.max(...ys) - top);
+  const scaled = segments.map(segment =>
+    segment.map((part, at) =>
+      typeof part === 'number' ? (part - (at % 2 === 1 ? left : top)) * factor : part,
+    ),
+  ) as unknown as readonly Segment[];
+  return drawn(size, size, () => [
+    { kind: 'path', tag, segments: scaled, fill: 'black', fillRule: 'evenodd' },
+  ]);
+}
+
 /** Width of the frame as part of the size between corners, and its ink: black where a printer has no other. */
 export interface FrameStyle {
   readonly part: number;
@@ -74,6 +95,7 @@ export interface FrameStyle {
  * @throws RangeError where no symbol is known for the code
  */
 export function pictogramBox(figure: PictogramFigure, size: Millimetres, { part, ink }: FrameStyle): Box {
+  if (figure.code === SKULL) return skullBox(figure.tag, size);
   return drawn(size, size, () => {
     const half = size / 2;
     const inner = half - part * size * Math.SQRT2;
