@@ -11,6 +11,7 @@ import { sheets } from './data/sheets.ts';
 import { sources } from './data/sources.ts';
 import { statements } from './data/statements.ts';
 import { substancesAndClasses } from './data/substances-and-classes.ts';
+import { supply } from './data/supply.ts';
 import { tables } from './data/tables.ts';
 import { transport } from './data/transport.ts';
 import { thresholdsSchema } from './thresholds-schema.ts';
@@ -29,6 +30,7 @@ const schemas: Readonly<Record<string, z.core.$ZodType>> = {
   ...sources,
   ...statements,
   ...substancesAndClasses,
+  ...supply,
   ...tables,
   ...transport,
 };

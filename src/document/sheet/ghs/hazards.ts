@@ -1,5 +1,4 @@
-import data from '../../../../hazard-data/eu-clp/sheet/label-substances.json' with { type: 'json' };
-import { namedIn } from '../../../classify/facts/figure.ts';
+import { labelSubstances as substancesOf } from '../../../labelling/label-substances.ts';
 import {
   bodyOf,
   firstBody,
@@ -9,7 +8,6 @@ import {
   type SectionBodies,
   said,
 } from '../content.ts';
-import { ingredients } from '../disclosure.ts';
 import { fill } from '../fill.ts';
 import { hazardIdentification, reactionWarnings } from '../hazard-identification.ts';
 import { effectsOf } from '../hazards.ts';
@@ -89,23 +87,15 @@ function classification(input: SheetInput): ItemBody {
 export function labelSubstances(input: SheetInput): ItemBody {
   const { ghs: words } = input.words.sheet;
   const { name } = secretsOf(input);
-  const named = new Set(data.classes.map(each => each.class));
-  const places = new Set(
-    input.classification.hazards
-      .filter(({ hazardClass }) => named.has(hazardClass))
-      .flatMap(({ because }) => namedIn(because)?.map(({ constituent }) => constituent) ?? []),
-  );
-  const list = ingredients(input)
-    .filter(({ index, classified }) => places.has(index) && !classified.water)
-    .map(({ index }) => name(index));
-  const due = input.classification.hazards.some(({ hazardClass }) => named.has(hazardClass));
+  const { due, constituents, names } = substancesOf(input.classification);
+  const list = constituents.map(name);
   if (list.length === 0)
     return due
       ? said('calculation', words.labelSubstancesOpen)
       : said('calculation', words.noLabelSubstances);
   return {
     list,
-    notes: list.length > data.names ? [fill(words.fourNames, { count: data.names })] : [],
+    notes: list.length > names ? [fill(words.fourNames, { count: names })] : [],
     source: 'calculation',
   };
 }
