@@ -22,6 +22,7 @@ export type { WorkSheet } from './draft/work-sheet.ts';
 export type { PackagingFinding } from './duties/child-resistant.ts';
 export type { Claim, ClaimKind, ClaimVerdict } from './duties/claim.ts';
 export type { Duty, DutyState, ListingItem } from './duties/duty.ts';
+export type { SupplyPackagingFinding } from './duties/supply-packaging.ts';
 export type { VocFinding, VocTerm } from './duties/voc.ts';
 export type { Held, OutputFiles } from './environment/environment.ts';
 export type { Composition } from './formula/constituent.ts';
@@ -36,7 +37,7 @@ export type { Conditional, Omission, PictogramCode, PrecautionGroup, Precautiona
 export type { LabelledProduct, Place, StatementWords } from './labelling/labelled-product.ts';
 export type { OmissionReason } from './labelling/omission-reason.ts';
 export type { OpenOnDocuments } from './labelling/open-on-documents.ts';
-export type { LabelPurpose, PurposeDecision, WorkplaceStatement } from './labelling/purposes.ts';
+export type { LabelPurpose, PurposeDecision, SupplyPurpose, WorkplaceStatement } from './labelling/purposes.ts';
 export type { PaperName } from './layout/sheet/measures.ts';
 export type { ConcentrationRange } from './notation/_range.ts';
 export type { Hazard, InhalationForm, Route, TransientEffect } from './notation/hazard.ts';
@@ -75,6 +76,7 @@ export type { StatementField, StatementFile, StatementText } from './reference/l
 export type { Found, ListId, Listed, LookUp, SetAside } from './reference/lists/look-up.ts';
 export type { AerosolRules, OrganicPeroxideRules, PhysicalClassRules } from './reference/physical-rules.ts';
 export type { StateListing } from './reference/regulatory/open-regulatory.ts';
+export type { SupplyPackaging } from './reference/supply/packaging-rules.ts';
 export type { AcuteKey, AcuteToxicityRules, AquaticRules, Basis, BridgingRules, CitedPercent, CutOffRow, CutOffTable, EyeRules, Figures, SkinRules, Thresholds } from './reference/thresholds.ts';
 export type { Position, Severity } from './report/diagnostic.ts';
 export type { OutputFile } from './store/delivery.ts';
@@ -84,4 +86,5 @@ export type { Answer, AnswerWords, AskedSection, OpenCause, Wanted } from './wor
 export type { ConsumerWords } from './words/consumer-words.ts';
 export type { SheetFact } from './words/sheet-fact.ts';
 export type { SheetWords } from './words/sheet-words.ts';
+export type { CapacityFact, SupplyWords } from './words/supply-words.ts';
 export type { BatchFigures, BatchWords, Names, RangeEnd, ReadingWords, Reasoned, ReviewWords, StatementTelling, Telling, WorkSheetWords } from './words/words.ts';

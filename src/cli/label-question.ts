@@ -11,13 +11,14 @@ const refuse = (message: string): never => {
   throw new UsageError(message);
 };
 
-/** `80x60mm`, `3.5 x 2 in`, `80x60`: width and height of the panel alone. @throws UsageError */
+/** `80x60mm`, `3.5 x 2 in`, `80x60`: width and height of the panel alone, or of a sign. @throws UsageError */
 export function panelSize(
   parsed: ParsedArguments,
 ): { readonly width: Millimetres; readonly height: Millimetres; readonly unit: 'mm' | 'in' } | undefined {
   const text = parsed.text('size');
   if (text === null) return undefined;
-  if (parsed.text('only') === null) refuse('--size is that of the panel alone; add --only precautions');
+  if (parsed.text('only') === null && parsed.text('for') !== 'tank')
+    refuse('--size is that of the panel alone or of a sign; add --only precautions, or --for tank');
   const match = /^([\d.]+)\s*[x×]\s*([\d.]+)\s*([a-z"]*)$/i.exec(text.trim());
   const unit = match?.[3] || 'mm';
   const [width, height] = [match?.[1], match?.[2]].map(side => {

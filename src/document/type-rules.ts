@@ -9,7 +9,29 @@ export interface LeastHeight {
   readonly cite: string;
 }
 
-/** What the law of a purpose asks of the type of its label; lengths in millimetres. */
+/** Side of the square of a pictogram: one to be reached if possible, and the least. */
+export interface PictogramSide {
+  readonly wanted: Millimetres;
+  readonly least: Millimetres;
+  readonly cite: string;
+}
+
+/** Shorter and longer side that a label must have. */
+export interface LeastLabel {
+  readonly sides: readonly [Millimetres, Millimetres];
+  readonly cite: string;
+}
+
+/** Sizes of a sign that is read from afar, in place of those of a press profile. */
+export interface SignScale {
+  /** X-height of running text: least and largest, and largest as part of the square root of the area of the die. */
+  readonly least: Millimetres;
+  readonly largest: Millimetres;
+  readonly part: number;
+  readonly pictogramSide: Millimetres;
+}
+
+/** What the law of a purpose asks of the type and the marks of its label; lengths in millimetres. */
 export interface TypeRules {
   /** By the role that a text has in `label --json`. */
   readonly least: Readonly<Record<string, LeastHeight>>;
@@ -19,4 +41,9 @@ export interface TypeRules {
   readonly cite: string;
   /** The hazard block stands in a border, and there are no pictograms. */
   readonly bordered: boolean;
+  readonly pictogram?: PictogramSide;
+  readonly label?: LeastLabel;
+  readonly sign?: SignScale;
+  /** All text is black on white: the band in the maker's color is left out. */
+  readonly plain?: boolean;
 }

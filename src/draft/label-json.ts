@@ -39,10 +39,7 @@ export function labelJson(
     })),
     pictograms: (facts?.pictograms ?? []).map(({ box, ...pictogram }) => ({
       ...pictogram,
-      minimum: stock && {
-        side: stock.profile.pictogram.minimumSide,
-        cite: 'Regulation (EC) No 1272/2008 Annex I 1.2.1.2',
-      },
+      minimum: stock && leastSide(type, stock),
       box,
     })),
     barCode: facts?.barCode ?? null,
@@ -65,6 +62,12 @@ const dieJson = ({ die, profile }: Stock) => ({
 /** What the law of the purpose asks; 29 CFR 1910.1200 sets no size of type: the press does. */
 const least = (role: string, type: TypeRules | null, { profile }: Stock): LeastHeight =>
   type?.least[role] ?? { xHeight: profile.xHeight.minimum, cite: `press profile, ${profile.name}` };
+
+/** What the law of the purpose asks of a pictogram; 1 cm2 of the law of the Union where it asks nothing. */
+const leastSide = (type: TypeRules | null, { profile }: Stock) => ({
+  side: Math.max(profile.pictogram.minimumSide, type?.pictogram?.least ?? 0),
+  cite: type?.pictogram?.cite ?? 'Regulation (EC) No 1272/2008 Annex I 1.2.1.2',
+});
 
 /** Dies that were laid out and hold the label. */
 function outlines({ stock, remedies }: LabelDraft) {

@@ -64,17 +64,20 @@ export function labelPreflight(
     dieInk,
     pdfx4,
     capitals,
+    pictogramSide,
   }: {
     readonly dieInk: string | undefined;
     readonly pdfx4: boolean;
     readonly capitals: NonNullable<LabelPreflight['geometry']>['capitals'];
+    /** Least side that the law of the label asks. */
+    readonly pictogramSide: number;
   },
 ): PreflightProfile {
   const { die, profile, redFrames = [], eyeMark } = stock;
   const geometry = {
     safe: profile.safeZone.value,
     xHeight: profile.xHeight.minimum,
-    pictogramSide: profile.pictogram.minimumSide,
+    pictogramSide: Math.max(profile.pictogram.minimumSide, pictogramSide),
     clear: clearStrips(die, profile.safeZone.value),
     capitals,
   };

@@ -1,7 +1,6 @@
 import { copyComment } from '../document/copy-meta.ts';
 import { fillPage } from '../document/template.ts';
 import { readTemplate } from '../environment/package-files.ts';
-import type { LabelPurpose } from '../labelling/purposes.ts';
 import type { CopyKind, CopyMark } from '../provenance/copy-mark.ts';
 import { type Diagnostic, hasErrors } from '../report/diagnostic.ts';
 import type { FontLibrary } from '../text/glyph-run.ts';
@@ -63,7 +62,6 @@ export async function makePacket(
   const diagnostics: Diagnostic[] = [];
   const review = copyMark(product, 'review');
   const due = dueLabels(product);
-  diagnostics.push(...due.lacking.map(purpose => notMade(purpose, record.file)));
   for (const pack of record.packs)
     for (const purpose of due.made) {
       const label = await draftLabel(product, { pack, purpose, date }, fonts, words);
@@ -137,14 +135,6 @@ export async function makePacket(
     diagnostics: found,
   };
 }
-
-const notMade = (purpose: LabelPurpose, file: string): Diagnostic => ({
-  code: 'purpose-not-drafted',
-  severity: 'warning',
-  message: `a label for ${purpose} is due and is not drafted by this program yet`,
-  at: { file },
-  path: 'sold-to',
-});
 
 const firstError = (diagnostics: readonly Diagnostic[]): string =>
   diagnostics.find(each => hasErrors([each]))?.message ?? '';

@@ -3,7 +3,6 @@ import { loadTemplate } from '../document/template.ts';
 import type { TypeRules } from '../document/type-rules.ts';
 import { readTemplate } from '../environment/package-files.ts';
 import { openOnDocuments } from '../labelling/open-on-documents.ts';
-import type { LabelPurpose } from '../labelling/purposes.ts';
 import type { PagedDocument } from '../layout/frame.ts';
 import type { Area } from '../layout/label/box.ts';
 import { type LabelFacts, labelFacts } from '../layout/label/facts.ts';
@@ -29,6 +28,7 @@ import type { LabelOptions } from './label-options.ts';
 import { cutOf, labelPreflight, labelStock, type PackDie } from './label-stock.ts';
 import { openFindings } from './open-findings.ts';
 import { productFor } from './purposes/product-for.ts';
+import type { PreparedLabel, Purpose } from './purposes/purpose.ts';
 import { purposeOf } from './purposes/purposes.ts';
 import { statementFindings } from './statement-findings.ts';
 
@@ -60,8 +60,12 @@ const refused = (diagnostics: readonly Diagnostic[]): LabelDraft => ({
   diagnostics,
 });
 
+/** A container in the workplace is no pack of the record: it has neither its number nor its shape. */
+const withoutPack = (pack: Pack): Pack => ({ ...pack, id: 'tanks', gtin: null, container: null });
+
 /** The die of the label, or the bare size of the panel alone: it is placed in artwork, and so has square corners. */
-function dieOf({ pack, only, size }: LabelOptions): PackDie | null {
+function dieOf({ pack, only, size }: LabelOptions, { die: own }: Purpose): PackDie | null {
+  if (own) return size ? { ...size, cornerRadius: 0 } : own;
   if (only && size) return { ...size, cornerRadius: 0 };
   if (only && pack.label) {
     const { width, height, unit, panels } = pack.label;
@@ -95,9 +99,9 @@ export async function tryDraftLabel(
   fonts: FontLibrary,
   words: Words,
 ): Promise<LabelDraft> {
-  const { pack, purpose: id, only, date, output, target = 'press', marks = false } = options;
+  const { purpose: id, only, date, output, target = 'press', marks = false } = options;
   const purpose = purposeOf(id);
-  if (!purpose) return refused([notDrafted(id)]);
+  const pack = purpose.die ? withoutPack(options.pack) : options.pack;
   const judged = await productFor(given, purpose);
   if (!judged.ok) return refused(judged.diagnostics);
   const product = judged.value;
@@ -105,8 +109,7 @@ export async function tryDraftLabel(
   const complete = completeRecord(record);
   if (!complete.ok) return refused(complete.diagnostics);
   const prepared = purpose.prepare(product, pack, words);
-  const { elements, sections, findings: told } = prepared;
-  const { type = null } = prepared;
+  const { elements, findings: told, shorter } = prepared;
   const stated = [
     ...told,
     ...statementFindings(record, elements, words, 'error'),
@@ -115,7 +118,7 @@ export async function tryDraftLabel(
     ...packNumberDoubts(record, pack),
   ];
   if (hasErrors(stated)) return refused(stated);
-  const stockDie = dieOf(options);
+  const stockDie = dieOf(options, purpose);
   if (!stockDie)
     return refused([
       {
@@ -130,35 +133,44 @@ export async function tryDraftLabel(
   if (!profile.ok) return refused(profile.diagnostics);
   const template = await loadTemplate(readTemplate, `labels/${id}.hbs`);
   const instant = `${date}T00:00:00Z`;
-  const model = labelDocument(
-    {
-      record: complete.value,
-      pack,
-      elements,
-      draft: true,
-      dilutions: (pack.dilutions ?? []).map(words.dilution),
-      notices: words.draftNotices(openOnDocuments(product.classification)),
-      date: instant,
-      only,
-      sections,
-      type,
-    },
-    template,
-  );
+  const modelOf = ({ sections, type }: Pick<PreparedLabel, 'sections' | 'type'>) =>
+    labelDocument(
+      {
+        record: complete.value,
+        pack,
+        elements,
+        draft: true,
+        dilutions: (pack.dilutions ?? []).map(words.dilution),
+        notices: words.draftNotices(openOnDocuments(product.classification)),
+        date: instant,
+        only,
+        sections,
+        type,
+      },
+      template,
+    );
+  const first = modelOf(prepared);
   const { maker } = complete.value;
   const die = cutOf(maker.press);
   const dieInk = die.ink ?? DEFAULT_DIE.ink;
   const onPress = target === 'press';
-  const look = only || !onPress ? null : brandLook(maker, profile.value, { file: record.file });
+  const look =
+    only || !onPress || first.type?.plain ? null : brandLook(maker, profile.value, { file: record.file });
   const said = [...stated, ...(look?.findings ?? []), ...artworkFindings(record, pack)];
   if (hasErrors(said)) return refused(said);
   const jobLine = (made: Stock) =>
-    words.jobLine(made, model.title, [dieInk, ...(model.panel ? [] : [CODER_INK])]);
+    words.jobLine(made, first.title, [dieInk, ...(first.panel ? [] : [CODER_INK])]);
   const stock: Stock = {
     ...labelStock(stockDie, profile.value, maker.press, { target, jobLine: marks && !only ? jobLine : null }),
     ...(look?.layout && { brand: look.layout }),
   };
-  const { layout, remedies, diagnostics } = await tryLabel(model, fonts, stock);
+  let [model, trial] = [first, await tryLabel(first, fonts, stock)];
+  if (shorter && !trial.layout) {
+    model = modelOf(shorter);
+    trial = await tryLabel(model, fonts, stock);
+    said.push(shorter.finding);
+  }
+  const { layout, remedies, diagnostics } = trial;
   const findings = diagnostics.map(finding => ({ ...finding, at: finding.at ?? pack.at }));
   if (!layout) return { ...refused([...said, ...findings]), stock, type: model.type, remedies };
   const facts = labelFacts(model, layout, stock, fonts);
@@ -175,6 +187,7 @@ export async function tryDraftLabel(
     dieInk: model.panel ? undefined : dieInk,
     pdfx4: output !== undefined,
     capitals: capitalsOf(facts, model.type),
+    pictogramSide: model.type?.pictogram?.least ?? 0,
   });
   const found = await preflight(bytes, { ...held, ...brand });
   if (hasErrors(found))
@@ -200,9 +213,3 @@ const capitalsOf = ({ texts }: LabelFacts, type: TypeRules | null) =>
     const rule = type?.least[role];
     return rule?.capHeight === undefined ? [] : [{ text, height: rule.capHeight, cite: rule.cite }];
   });
-
-const notDrafted = (id: LabelPurpose): Diagnostic => ({
-  code: 'purpose-not-drafted',
-  severity: 'error',
-  message: `the label for ${id} is not drafted by this program yet`,
-});

@@ -2,7 +2,10 @@ import data from '../../hazard-data/label-purposes.json' with { type: 'json' };
 import type { PrecautionaryStatement } from './label-elements.ts';
 
 /** A label for one kind of buyer. */
-export type LabelPurpose = 'us-workplace' | 'us-consumer' | 'eu-supply';
+export type SupplyPurpose = 'us-workplace' | 'us-consumer' | 'eu-supply';
+
+/** What a label is for: a kind of buyer, or a tank and other containers that stay in the shop. */
+export type LabelPurpose = SupplyPurpose | 'tank';
 
 /** Who buys the product and where; null where the record does not say. */
 export interface Sale {
@@ -12,7 +15,7 @@ export interface Sale {
 
 /** Whether a label is due, the ground as an id of `hazard-data/label-purposes.json`, and its paragraphs. */
 export interface PurposeDecision {
-  readonly purpose: LabelPurpose;
+  readonly purpose: SupplyPurpose;
   readonly outcome: 'due' | 'not-due' | 'open';
   readonly ground: string;
   readonly cites: readonly string[];
@@ -47,7 +50,7 @@ export function labelPurposes(sale: Sale | null, hazardous: boolean): PurposeDec
   return rules
     .filter(({ users }) => users.includes(kinds))
     .map(({ purpose, market, outcome, ground, cites }): PurposeDecision => {
-      const of = { purpose: purpose as LabelPurpose, cites };
+      const of = { purpose: purpose as SupplyPurpose, cites };
       if (!sale.markets.includes(market as 'us' | 'eu'))
         return { ...of, outcome: 'not-due', ground: 'market' };
       // The hazards of the consumer law rest on tests of its own: no class here does not settle them.

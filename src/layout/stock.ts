@@ -85,6 +85,8 @@ export interface Stock {
   readonly profile: PressProfile;
   /** Least x-height of running text that the law of the label asks, where that is more than the press's. */
   readonly legalXHeight?: number;
+  /** Shorter and longer side that the law of the label asks. */
+  readonly leastSides?: readonly [number, number];
   /** In which people gave the size of the die; advice comes back in it. Default mm. */
   readonly unit?: LengthUnit;
   /** The head of the label is a band in the maker's color, and its words in this ink. */

@@ -20,6 +20,7 @@ import type { AnswerWords } from './answer-words.ts';
 import type { ConsumerWords } from './consumer-words.ts';
 import type { SheetFact } from './sheet-fact.ts';
 import type { SheetWords } from './sheet-words.ts';
+import type { SupplyWords } from './supply-words.ts';
 
 /** How a constituent is called, by its place in the list: whoever prints decides what may be told. */
 export type Names = (constituent: number) => string;
@@ -172,6 +173,7 @@ export interface Words {
   /** A line of directions on how to dilute. */
   dilution(dilution: Dilution): string;
   readonly consumer: ConsumerWords;
+  readonly supply: SupplyWords;
   /** What a label is called: `label for consumers in the United States`. */
   purposeName(purpose: LabelPurpose): string;
   /** Whether a label is due, and why. */

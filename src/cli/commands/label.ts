@@ -58,7 +58,7 @@ export const command: Command = {
     size: {
       kind: 'text',
       value: 'WxH',
-      does: 'size of that panel, such as 80x60mm; that of the label where it is left out',
+      does: 'size of that panel, such as 80x60mm; that of the label where it is left out; of a sign for a tank',
     },
     icc: {
       kind: 'text',
@@ -87,6 +87,10 @@ export const command: Command = {
       call: 'label product.yaml --target printer-300',
       does: 'the label for the roll printer of the shop: black alone, bars on its dots',
     },
+    {
+      call: 'label product.yaml --for tank --size 12x9in',
+      does: 'a sign for a tank of the shop, or for another container that stays there',
+    },
     { call: 'label product.yaml --sheet sheet.yaml', does: 'labels on the sheets of an office printer' },
   ],
   run,
@@ -100,9 +104,12 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
   const [path, out] = [parsed.positional[0]!, parsed.text('out')];
   const product = await openClassified(path, usual, date, io, out);
   if (!product) return exit.badInput;
-  const pack = choosePack(product.record, parsed.text('pack'));
   const due = dueLabels(product);
   const purpose = (parsed.text('for') ?? due.made[0]) as LabelPurpose;
+  const [first] = product.record.packs;
+  // A sign is the same for all packs.
+  const id = parsed.text('pack') ?? (purpose === 'tank' ? (first?.id ?? null) : null);
+  const pack = choosePack(product.record, id);
   const target = (parsed.text('target') ?? 'press') as LabelTarget;
   const marks = parsed.flag('marks');
   const extra = extraQuestion(parsed, target);

@@ -1,14 +1,12 @@
 import { type LabelPurpose, labelPurposes, type PurposeDecision } from '../../labelling/purposes.ts';
 import type { ClassifiedProduct } from '../classified-product.ts';
-import { purposeOf, purposes } from './purposes.ts';
+import { purposes } from './purposes.ts';
 
 /** Which labels of a product are made. */
 export interface DueLabels {
   readonly decisions: readonly PurposeDecision[];
   /** Those to make, the main one first. */
   readonly made: readonly LabelPurpose[];
-  /** Due, and not drafted by this program. */
-  readonly lacking: readonly LabelPurpose[];
 }
 
 /**
@@ -20,15 +18,10 @@ export function dueLabels({
   classification,
 }: Pick<ClassifiedProduct, 'record' | 'classification'>): DueLabels {
   const decisions = labelPurposes(record.soldTo, classification.hazards.length > 0);
-  const wanted = decisions
+  const made = decisions
     .filter(({ outcome, ground }) => outcome === 'due' || (outcome === 'open' && ground !== 'sale-unknown'))
     .map(({ purpose }) => purpose);
-  const made = wanted.filter(purpose => purposeOf(purpose));
-  return {
-    decisions,
-    made: made.length > 0 ? made : [purposes[0]!.id],
-    lacking: wanted.filter(purpose => !purposeOf(purpose)),
-  };
+  return { decisions, made: made.length > 0 ? made : [purposes[0]!.id] };
 }
 
 /** Name of the file of a label without its ending: the main label of a pack for a press has the plain name. */
@@ -40,7 +33,8 @@ export const labelStem = (
 ): string =>
   [
     'label',
-    pack,
+    // A sign is of no pack.
+    ...(purpose === 'tank' ? [] : [pack]),
     ...(purpose === made[0] ? [] : [purpose]),
     ...(target === 'press' ? [] : [target]),
     ...(only ? [only] : []),

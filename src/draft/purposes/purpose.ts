@@ -4,11 +4,17 @@ import type { LabelElements } from '../../labelling/label-elements.ts';
 import type { LabelPurpose } from '../../labelling/purposes.ts';
 import type { LabelFacts } from '../../layout/label/facts.ts';
 import type { Die } from '../../layout/stock.ts';
+import type { LengthUnit } from '../../quantity/length-text.ts';
 import type { Pack } from '../../record/product-record.ts';
 import type { BasisId } from '../../reference/basis.ts';
 import type { Diagnostic } from '../../report/diagnostic.ts';
 import type { Words } from '../../words/words.ts';
 import type { ClassifiedProduct } from '../classified-product.ts';
+
+/** A label that is no label of a pack. */
+export interface OwnDie extends Die {
+  readonly unit: LengthUnit;
+}
 
 /** What a purpose makes of a product and a pack. */
 export interface PreparedLabel {
@@ -17,6 +23,12 @@ export interface PreparedLabel {
   readonly sections?: LabelSections;
   /** Least heights of type that its law sets, and how its panel is laid out; none where the press decides. */
   readonly type?: TypeRules;
+  /** What is left out, and how that is told, where the whole finds no room; without it the label is refused. */
+  readonly shorter?: {
+    readonly sections: LabelSections;
+    readonly type: TypeRules;
+    readonly finding: Diagnostic;
+  };
   /** What is to be said of the label once it is laid out. */
   examine?(facts: LabelFacts, die: Die): readonly Diagnostic[];
   /** What a reviewer must look at; with an error the label is not made. */
@@ -28,6 +40,8 @@ export interface Purpose {
   /** Also the name of its template in `templates/labels/`. */
   readonly id: LabelPurpose;
   readonly basis: BasisId;
+  /** Size of the label where the call gives none; absent where that is the die of the pack. */
+  readonly die?: OwnDie;
   /** @param product classified under the basis of the purpose */
   prepare(product: ClassifiedProduct, pack: Pack, words: Words): PreparedLabel;
 }

@@ -53,6 +53,8 @@ const CLASSES: readonly StyleName[] = [
   'poison',
   'notice',
   'declaration',
+  'substances',
+  'ufi',
 ];
 
 /** Classes of paragraphs that go on with the one before. */

@@ -19,8 +19,8 @@ import { encodeBarCode } from './encode-bar-code.ts';
 import { findings } from './findings.ts';
 import { bestFit, type Fitted } from './fit.ts';
 import { fixedMarks, framed, frameFindings } from './fixed-marks.ts';
-import { legalXHeight } from './legal-size.ts';
-import { partsOf } from './parts.ts';
+import { hasSides, legalStocks } from './legal-stock.ts';
+import { type Parts, partsOf } from './parts.ts';
 import { pressMarks, SLUG } from './press-marks.ts';
 import { tapersTooMuch, tooSmall } from './refusal.ts';
 import { type Remedies, remedies } from './remedies.ts';
@@ -74,35 +74,60 @@ export async function tryLabel(model: LabelModel, fonts: FontLibrary, given: Sto
   const tapers = tapersTooMuch(model, given);
   if (tapers) return { layout: null, remedies: null, diagnostics: [tapers] };
   const content = labelContent(model);
-  const stock = model.type ? { ...given, legalXHeight: legalXHeight(content, model.type, fonts) } : given;
+  const stocks = legalStocks(given, content, model.type, fonts);
+  const [first] = stocks;
   const figure = content.sections.find(({ barCode }) => barCode)?.barCode ?? null;
   const { gtin } = model;
-  const encoded = figure && gtin ? await encodeBarCode({ ...model, gtin }, figure, stock.profile) : null;
+  const encoded = figure && gtin ? await encodeBarCode({ ...model, gtin }, figure, first!.profile) : null;
   if (encoded && 'severity' in encoded) return { layout: null, remedies: null, diagnostics: [encoded] };
-  const barCode = encoded;
-  const whole = partsOf(content, barCode, stock.profile, model);
-  const { parts, pictograms, refusal } = framed(whole, stock);
-  if (refusal) return { layout: null, remedies: null, diagnostics: [refusal] };
   try {
-    const fitted = bestFit(parts, stock, fonts);
-    const found = findings(model, parts, stock, fitted);
-    if (!fitted) {
-      const larger = remedies(parts, stock, fonts);
-      return { layout: null, remedies: larger, diagnostics: [tooSmall(model, stock, larger), ...found] };
+    for (const stock of stocks.slice(0, -1)) {
+      const trial = onStock(model, content, encoded, stock, fonts);
+      if (!('parts' in trial)) return trial;
     }
-    const sheet = draw(fitted);
-    const { areas } = sheet;
-    sheet.items.push(...fixedMarks(pictograms, stock));
-    const document = paged(model, sheet, fitted, content, stock, fonts);
-    const shown = whole.placed.hazard?.pictograms.length ?? 0;
-    found.push(...frameFindings(areas, pictograms, shown, stock));
-    const barCodeFacts = barCode ? sizeOf(barCode, fitted, areas) : [];
-    const layout = { document, areas, fitted, content, profile: stock.profile, barCode, barCodeFacts };
-    return { layout, remedies: null, diagnostics: found };
+    const stock = stocks.at(-1)!;
+    const trial = onStock(model, content, encoded, stock, fonts);
+    if (!('parts' in trial)) return trial;
+    const larger = remedies(trial.parts, stock, fonts);
+    return {
+      layout: null,
+      remedies: larger,
+      diagnostics: [tooSmall(model, stock, larger), ...trial.diagnostics],
+    };
   } catch (error) {
     if (!(error instanceof MissingGlyphError)) throw error;
     return { layout: null, remedies: null, diagnostics: [missingGlyph(error)] };
   }
+}
+
+/** What does not fit, to be tried on larger dies. */
+interface Unfit {
+  readonly parts: Parts;
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+function onStock(
+  model: LabelModel,
+  content: LabelContent,
+  barCode: BarCode | null,
+  stock: Stock,
+  fonts: FontLibrary,
+): Trial | Unfit {
+  const whole = partsOf(content, barCode, stock.profile, model);
+  const { parts, pictograms, refusal } = framed(whole, stock);
+  if (refusal) return { layout: null, remedies: null, diagnostics: [refusal] };
+  const fitted = hasSides(stock) ? bestFit(parts, stock, fonts) : null;
+  const found = findings(model, parts, stock, fitted);
+  if (!fitted) return { parts, diagnostics: found };
+  const sheet = draw(fitted);
+  const { areas } = sheet;
+  sheet.items.push(...fixedMarks(pictograms, stock));
+  const document = paged(model, sheet, fitted, content, stock, fonts);
+  const shown = whole.placed.hazard?.pictograms.length ?? 0;
+  found.push(...frameFindings(areas, pictograms, shown, stock));
+  const barCodeFacts = barCode ? sizeOf(barCode, fitted, areas) : [];
+  const layout = { document, areas, fitted, content, profile: stock.profile, barCode, barCodeFacts };
+  return { layout, remedies: null, diagnostics: found };
 }
 
 function sizeOf(code: BarCode, { display }: Fitted, areas: readonly Area[]): readonly SizeFact[] {

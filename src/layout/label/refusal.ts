@@ -49,8 +49,10 @@ export function tooSmall(model: LabelModel, stock: Stock, found: Remedies): Diag
   const { die, profile, unit = 'mm' } = stock;
   const asked = sizeText(die.width, die.height, unit);
   const letters = Number(leastXHeight(stock).toFixed(2));
-  const pictograms = model.type ? '' : `, pictograms of ${profile.pictogram.minimumSide} mm a side`;
-  const sizes = `letters of ${letters} mm x-height${pictograms}`;
+  const pictograms = model.type?.bordered ? '' : `, pictograms of ${profile.pictogram.minimumSide} mm a side`;
+  const { leastSides } = stock;
+  const label = leastSides ? `, a label of ${sizeText(leastSides[0], leastSides[1], unit)}` : '';
+  const sizes = `letters of ${letters} mm x-height${pictograms}${label}`;
   return {
     code: 'label-too-small',
     severity: 'error',

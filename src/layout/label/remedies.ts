@@ -4,6 +4,7 @@ import type { FontLibrary } from '../../text/glyph-run.ts';
 import type { Die } from '../die/die.ts';
 import type { Stock } from '../stock.ts';
 import { fitsAtAll } from './fit.ts';
+import { hasSides } from './legal-stock.ts';
 import type { Parts } from './parts.ts';
 
 /** Dies that hold a label that does not fit; each has been laid out. Null where none within reach does. */
@@ -25,7 +26,10 @@ const STEPS = { mm: 1, in: MM_PER_INCH / 8 } as const;
 /** The smallest dies that hold the label at its least size. */
 export function remedies(parts: Parts, stock: Stock, fonts: FontLibrary): Remedies {
   const { die, unit = 'mm' } = stock;
-  const fits = (change: Partial<Die>) => fitsAtAll(parts, { ...stock, die: { ...die, ...change } }, fonts);
+  const fits = (change: Partial<Die>) => {
+    const changed = { ...stock, die: { ...die, ...change } };
+    return hasSides(changed) && fitsAtAll(parts, changed, fonts);
+  };
   const search = (from: Millimetres, accepts: (size: Millimetres) => boolean) =>
     least(from, STEPS[unit], accepts);
   return {

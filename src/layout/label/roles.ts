@@ -11,6 +11,8 @@ const ROLES: Partial<Record<StyleName, string>> = {
   hazard: 'hazard-statement',
   poison: 'poison',
   notice: 'notice',
+  substances: 'substances',
+  ufi: 'ufi',
   code: 'product-code',
 };
 

@@ -15,6 +15,8 @@ export type StyleName =
   | 'poison'
   | 'notice'
   | 'declaration'
+  | 'substances'
+  | 'ufi'
   | 'code'
   | 'caption';
 
@@ -51,6 +53,8 @@ export const STYLES: Readonly<Record<StyleName, Style>> = {
   poison: { factor: large, face: 'bold', hanging: false },
   notice: { factor: text, face: 'bold', hanging: false },
   declaration: { factor: large, face: 'bold', hanging: false },
+  substances: { factor: text, face: null, hanging: false },
+  ufi: { factor: text, face: null, hanging: false },
   code: { factor: text, face: null, hanging: false },
   caption: { factor: text, face: null, hanging: false },
 };

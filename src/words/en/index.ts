@@ -18,6 +18,7 @@ import { readings } from './readings.ts';
 import { review } from './review.ts';
 import { sheet } from './sheet.ts';
 import { statements } from './statements.ts';
+import { supply } from './supply.ts';
 import { bridgingFault, warning } from './warnings.ts';
 import { outcomes, workSheet } from './work-sheet.ts';
 
@@ -46,6 +47,7 @@ export const en: Words = {
   barCodeSize: sizeFindings,
   duty: dutyLine,
   consumer,
+  supply,
   purposeName,
   purpose,
   purposes,

@@ -1,9 +1,10 @@
 import type { LabelPurpose, PurposeDecision, WorkplaceStatement } from '../../labelling/purposes.ts';
 
-const labels: Readonly<Record<PurposeDecision['purpose'], string>> = {
+const labels: Readonly<Record<LabelPurpose, string>> = {
   'us-workplace': 'label for workplaces in the United States',
   'us-consumer': 'label for consumers in the United States',
   'eu-supply': 'label for supply in the European Union',
+  tank: 'label for tanks and other containers in the workplace',
 };
 
 /** What a label is called. */

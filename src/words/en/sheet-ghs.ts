@@ -14,6 +14,8 @@ export const ghs = {
     'The mixture is in none of the classes for which the label names substances (Regulation (EC) No 1272/2008, Article 18(3)(b)).',
   labelSubstancesOpen:
     'The class rests on a test of the mixture, which names no substance: the reviewer names those that cause it (Regulation (EC) No 1272/2008, Article 18(3)(b)).',
+  labelSubstancesProposed:
+    'A class rests on a test of the mixture, which names no substance: those that are in that class by themselves are named, and the reviewer says which of them cause it (Regulation (EC) No 1272/2008, Article 18(3)(b)).',
   fourNames:
     'As a rule {count} names suffice on the label; the reviewer chooses those that account for the most severe hazards.',
   columns: {

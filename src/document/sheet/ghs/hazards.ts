@@ -87,15 +87,18 @@ function classification(input: SheetInput): ItemBody {
 export function labelSubstances(input: SheetInput): ItemBody {
   const { ghs: words } = input.words.sheet;
   const { name } = secretsOf(input);
-  const { due, constituents, names } = substancesOf(input.classification);
-  const list = constituents.map(name);
+  const { due, constituents, proposed, names } = substancesOf(input.classification);
+  const list = [...constituents, ...proposed].map(name);
   if (list.length === 0)
     return due
       ? said('calculation', words.labelSubstancesOpen)
       : said('calculation', words.noLabelSubstances);
   return {
     list,
-    notes: list.length > names ? [fill(words.fourNames, { count: names })] : [],
+    notes: [
+      ...(proposed.length > 0 ? [words.labelSubstancesProposed] : []),
+      ...(list.length > names ? [fill(words.fourNames, { count: names })] : []),
+    ],
     source: 'calculation',
   };
 }
