@@ -42,6 +42,8 @@ export interface TypeRules {
   /** The hazard block stands in a border, and there are no pictograms. */
   readonly bordered: boolean;
   readonly pictogram?: PictogramSide;
+  /** Whether the frames of pictograms must be red; red by 29 CFR 1910.1200 where absent. */
+  readonly frames?: { readonly red: boolean; readonly cite: string };
   readonly label?: LeastLabel;
   readonly sign?: SignScale;
   /** All text is black on white: the band in the maker's color is left out. */

@@ -73,10 +73,11 @@ const leastSide = (type: TypeRules | null, { profile }: Stock) => ({
 function outlines({ stock, remedies }: LabelDraft) {
   if (!stock || !remedies) return [];
   const { die } = stock;
-  const { width, height, panels } = remedies;
+  const { width, height, panels, both } = remedies;
   return [
     ...(height === null ? [] : [{ ...die, height }]),
     ...(width === null ? [] : [{ ...die, width }]),
+    ...(both === null ? [] : [{ ...die, ...both }]),
     ...(panels === null ? [] : [foldOut(die, panels)]),
   ];
 }

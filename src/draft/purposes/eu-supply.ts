@@ -68,6 +68,7 @@ function typeRules({ label, pictogram, cite }: SupplySizes, letters: SupplyLette
     front: null,
     cite,
     bordered: false,
+    frames: { red: true, cite: 'CLP Annex I, 1.2.1; Annex V' },
     pictogram: { ...pictogram, cite },
     ...(label.asked && { label: { sides: label.sides, cite } }),
     plain: true,

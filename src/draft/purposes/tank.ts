@@ -9,6 +9,7 @@ const rules = (least: number): TypeRules => ({
   front: null,
   cite: CITE,
   bordered: false,
+  frames: { red: false, cite: CITE },
   sign: {
     least,
     largest: sign.xHeight.largest,

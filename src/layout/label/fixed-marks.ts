@@ -1,3 +1,4 @@
+import type { TypeRules } from '../../document/type-rules.ts';
 import type { Diagnostic } from '../../report/diagnostic.ts';
 import type { FrameItem } from '../frame.ts';
 import type { Stock } from '../stock.ts';
@@ -57,9 +58,24 @@ export function frameFindings(
   pictograms: readonly PictogramFigure[],
   shown: number,
   stock: Stock,
+  type: TypeRules | null,
 ): Diagnostic[] {
   const { redFrames = [], profile } = stock;
   if (profile.dpi === undefined) return [];
+  const { red, cite } = type?.frames ?? { red: true, cite: CITE };
+  if (redFrames.length === 0 && !red)
+    return shown === 0
+      ? []
+      : [
+          {
+            code: 'red-frames',
+            severity: 'note',
+            message:
+              'the frames of the pictograms are black, which a label that stays in the workplace may have',
+            path: 'label',
+            cite,
+          },
+        ];
   if (redFrames.length === 0)
     return shown === 0
       ? []
@@ -71,7 +87,7 @@ export function frameFindings(
               'the printer has black alone, and the frames of the pictograms came out black; they must be red',
             hint: 'load stock with preprinted red frames and write their places under `red-frames:` of the label, or have the label printed by a press',
             path: 'label',
-            cite: CITE,
+            cite,
           },
         ];
   const found: Diagnostic[] = [];

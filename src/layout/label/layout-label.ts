@@ -124,7 +124,7 @@ function onStock(
   sheet.items.push(...fixedMarks(pictograms, stock));
   const document = paged(model, sheet, fitted, content, stock, fonts);
   const shown = whole.placed.hazard?.pictograms.length ?? 0;
-  found.push(...frameFindings(areas, pictograms, shown, stock));
+  found.push(...frameFindings(areas, pictograms, shown, stock, model.type));
   const barCodeFacts = barCode ? sizeOf(barCode, fitted, areas) : [];
   const layout = { document, areas, fitted, content, profile: stock.profile, barCode, barCodeFacts };
   return { layout, remedies: null, diagnostics: found };

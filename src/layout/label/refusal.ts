@@ -75,7 +75,7 @@ function shortage(die: Die, { height, width }: Remedies, unit: LengthUnit): stri
 
 function advice(
   die: Die,
-  { height, width, panels }: Remedies,
+  { height, width, panels, both }: Remedies,
   room: ContainerRoom,
   unit: LengthUnit,
 ): string {
@@ -86,6 +86,7 @@ function advice(
     options.push(`${sizeText(die.width, height, unit)}${beyond(height, room.height, 'label panel')}`);
   if (width !== null)
     options.push(`${sizeText(width, die.height, unit)}${beyond(width, room.width, 'circumference')}`);
+  if (both !== null) options.push(sizeText(both.width, both.height, unit));
   if (panels !== null)
     options.push(`a fold-out of ${panels} panels of ${sizeText(die.width, die.height, unit)}`);
   return options.length > 0

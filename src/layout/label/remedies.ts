@@ -15,6 +15,8 @@ export interface Remedies {
   readonly width: Millimetres | null;
   /** Least number of panels of the same size, side by side in a fold-out label, laid out one by one. */
   readonly panels: number | null;
+  /** Where the law asks for more on both sides: a die that has them and holds the label. */
+  readonly both: { readonly width: Millimetres; readonly height: Millimetres } | null;
 }
 
 /** Labels are not sought beyond so many times the size asked for. */
@@ -32,11 +34,20 @@ export function remedies(parts: Parts, stock: Stock, fonts: FontLibrary): Remedi
   };
   const search = (from: Millimetres, accepts: (size: Millimetres) => boolean) =>
     least(from, STEPS[unit], accepts);
-  return {
-    height: search(die.height, height => fits({ height })),
-    width: search(die.width, width => fits({ width })),
-    panels: die.shape === 'oval' ? null : panelCount(count => fits(foldOut(die, count))),
-  };
+  const height = search(die.height, size => fits({ height: size }));
+  const width = search(die.width, size => fits({ width: size }));
+  const panels = die.shape === 'oval' ? null : panelCount(count => fits(foldOut(die, count)));
+  if (height !== null || width !== null || !stock.leastSides) return { height, width, panels, both: null };
+  const [short, long] = stock.leastSides;
+  const upright = die.height >= die.width;
+  // Up to the next size that dies are bought in.
+  const whole = (size: Millimetres) => Math.ceil(size / STEPS[unit] - 1e-9) * STEPS[unit];
+  const wide = Math.max(die.width, whole(upright ? short : long));
+  const high = Math.max(die.height, whole(upright ? long : short));
+  const enough = fits({ width: wide, height: high })
+    ? high
+    : search(high, size => fits({ width: wide, height: size }));
+  return { height, width, panels, both: enough === null ? null : { width: wide, height: enough } };
 }
 
 /** A fold-out of panels of the size of a die. */
