@@ -161,7 +161,7 @@ describe('sizes of the finished label', () => {
   });
 
   it('a small label takes pictograms under 16 mm, never under 10, and says so', async () => {
-    const { status, json, codes } = await made({ die: '{width: 66 mm, height: 130 mm}' });
+    const { status, json, codes } = await made({ die: '{width: 80 mm, height: 90 mm}' });
     expect(status).toBe(0);
     const sides = json.pictograms.map(({ side }: { side: number }) => side);
     expect(Math.min(...sides)).toBeGreaterThanOrEqual(10);
