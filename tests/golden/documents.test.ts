@@ -7,6 +7,7 @@ import { draftSheet, sheetTransport } from '../../src/draft/draft-sheet.ts';
 import { makePacket } from '../../src/draft/packet.ts';
 import { purposeOf } from '../../src/draft/purposes/purposes.ts';
 import { sheetFacts } from '../../src/draft/sheet-facts.ts';
+import { tryDraftLabel } from '../../src/draft/try-draft-label.ts';
 import { readPackageFile, readTemplate } from '../../src/environment/package-files.ts';
 import { layoutLabel } from '../../src/layout/label/layout-label.ts';
 import { layoutSheet } from '../../src/layout/sheet/layout-sheet.ts';
@@ -28,6 +29,7 @@ import { AS_OF, classified, demos, must, nameOf } from './_products.ts';
 // Golden dumps of this program's own output: no outside source, they show what a change changes.
 
 const date = `${AS_OF}T00:00:00Z`;
+const SUPPLIED = 'templates/demo/descaler.yaml';
 let fonts: FontLibrary;
 beforeAll(async () => {
   fonts = await loadFonts();
@@ -140,13 +142,40 @@ describe.each(demos)('%s', path => {
   });
 });
 
+/** A supplier in the Union, which the maker of the demo has none of. */
+const euSupplier = {
+  name: 'Example Import Ltd',
+  role: 'importer',
+  address: ['1 Sample Street', 'Dublin 2', 'Ireland'],
+  telephone: '+353 1 555 0100',
+  email: null,
+  emergency: [],
+};
+
+it('label for supply in the Union', async () => {
+  const found = await classified(SUPPLIED, 'eu-clp');
+  const maker = { ...found.record.maker!, euSupplier };
+  const product = { ...found, record: { ...found.record, maker, ufi: 'N1QV-R02N-J00M-WQD5' } };
+  const [pack] = product.record.packs;
+  const options = { pack: pack!, purpose: 'eu-supply', date: AS_OF } as const;
+  const { document, diagnostics } = await tryDraftLabel(product, options, fonts, en);
+  const { frames, root } = document!;
+  const parts = [
+    ...frames.flatMap(frame => [textRuns(frame), '', summary(frame), '']),
+    tagTree(root, frames),
+    '',
+    renderText(diagnostics),
+  ];
+  compare(`label/${nameOf(SUPPLIED)}.eu-supply.txt`, parts.join('\n').trimEnd());
+});
+
 afterAll(() => {
-  const named = (folder: string, ends: readonly string[]) =>
-    nothingElseIn(
-      folder,
-      demos.flatMap(path => ends.map(end => `${folder}/${nameOf(path)}.${end}`)),
-    );
-  named('label', ['txt', 'us-consumer.txt', 'pdf-tags.txt']);
+  const named = (folder: string, ends: readonly string[], also: readonly string[] = []) =>
+    nothingElseIn(folder, [
+      ...demos.flatMap(path => ends.map(end => `${folder}/${nameOf(path)}.${end}`)),
+      ...also,
+    ]);
+  named('label', ['txt', 'us-consumer.txt', 'pdf-tags.txt'], [`label/${nameOf(SUPPLIED)}.eu-supply.txt`]);
   named('sheet', [
     'pages.txt',
     'tags.txt',
