@@ -2,6 +2,7 @@ import groups from '../../../hazard-data/reactivity/groups.json' with { type: 'j
 import data from '../../../hazard-data/sheet/advice.json' with { type: 'json' };
 import type { Words } from '../../words/words.ts';
 import { fill } from './fill.ts';
+import { sheetForm } from './form.ts';
 import { classesOf } from './hazards.ts';
 import type { SheetInput } from './input.ts';
 import { secretsOf } from './secrets.ts';
@@ -64,7 +65,9 @@ export function adviceFor(
 
 /** Sentences of advice; under another basis than 29 CFR 1910.1200 without its paragraphs. */
 const adviceOf = ({ classification, words: { sheet } }: SheetInput): Words['sheet']['advice'] =>
-  classification.basis.id === 'us-hcs' ? sheet.advice : { ...sheet.advice, ...sheet.ghs.advice };
+  sheetForm(classification.basis.id).outline === 'appendix-d'
+    ? sheet.advice
+    : { ...sheet.advice, ...sheet.ghs.advice };
 
 /** The same as text. */
 export function adviceTexts(

@@ -5,6 +5,7 @@ import type { Constituent } from '../../formula/constituent.ts';
 import type { Hazard } from '../../notation/hazard.ts';
 import { reaches } from '../../quantity/sum.ts';
 import type { SheetIngredient } from '../../record/record-blocks.ts';
+import { sheetForm } from './form.ts';
 import { type ListedFor, listedFor } from './ghs/cut-offs.ts';
 import { isHealth, isPhysical } from './hazards.ts';
 import type { SheetInput } from './input.ts';
@@ -62,7 +63,8 @@ export function ingredients(input: SheetInput): readonly Ingredient[] {
   });
 }
 
-const isGhs = ({ classification }: SheetInput): boolean => classification.basis.id !== 'us-hcs';
+const isGhs = ({ classification }: SheetInput): boolean =>
+  sheetForm(classification.basis.id).outline === 'numbered';
 
 /** Percent from which an ingredient of a class counts; 0 where the basis names no figure for it. */
 export const cutOff = ({ hazardClass, category }: Hazard, thresholds: SheetInput['thresholds']): number =>

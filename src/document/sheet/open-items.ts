@@ -1,5 +1,6 @@
 import { ingredients } from './disclosure.ts';
 import { fill } from './fill.ts';
+import { sheetForm } from './form.ts';
 import { isHealth } from './hazards.ts';
 import type { SheetInput } from './input.ts';
 import { secretsOf } from './secrets.ts';
@@ -22,7 +23,7 @@ export interface SheetQuestions {
 
 /** Numbers of section 3 that neither the record nor the harmonised table has (Annex II, 3.2.4). */
 function openNumbers(input: SheetInput): readonly OpenItem[] {
-  if (input.classification.basis.id !== 'eu-clp') return [];
+  if (!sheetForm(input.classification.basis.id).reach) return [];
   const { openNumbers: words } = input.words.sheet.ghs;
   const { identity } = secretsOf(input);
   const listed = ingredients(input).filter(({ listed: named, index }) => named && !identity.has(index));
