@@ -20,10 +20,7 @@ export function composition(input: SheetInput): SectionBodies {
     secrets.name(ingredient.index),
     secrets.identity.has(ingredient.index) ? words.casWithheld : (ingredient.classified.cas ?? words.noCas),
     concentration(ingredient, secrets, words.to),
-    ingredient.hazards
-      .filter(({ hazardClass }) => isOfStandard(hazardClass))
-      .map(hazard => hazardTitle(hazard, input.words.sheet))
-      .join('; '),
+    classes(input, ingredient),
   ]);
   const table = bodyOf('product record', { table: { columns, rows } });
   return {
@@ -40,6 +37,19 @@ export function composition(input: SheetInput): SectionBodies {
     concentrations: concentrations(input, listed, secrets),
     'trade-secret': claims(input, secrets),
   };
+}
+
+/** Classes of an ingredient; of one that is not due here, why it is named. */
+function classes(input: SheetInput, { hazards, due, namedIn, classified }: Ingredient): string {
+  const { composition: words } = input.words.sheet;
+  const titles = hazards
+    .filter(({ hazardClass }) => isOfStandard(hazardClass))
+    .map(hazard => hazardTitle(hazard, input.words.sheet))
+    .join('; ');
+  if (due) return titles;
+  const standing = titles !== '' ? words.belowCutOff : classified.data.noData ? words.noData : words.noClass;
+  const sections = namedIn.map(section => words.namedIn[section]).join(', ');
+  return fill(words.named, { standing: fill(standing, { titles }), sections });
 }
 
 function concentration({ classified, index }: Ingredient, { percent }: Secrets, to: string): string {

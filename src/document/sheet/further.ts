@@ -1,6 +1,8 @@
 import type { SheetKey } from '../../record/sheet-keys.ts';
-import { bodyOf, type ItemBody, nothing, paragraphs, type SectionBodies } from './content.ts';
+import { adviceTexts } from './advice.ts';
+import { bodyOf, firstBody, type ItemBody, nothing, paragraphs, type SectionBodies } from './content.ts';
 import { ingredients } from './disclosure.ts';
+import { bioaccumulation, mobility, persistence } from './fate.ts';
 import { figure, fill } from './fill.ts';
 import { hazardTitle } from './hazards.ts';
 import type { SheetInput } from './input.ts';
@@ -21,8 +23,25 @@ function ownTexts(input: SheetInput, key: SheetKey, own?: OwnKey): readonly stri
   return [...paragraphs(input.record.sheet[key]), ...single];
 }
 
-const ownBody = (input: SheetInput, key: SheetKey, own?: OwnKey): ItemBody =>
-  bodyOf('product record', { text: ownTexts(input, key, own) }) ?? nothing;
+const ownBody = (
+  input: SheetInput,
+  key: SheetKey,
+  own: OwnKey,
+  derived: (input: SheetInput, except: ReadonlySet<string>) => readonly string[],
+): ItemBody => {
+  const { name } = secretsOf(input);
+  const given = new Set(
+    ingredients(input)
+      .filter(ingredient => ingredient.own?.[own])
+      .map(({ index }) => name(index)),
+  );
+  const text = ownTexts(input, key, own);
+  const whole = paragraphs(input.record.sheet[key]).length > 0;
+  const known = whole ? [] : derived(input, given);
+  const notes = known.length > 0 ? [input.words.sheet.further.reference] : [];
+  const source = text.length > 0 ? 'product record' : 'reference tables';
+  return bodyOf(source, { text: [...text, ...known], notes }) ?? nothing;
+};
 
 /** Section 12 (29 CFR 1910.1200 App. D, Table D.1, 12; not mandatory). */
 export function ecology(input: SheetInput): SectionBodies {
@@ -42,10 +61,13 @@ export function ecology(input: SheetInput): SectionBodies {
           ...(unknown > 0 ? [fill(words.unknownAquatic, { percent: figure(unknown) })] : []),
         ],
       }) ?? nothing,
-    persistence: ownBody(input, 'ecology.persistence', 'persistence'),
-    bioaccumulation: ownBody(input, 'ecology.bioaccumulation', 'bioaccumulation'),
-    mobility: ownBody(input, 'ecology.mobility', 'mobility'),
-    'other-effects': ownBody(input, 'ecology.other'),
+    persistence: ownBody(input, 'ecology.persistence', 'persistence', persistence),
+    bioaccumulation: ownBody(input, 'ecology.bioaccumulation', 'bioaccumulation', bioaccumulation),
+    mobility: ownBody(input, 'ecology.mobility', 'mobility', mobility),
+    'other-effects': firstBody(
+      bodyOf('product record', { text: ownTexts(input, 'ecology.other') }),
+      bodyOf('hazard classes', { list: adviceTexts(input, 'other-effects') }),
+    ),
   };
 }
 

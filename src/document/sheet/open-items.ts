@@ -28,7 +28,7 @@ export function sheetQuestions(input: SheetInput): SheetQuestions {
   return {
     open: [...open.filter(({ mandatory }) => mandatory), ...open.filter(({ mandatory }) => !mandatory)],
     belowCutOff: ingredients(input)
-      .filter(({ listed, hazards }) => !listed && hazards.some(({ hazardClass }) => isHealth(hazardClass)))
+      .filter(({ due, hazards }) => !due && hazards.some(({ hazardClass }) => isHealth(hazardClass)))
       .map(({ classified }) => classified.name),
   };
 }

@@ -61,6 +61,7 @@ const complete = (
   list: [],
   groups: [],
   table: null,
+  values: [],
   notes: [],
   ...body,
 });
