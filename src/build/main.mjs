@@ -1,14 +1,14 @@
 // Bundles the command line and the library with all that they need into out/dist, which is what a package holds;
 // tools for developers go to out/tools. Declarations come from the type checker.
 import { execFileSync } from 'node:child_process';
-import { chmodSync, copyFileSync, mkdirSync, rmSync, writeFileSync } from 'node:fs';
+import { chmodSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { basename } from 'node:path';
 import { build } from 'esbuild';
 import { pruneDeclarations } from './declarations.mjs';
 import { definedEdition } from './edition.mjs';
 import { packagesIn, writeNotices } from './notices.mjs';
 import { jsonAsText, namedEncoders, withoutUnused } from './plugins.mjs';
-import { packTables } from './tables.mjs';
+import { pack, packTables } from './tables.mjs';
 
 // Locks come as CommonJS, which asks for modules of Node.js by require.
 const banner = {
@@ -60,8 +60,13 @@ await build({
   entryPoints: ['cli/demo', 'bench/main', 'generate/main'].map(name => `src/${name}.ts`),
 });
 mkdirSync('out/dist/fonts');
-for (const face of faces) copyFileSync(`node_modules/${fonts}/${face}`, `out/dist/fonts/${basename(face)}`);
+for (const face of faces) pack(`node_modules/${fonts}/${face}`, `out/dist/fonts/${basename(face)}.br`);
 packTables('hazard-data', 'out/dist/hazard-data');
+for (const schema of readdirSync('templates').filter(name => name.endsWith('.schema.json')))
+  writeFileSync(
+    `out/dist/${schema}`,
+    JSON.stringify(JSON.parse(readFileSync(`templates/${schema}`, 'utf8'))),
+  );
 writeFileSync('out/tools/bundle.json', JSON.stringify(metafile));
 writeNotices('out/dist/NOTICES.txt', [...packagesIn(metafile), fonts]);
 chmodSync('out/dist/cli/main.js', 0o755);

@@ -10,11 +10,16 @@ export function packTables(from, to) {
     if (!name.endsWith('.tsv') || path.startsWith(join(from, 'sources'))) continue;
     const packed = join(to, `${relative(from, path)}.br`);
     mkdirSync(dirname(packed), { recursive: true });
-    const bytes = readFileSync(path);
-    const params = {
-      [constants.BROTLI_PARAM_LGWIN]: constants.BROTLI_MAX_WINDOW_BITS,
-      [constants.BROTLI_PARAM_SIZE_HINT]: bytes.length,
-    };
-    writeFileSync(packed, brotliCompressSync(bytes, { params }));
+    pack(path, packed);
   }
+}
+
+/** Packs a file with brotli. */
+export function pack(from, to) {
+  const bytes = readFileSync(from);
+  const params = {
+    [constants.BROTLI_PARAM_LGWIN]: constants.BROTLI_MAX_WINDOW_BITS,
+    [constants.BROTLI_PARAM_SIZE_HINT]: bytes.length,
+  };
+  writeFileSync(to, brotliCompressSync(bytes, { params }));
 }

@@ -1,18 +1,23 @@
 import { type GtinDoubt, gtinDoubts } from '../barcode/gtin-doubts.ts';
-import type { ProductRecord } from '../record/product-record.ts';
+import type { Pack, ProductRecord } from '../record/product-record.ts';
 import type { Diagnostic } from '../report/diagnostic.ts';
 
 /** Doubts about the numbers of packs and cases; a number for examples is a note, any other a warning. */
-export function checkPacks({ packs }: ProductRecord): readonly Diagnostic[] {
-  return packs.flatMap(({ gtin, case: outer, at }, index) => {
-    const path = `packs[${index}]`;
-    const onPack = gtin ? gtinDoubts(gtin, 'pack').map(doubt => told(doubt, gtin, `${path}.gtin`)) : [];
-    const number = outer?.gtin;
-    const onCase = number
-      ? gtinDoubts(number, 'case', gtin).map(doubt => told(doubt, number, `${path}.case.gtin`))
-      : [];
-    return [...onPack, ...onCase].map(finding => ({ ...finding, at }));
-  });
+export const checkPacks = ({ packs }: ProductRecord): readonly Diagnostic[] =>
+  packs.flatMap((pack, index) => [...packNumber(pack, index), ...caseNumber(pack, index)]);
+
+/** Doubts about the number that the label of a pack carries. */
+export const packNumberDoubts = ({ packs }: ProductRecord, pack: Pack): readonly Diagnostic[] =>
+  packNumber(pack, packs.indexOf(pack));
+
+const packNumber = ({ gtin, at }: Pack, index: number): readonly Diagnostic[] =>
+  gtin ? gtinDoubts(gtin, 'pack').map(doubt => ({ ...told(doubt, gtin, `packs[${index}].gtin`), at })) : [];
+
+function caseNumber({ gtin, case: outer, at }: Pack, index: number): readonly Diagnostic[] {
+  const number = outer?.gtin;
+  if (!number) return [];
+  const path = `packs[${index}].case.gtin`;
+  return gtinDoubts(number, 'case', gtin).map(doubt => ({ ...told(doubt, number, path), at }));
 }
 
 function told(doubt: GtinDoubt, gtin: string, path: string): Diagnostic {

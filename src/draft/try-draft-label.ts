@@ -12,6 +12,7 @@ import { type Diagnostic, hasErrors } from '../report/diagnostic.ts';
 import type { FontLibrary } from '../text/glyph-run.ts';
 import { VERSION } from '../version.ts';
 import type { Words } from '../words/words.ts';
+import { packNumberDoubts } from './check-packs.ts';
 import { claimFindings } from './claim-findings.ts';
 import type { ClassifiedProduct } from './classified-product.ts';
 import { copyMark } from './inputs-of.ts';
@@ -50,6 +51,7 @@ export async function tryDraftLabel(
   const stated = [
     ...statementFindings(record, elements, words, 'error'),
     ...claimFindings(record, elements, words),
+    ...packNumberDoubts(record, pack),
   ];
   if (hasErrors(stated)) return refused(stated);
   if (!pack.label)

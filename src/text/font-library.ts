@@ -3,6 +3,8 @@ import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { basename } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { promisify } from 'node:util';
+import { brotliDecompress } from 'node:zlib';
 import type { Font } from 'fontkit';
 import { cubic } from './cubic.ts';
 import type { FaceMetrics, FaceName, FontLibrary, Glyph, GlyphRun, OutlineCommand } from './glyph-run.ts';
@@ -22,15 +24,19 @@ export type FontFiles = Readonly<Record<FaceName, Uint8Array>>;
 // Codes such as "P302+P352" must come back from the file character by character: no ligature, no fraction.
 const FEATURES = { liga: false, clig: false, dlig: false, frac: false, numr: false, dnom: false };
 
-/** The build lays the faces into `fonts/` beside the folder of this code; the source tree has them as a package. */
-function fontPath(face: FaceName): string {
-  const shipped = fileURLToPath(new URL(`../fonts/${basename(FILES[face])}`, import.meta.url));
-  return existsSync(shipped) ? shipped : createRequire(import.meta.url).resolve(`${PACKAGE}/${FILES[face]}`);
+/** The build packs the faces into `fonts/` beside the folder of this code; the source tree has them as a package. */
+async function readFace(face: FaceName): Promise<Uint8Array> {
+  const shipped = fileURLToPath(new URL(`../fonts/${basename(FILES[face])}.br`, import.meta.url));
+  if (existsSync(shipped)) return promisify(brotliDecompress)(await readFile(shipped));
+  return readFile(createRequire(import.meta.url).resolve(`${PACKAGE}/${FILES[face]}`));
 }
 
 const readFontFiles = async (): Promise<FontFiles> => {
-  const read = (face: FaceName) => readFile(fontPath(face));
-  const [regular, bold, italic] = await Promise.all([read('regular'), read('bold'), read('italic')]);
+  const [regular, bold, italic] = await Promise.all([
+    readFace('regular'),
+    readFace('bold'),
+    readFace('italic'),
+  ]);
   return { regular, bold, italic };
 };
 

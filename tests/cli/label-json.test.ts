@@ -40,6 +40,18 @@ describe('label --json', () => {
     }
   });
 
+  // GS1 prefixes: 978 books, 040 to 049 restricted circulation; an indicator 1 to 8: a grouping (General Specifications 1.4, 2.1).
+  it.each([
+    ['9780306406157', 'begins with 978'],
+    ['0412345678903', 'restricted circulation'],
+    ['20614141000412', 'is that of a case, and stands on a pack'],
+  ])('tells what the number %s is for', async (gtin, told) => {
+    const folder = workshop();
+    const record = demoWith(['gtin: "0614141000418"', `gtin: "${gtin}"`]);
+    const { err } = await inProcess(label, [put(folder, 'p.yaml', record), '--out', join(folder, 'made')]);
+    expect(err).toContain(told);
+  });
+
   it('of a refusal names outlines that hold the label, in the unit of the record', async () => {
     const { status, json, err } = await jsonOf('{width: 3 in, height: 2 in, corner-radius: 0.125 in}');
     expect(status).toBe(1);
