@@ -3,15 +3,13 @@ import { afterAll, beforeAll, describe, it } from 'vitest';
 import { labelDocument } from '../../src/document/label.ts';
 import { sheetDocument } from '../../src/document/sheet.ts';
 import { loadTemplate } from '../../src/document/template.ts';
-import { sheetTransport } from '../../src/draft/draft-sheet.ts';
 import { makePacket } from '../../src/draft/packet.ts';
+import { sheetInput } from '../../src/draft/sheet-input.ts';
 import { layoutLabel } from '../../src/layout/label/layout-label.ts';
 import { layoutSheet } from '../../src/layout/sheet/layout-sheet.ts';
 import { loadPressProfile } from '../../src/layout/stock.ts';
 import { completeRecord } from '../../src/record/complete.ts';
-import { openExposure } from '../../src/reference/exposure/open-exposure.ts';
-import { packagePath, readPackageFile } from '../../src/reference/package-files.ts';
-import { openRegulatory } from '../../src/reference/regulatory/open-regulatory.ts';
+import { packagePath } from '../../src/reference/package-files.ts';
 import { renderText } from '../../src/report/render.ts';
 import { loadFonts } from '../../src/text/font-library.ts';
 import type { FontLibrary } from '../../src/text/glyph-run.ts';
@@ -56,25 +54,7 @@ describe.each(demos)('%s', path => {
   it('sheet on its pages', async () => {
     const product = await classified(path, 'us-hcs');
     const model = sheetDocument(
-      {
-        ...product,
-        record: must(completeRecord(product.record)),
-        words: en,
-        exposure: openExposure(
-          readPackageFile('hazard-data', 'exposure', 'osha-pel.tsv'),
-          readPackageFile('hazard-data', 'exposure', 'carcinogen-lists.tsv'),
-        ),
-        regulatory: openRegulatory(
-          readPackageFile('hazard-data', 'regulatory', 'cercla.tsv'),
-          readPackageFile('hazard-data', 'regulatory', 'epcra-313.tsv'),
-          readPackageFile('hazard-data', 'regulatory', 'prop65.tsv'),
-        ),
-        transport: sheetTransport(product),
-        thresholds: product.reference.basis,
-        date,
-        revision: product.record.revision,
-        draft: true,
-      },
+      await sheetInput({ ...product, record: must(completeRecord(product.record)) }, date, en),
       await loadTemplate(packagePath('templates'), 'sheets/us-hcs.hbs'),
     );
     const pages = (['letter', 'a4'] as const).flatMap(paper =>

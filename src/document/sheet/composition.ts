@@ -1,9 +1,11 @@
+import { ingredientProperties } from '../../reference/properties/ingredient-properties.ts';
 import { percentText, prescribedRange } from './concentration.ts';
-import { bodyOf, type ItemBody, nothing, type SectionBodies, said } from './content.ts';
+import { bodyOf, firstBody, type ItemBody, nothing, type SectionBodies, said } from './content.ts';
 import { type Ingredient, ingredients } from './disclosure.ts';
 import { figure, fill } from './fill.ts';
 import { hazardTitle, isOfStandard } from './hazards.ts';
 import type { SheetInput } from './input.ts';
+import { lookUps } from './look-ups.ts';
 import { rangeOrigins } from './range-origin.ts';
 import { type Secrets, secretsOf } from './secrets.ts';
 
@@ -32,8 +34,11 @@ export function composition(input: SheetInput): SectionBodies {
         secrets,
       ),
     },
-    synonyms: ownOf(input, listed, ({ synonyms }) => synonyms.join(', ')),
-    impurities: ownOf(input, listed, ({ impurities }) => impurities),
+    synonyms: firstBody(
+      ownOf(input, listed, ({ synonyms }) => synonyms.join(', ')),
+      furtherNames(input, listed),
+    ),
+    impurities: ownOf(input, listed, ({ impurities }) => impurities) ?? nothing,
     concentrations: concentrations(input, listed, secrets),
     'trade-secret': claims(input, secrets),
   };
@@ -64,14 +69,34 @@ function ownOf(
   input: SheetInput,
   listed: readonly Ingredient[],
   told: (of: SheetInput['record']['sheetIngredients'][number]) => string | null,
-): ItemBody {
+): ItemBody | null {
   const { name } = secretsOf(input);
   const { withName } = input.words.sheet.composition;
   const text = listed.flatMap(({ own, index }) => {
     const each = own && told(own);
     return each ? [fill(withName, { name: name(index), text: each })] : [];
   });
-  return bodyOf('product record', { text }) ?? nothing;
+  return bodyOf('product record', { text });
+}
+
+/** Names under which the lists of the sheet and reference works have the ingredients. */
+function furtherNames(input: SheetInput, listed: readonly Ingredient[]): ItemBody | null {
+  const { identity, name } = secretsOf(input);
+  const { limits } = lookUps(input);
+  const { withName } = input.words.sheet.composition;
+  if (input.record.sheet.synonyms) return null;
+  const text = listed.flatMap(({ index, classified: { name: own, cas } }) => {
+    if (identity.has(index)) return [];
+    const listedAs = (limits[index]?.found ?? []).flatMap(({ by, row }) => (by === 'cas' ? [row.name] : []));
+    const names = new Map(
+      [...(ingredientProperties(cas)?.names ?? []), ...listedAs].map(each => [each.toLowerCase(), each]),
+    );
+    names.delete(own.toLowerCase());
+    return names.size > 0
+      ? [fill(withName, { name: name(index), text: [...names.values()].join('; ') })]
+      : [];
+  });
+  return bodyOf('reference tables', { text });
 }
 
 /** Which concentrations are exact, which ranges, and whose ranges they are. */

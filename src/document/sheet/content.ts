@@ -57,6 +57,8 @@ export type ItemState = 'filled' | 'searched' | 'open';
 export interface SheetItem extends Required<ItemBody> {
   readonly key: string;
   readonly state: ItemState;
+  /** What one look-up or one measurement answers for several items; null where the item is asked for by itself. */
+  readonly question: string | null;
   /** Letter in Table D.1, as `(a)`; empty where it has none. */
   readonly letter: string;
   readonly heading: string;

@@ -21,6 +21,8 @@ export interface SheetInput {
   readonly formula: Formula;
   readonly classification: Classification;
   readonly elements: LabelElements;
+  /** The mixture under the GHS, for section 12, where the basis of the sheet has no environmental classes; else null. */
+  readonly environment: Classification | null;
   readonly words: Words;
   /** Workplace limits and carcinogen lists. */
   readonly exposure: ExposureTable;

@@ -24,7 +24,8 @@ export function unmeasured(input: SheetInput, row: string): ItemBody | null {
   const composed = fromComposition(input, row);
   if (composed.final) return say('calculation', composed.final);
   const figures = ingredientFigures(input, row);
-  const text = [...composed.lead, ...(figures ? [figures.text] : [])];
+  const told = figures ? [figures.text] : withoutFigures(input, row);
+  const text = [...composed.lead, ...told];
   const source = figures ? 'reference tables' : 'calculation';
   return bodyOf(source, { text, ...(figures && { values: figures.values }) });
 }
@@ -70,6 +71,27 @@ function fromComposition(
       return led(...adviceTexts(input, 'decomposition-temperature'));
     default:
       return led();
+  }
+}
+
+/** What form and boiling point still tell where no figure of an ingredient is known. */
+function withoutFigures(input: SheetInput, row: string): readonly string[] {
+  const { record } = input;
+  const { properties: words } = input.words.sheet;
+  if (record.form !== 'liquid') return [];
+  const boiling = record.properties.initialBoilingPoint?.value.value;
+  const burning = knownIngredients(input).filter(({ properties }) => properties.burns);
+  switch (row) {
+    case 'melting-point':
+      return [words.liquid];
+    case 'vapor-pressure':
+      return boiling !== undefined && boiling >= data.lowVaporFrom.celsius ? [words.lowVapor] : [];
+    case 'vapor-density':
+      return burning.length > 0
+        ? [fill(words.heavier, { names: burning.map(({ name }) => name).join(', ') })]
+        : [];
+    default:
+      return [];
   }
 }
 

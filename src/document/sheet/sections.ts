@@ -54,6 +54,7 @@ const complete = (
 ): SheetItem => ({
   key: section.key,
   state,
+  question: ('question' in section && section.question) || null,
   letter: section.letter,
   heading: section.heading,
   figures: [],
@@ -94,7 +95,7 @@ function sectionOf(
     pairs: form === 'pairs',
     note: mandatory ? null : input.words.sheet.frame.nonMandatory,
     items: subheadings
-      .filter(({ key, printed }) => printed !== '' || bodies[key])
+      .filter(({ key, printed }) => printed !== '' || (bodies[key] && bodies[key].source !== 'none'))
       .map(subheading => itemOf(subheading, bodies[subheading.key], input)),
   };
 }

@@ -44,6 +44,8 @@ export interface IngredientProperties {
   readonly water: WaterSolubility | null;
   readonly fate: Fate | null;
   readonly burns: boolean | null;
+  /** Further common names. */
+  readonly names: readonly string[];
 }
 
 export const propertySources: Readonly<Record<string, { readonly short: string; readonly title: string }>> =
@@ -72,7 +74,7 @@ function read(row: string): [string, IngredientProperties] {
     const cell = cells[at] ?? '';
     if (cell !== '') figures[name] = { value: Number(cell.slice(0, -1)), source: cell.slice(-1) };
   }
-  const [water, fate, burns] = cells.slice(FIGURES.length);
+  const [water, fate, burns, names] = cells.slice(FIGURES.length);
   return [
     cas!,
     {
@@ -81,6 +83,7 @@ function read(row: string): [string, IngredientProperties] {
       water: WATER[water ?? ''] ?? null,
       fate: FATE[fate ?? ''] ?? null,
       burns: burns ? burns === 'y' : null,
+      names: names ? names.split('; ') : [],
     },
   ];
 }

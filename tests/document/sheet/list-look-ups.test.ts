@@ -32,6 +32,7 @@ async function sheetOf(lines: Line[], more: Record<string, unknown> = {}) {
     sections.find(({ number }) => number === section)!.items.find(item => item.heading === heading)!;
 }
 
+const INGREDIENTS = 'Chemical name, CAS number or other unique identifier, and concentration';
 const PEL = 'OSHA permissible exposure limit (PEL)';
 const LISTS = 'Listed carcinogens: NTP, IARC, OSHA';
 const REGULATIONS = 'Safety, health and environmental regulations specific for the product';
@@ -77,7 +78,7 @@ describe('section 8', () => {
     expect(row!['Table or section']).toBe('looked up: CAS 77-92-9, name, groups');
   });
 
-  it('shows an ingredient that section 3 does not list where a table names it, and no other', async () => {
+  it('shows an ingredient that a table names, and section 3 says why it is there', async () => {
     // Table Z-1: dipropylene glycol methyl ether 100 ppm, 600 mg/m3, skin.
     const ether = {
       name: 'dipropylene glycol methyl ether',
@@ -87,12 +88,19 @@ describe('section 8', () => {
       source: 'test',
     };
     const glycol = { name: 'propylene glycol', cas: '57-55-6', percent: 5, hazards: [], source: 'test' };
-    const rows = (await sheetOf([ether, glycol, irritant('d-limonene', '5989-27-5')]))(8, PEL).table!;
+    const itemOf = await sheetOf([ether, glycol, irritant('d-limonene', '5989-27-5')]);
+    const rows = itemOf(8, PEL).table!;
     expect(rows.find(({ Ingredient }) => Ingredient!.startsWith('dipropylene'))).toMatchObject({
-      Ingredient: 'dipropylene glycol methyl ether (not listed in section 3)',
+      Ingredient: 'dipropylene glycol methyl ether',
       '8-hour TWA': '100 ppm; 600 mg/m³ (skin)',
     });
     expect(rows).toHaveLength(2);
+    // Table D.1, 8 (a): limits are for the ingredients listed in section 3.
+    const listed = itemOf(3, INGREDIENTS).table!;
+    expect(listed.map(row => row['Chemical name'])).toEqual(rows.map(({ Ingredient }) => Ingredient));
+    expect(Object.values(listed.find(row => row['CAS number'] === '34590-94-8')!)[3]).toBe(
+      'Not classified in its data; named for its exposure limit (section 8)',
+    );
   });
 
   it('adds the formula for mixtures where two limits are averages (1910.1000(d)(2))', async () => {

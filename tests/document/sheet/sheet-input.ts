@@ -76,6 +76,7 @@ export const recordAround = (parts: Record<string, unknown>): Record<string, unk
 async function inputOf({ record, formula }: Product, more: Partial<SheetInput>): Promise<SheetInput> {
   const reference = given(await openReference('us-hcs', DATE.slice(0, 10)));
   const classification = classify(record, formula, reference.basis, reference.lookup);
+  const ghs = given(await openReference('un-ghs', DATE.slice(0, 10)));
   const packs = record.packs.length > 0 ? record.packs : [null];
   const labelData = await loadLabelData('us-hcs');
   return {
@@ -83,6 +84,7 @@ async function inputOf({ record, formula }: Product, more: Partial<SheetInput>):
     formula,
     classification,
     elements: labelElements(classification, labelData, labelledProduct(record), 'sheet'),
+    environment: classify(record, formula, ghs.basis, ghs.lookup),
     words: en,
     exposure,
     regulatory,
