@@ -10,6 +10,7 @@ import { generatePublicTypes } from './public-types.ts';
 import { readingsTable } from './readings.ts';
 import { generateRecordSchema } from './record-schema.ts';
 import { generateRegulatory } from './regulatory.ts';
+import { generateSheetSchema } from './sheet-schema.ts';
 import { readThresholds } from './thresholds-schema.ts';
 
 // The figures of each basis are checked before anything is made of them.
@@ -18,6 +19,7 @@ for (const id of basisIds)
 
 // Everything that is made from something else in the tree; tests check that each file is current.
 generateRecordSchema(packageRoot());
+generateSheetSchema(packageRoot());
 await generateCommandList(packageRoot());
 generatePublicTypes(packageRoot());
 generateHarmonised(packagePath('hazard-data'));

@@ -14,6 +14,7 @@ type Item = {
   heading: string;
   text?: string;
   list?: string[];
+  groups?: { title: string; list: string[] }[];
   notes?: string[];
   table?: Record<string, string>[];
 };
@@ -31,6 +32,10 @@ async function sheetOf(lines: Line[], more: Record<string, unknown> = {}) {
   return (section: number, heading: string): Item =>
     sections.find(({ number }) => number === section)!.items.find(item => item.heading === heading)!;
 }
+
+/** Lines of the lists of an item, each with the title of its list before it. */
+const linesOf = ({ groups }: Item): string[] =>
+  groups!.flatMap(({ title, list }) => list.map(line => `${title}: ${line}`));
 
 const INGREDIENTS = 'Chemical name, CAS number or other unique identifier, and concentration';
 const PEL = 'OSHA permissible exposure limit (PEL)';
@@ -144,9 +149,10 @@ describe('section 11', () => {
 describe('section 15', () => {
   it('tells the pounds of product that reach a reportable quantity (40 CFR 302.4: methanol 5,000 lb)', async () => {
     // 5,000 / 0.34 = 14,705.9
-    const { list } = (await sheetOf([{ name: 'methanol', cas: '67-56-1', percent: 34 }]))(15, REGULATIONS);
-    expect(list!.join('\n')).toContain('reportable quantity 5,000 lb; about 14,706 lb of this product');
-    expect(list!.join('\n')).toContain('subject to the reporting requirements of section 313');
+    const item = (await sheetOf([{ name: 'methanol', cas: '67-56-1', percent: 34 }]))(15, REGULATIONS);
+    const list = linesOf(item);
+    expect(list.join('\n')).toContain('reportable quantity 5,000 lb; about 14,706 lb of this product');
+    expect(list.join('\n')).toContain('subject to the reporting requirements of section 313');
   });
 
   it('gives no formula away where concentrations are withheld', async () => {
@@ -158,17 +164,19 @@ describe('section 15', () => {
   });
 
   it('says what was looked up where nothing is found, and what was not looked up', async () => {
-    const { list } = (await sheetOf([irritant('d-limonene', '5989-27-5')]))(15, REGULATIONS);
+    const item = (await sheetOf([irritant('d-limonene', '5989-27-5')]))(15, REGULATIONS);
+    const list = linesOf(item);
     for (const title of ['CERCLA section 103', 'EPCRA section 313', 'California Proposition 65'])
-      expect(list!.find(line => line.startsWith(title))).toMatch(
+      expect(list.find(line => line.startsWith(title))).toMatch(
         /None found\. Looked up by .*: 1 ingredient in /u,
       );
     for (const programme of ['EPCRA section 302', 'Clean Air Act section 112(r)', 'TSCA Inventory'])
-      expect(list!.some(line => line.startsWith(`Not yet looked up: ${programme}`))).toBe(true);
+      expect(list.some(line => line.startsWith(`Not yet looked up: ${programme}`))).toBe(true);
   });
 
   it('names the hazard types of 40 CFR 370.66 from the classification', async () => {
-    const { list } = (await sheetOf([irritant('d-limonene', '5989-27-5')]))(15, REGULATIONS);
-    expect(list!.find(line => line.includes('Health: '))).toContain('skin corrosion or irritation');
+    const item = (await sheetOf([irritant('d-limonene', '5989-27-5')]))(15, REGULATIONS);
+    const list = linesOf(item);
+    expect(list.find(line => line.includes('Health: '))).toContain('skin corrosion or irritation');
   });
 });
