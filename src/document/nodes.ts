@@ -10,6 +10,7 @@ export type ElementName =
   | 'h1'
   | 'h2'
   | 'h3'
+  | 'h4'
   | 'p'
   | 'ul'
   | 'ol'

@@ -21,6 +21,7 @@ export interface Tag {
     | 'H1'
     | 'H2'
     | 'H3'
+    | 'H4'
     | 'P'
     | 'L'
     | 'LI'
@@ -40,6 +41,8 @@ export interface Tag {
   readonly lang?: string;
   readonly scope?: 'Row' | 'Column' | 'Both';
   readonly colSpan?: number;
+  /** How the labels of a list count; `Disc` for a bullet (ISO 32000-1 Table 347). */
+  readonly listNumbering?: 'Disc';
 }
 
 interface Placed {

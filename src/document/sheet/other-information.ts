@@ -1,9 +1,8 @@
-import limits from '../../../hazard-data/exposure/osha-pel.source.json' with { type: 'json' };
 import type { SheetWords } from '../../words/sheet-words.ts';
-import { listVersions } from './carcinogens.ts';
 import { bodyOf, type ItemBody, paragraphs, type SectionBodies } from './content.ts';
 import { ingredients } from './disclosure.ts';
 import { fill } from './fill.ts';
+import { figureSources } from './ingredient-figures.ts';
 import type { SheetInput } from './input.ts';
 import { secretsOf } from './secrets.ts';
 
@@ -39,6 +38,7 @@ function sources(input: SheetInput): ItemBody {
   const { basis } = input.classification;
   const { other: words } = input.words.sheet;
   const secrets = secretsOf(input);
+  const figures = figureSources(input);
   const byIngredient = ingredients(input)
     .filter(({ listed, index }) => listed && !secrets.identity.has(index))
     .map(({ classified: { name, data } }) =>
@@ -49,8 +49,8 @@ function sources(input: SheetInput): ItemBody {
       words.own,
       fill(words.basis, { basis: basis.title, asOf: basis.asOf }),
       ...byIngredient,
-      fill(words.limits, { instrument: limits.instrument }),
-      fill(words.lists, listVersions()),
+      ...(figures.length > 0 ? [fill(words.figures, { titles: figures.join('; ') })] : []),
+      words.lists,
       words.headings,
     ],
     source: 'calculation',
