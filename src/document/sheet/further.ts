@@ -38,9 +38,8 @@ const ownBody = (
   const text = ownTexts(input, key, own);
   const whole = paragraphs(input.record.sheet[key]).length > 0;
   const known = whole ? [] : derived(input, given);
-  const notes = known.length > 0 ? [input.words.sheet.further.reference] : [];
   const source = text.length > 0 ? 'product record' : 'reference tables';
-  return bodyOf(source, { text: [...text, ...known], notes }) ?? nothing;
+  return bodyOf(source, { text: [...text, ...known] }) ?? nothing;
 };
 
 /** Section 12 (29 CFR 1910.1200 App. D, Table D.1, 12; not mandatory). */

@@ -36,8 +36,7 @@ ${markup(root)}
 }
 
 /** Index, CAS and telephone numbers and dates, which no line end may part. */
-const WHOLE =
-  /\b\d{3}-\d{3}-\d{2}-[\dX]|\b\d{4}-\d{2}-\d{2}\b|\b\d{2,7}-\d{2}-\d\b|\+\d[\d ()-]{6,}\d/gu;
+const WHOLE = /\b\d{3}-\d{3}-\d{2}-[\dX]|\b\d{4}-\d{2}-\d{2}\b|\b\d{2,7}-\d{2}-\d\b|\+\d[\d ()-]{6,}\d/gu;
 
 function markup(node: Node): string {
   if (typeof node === 'string') return escaped(node).replace(WHOLE, '<span class="whole">$&</span>');

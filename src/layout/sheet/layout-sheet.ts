@@ -46,6 +46,7 @@ const NEARLY_EMPTY = 0.3;
 const TIGHTER: readonly { readonly more: Millimetres; readonly space: number }[] = [
   { more: 3.5, space: 1 },
   { more: 3.5, space: 0.6 },
+  { more: 4, space: 0.3 },
 ];
 
 /** The pages; where the last would be nearly empty, set a little tighter if that saves it. */
