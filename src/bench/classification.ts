@@ -4,7 +4,7 @@ import { classificationJson } from '../draft/classification-json.ts';
 import { classifyProduct } from '../draft/classified-product.ts';
 import { openProduct, type Product, productOf } from '../draft/open-product.ts';
 import { openReference, type Reference } from '../draft/open-reference.ts';
-import { packagePath } from '../reference/package-files.ts';
+import { packagePath } from '../environment/package-files.ts';
 import type { Outcome } from '../report/diagnostic.ts';
 import { en } from '../words/en/index.ts';
 import { outcomeRatios } from './outcomes.ts';

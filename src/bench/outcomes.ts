@@ -17,7 +17,7 @@ export function outcomeRatios({ record, formula }: Product, { basis, lookup }: R
   ];
   const examined = [
     ...classes,
-    ...basis.physicalClasses.map(entry => entry.class),
+    ...Object.keys(basis.physicalClasses),
     ...Object.keys(basis.byIngredient),
   ].filter((name, i, all) => all.indexOf(name) === i && findClass(name));
   const [outcomes, bare] = secondsOfEach(

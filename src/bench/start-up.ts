@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { packagePath } from '../reference/package-files.ts';
+import { packagePath } from '../environment/package-files.ts';
 import type { Ratio } from './classification.ts';
 
 const ROUNDS = 40;

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
+import { packagePath } from '../environment/package-files.ts';
 import { openHarmonised } from '../reference/harmonised/open-harmonised.ts';
-import { packagePath } from '../reference/package-files.ts';
 import type { Ratio } from './classification.ts';
 import { secondsOfEach } from './timing.ts';
 

@@ -39,7 +39,7 @@ const options = {
   logLevel: 'warning',
 };
 
-/** Faces of the documents, found beside the bundle by src/text/font-library.ts. */
+/** Faces of the documents, found beside the bundle by src/environment/font-files.ts. */
 const fonts = '@expo-google-fonts/roboto-condensed';
 const faces = [
   '400Regular/RobotoCondensed_400Regular.ttf',

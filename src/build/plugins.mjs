@@ -1,14 +1,22 @@
 // What esbuild does to sources on their way into the bundle.
 import { readdirSync, readFileSync } from 'node:fs';
+import { basename } from 'node:path';
 
-/** What each row of an allocation table rests on is for readers of the data; no rule reads it. */
-const leftOut = new Set(['sources', 'disagreements', 'notes']);
-const compact = (path, text) =>
-  JSON.stringify(
-    JSON.parse(text, (key, value) =>
-      path.endsWith('allocation.json') && leftOut.has(key) ? undefined : value,
-    ),
-  );
+/** What figures and rows of an allocation table rest on is for readers of the data; no rule reads it. */
+const leftOut = {
+  'allocation.json': new Set(['sources', 'disagreements', 'notes']),
+  'thresholds.json': new Set(['about', 'checked', 'datesSource', 'note', 'byClassSource']),
+};
+// Texts that are not held are named with their source; figures are not.
+const compact = (path, text) => {
+  const dropped = leftOut[basename(path)];
+  const content = JSON.parse(text, (key, value) => (dropped?.has(key) ? undefined : value));
+  if (content.figures)
+    content.figures = JSON.parse(
+      JSON.stringify(content.figures, (key, value) => (key === 'source' ? undefined : value)),
+    );
+  return JSON.stringify(content);
+};
 
 /** Tables start faster as text for JSON.parse than as object literals. */
 export const jsonAsText = {

@@ -2,6 +2,7 @@ import { listedClass } from '../notation/listed-class.ts';
 import { sumOf, tidy } from '../quantity/sum.ts';
 import type { Evidence, PhysicalForm } from '../record/product-record.ts';
 import type { Basis } from '../reference/thresholds.ts';
+import { ruleOf } from './class-rules.ts';
 import type { Context } from './context.ts';
 import { ofHealth, type Provision } from './facts/provision.ts';
 import type { BridgingFault } from './facts/warning-evidence.ts';
@@ -49,10 +50,7 @@ export function principleFault(basis: Basis, evidence: Evidence, form: PhysicalF
   return null;
 }
 
-const isExamined = ({ physicalClasses, environmental }: Basis, name: string): boolean =>
-  name === 'Flam. Liq.' ||
-  physicalClasses.some(entry => entry.class === name) ||
-  Object.hasOwn(environmental, name);
+const isExamined = (basis: Basis, name: string): boolean => ruleOf(name)?.isOf(basis) ?? false;
 
 /** Whether a mixture is diluted so far that its class can no longer be bridged (A.10.3.2.1; CLP and UN 3.10.3.2). */
 export function dilutionFault(

@@ -1,135 +1,105 @@
-import type { AcuteKey } from '../reference/thresholds.ts';
 import { dilutionObjectives } from './bridging.ts';
-import { type AcuteSum, acuteObjectives, acuteToxicity } from './classes/acute-toxicity.ts';
-import { aquatic, aquaticObjectives } from './classes/aquatic.ts';
-import { aspiration, aspirationObjectives } from './classes/aspiration.ts';
-import { carcinogenicity } from './classes/carcinogenicity.ts';
-import { environmental } from './classes/environmental.ts';
-import { eye, eyeObjectives } from './classes/eye.ts';
-import { flammableLiquids } from './classes/flammable-liquids.ts';
-import { mutagenicity } from './classes/mutagenicity.ts';
-import { physical, physicalObjectives } from './classes/physical.ts';
-import { reproductiveToxicity } from './classes/reproductive-toxicity.ts';
-import { sensitization } from './classes/sensitization.ts';
-import { skin, skinObjectives } from './classes/skin.ts';
-import { targetOrgans } from './classes/target-organs.ts';
-import { transientEffects, transientObjectives } from './classes/transient-effects.ts';
-import type { ClassResult, Context } from './context.ts';
+import type { ClassRule, Found } from './class-rule.ts';
+import { classRules } from './class-rules.ts';
+import type { ClassResult, Context, RouteEstimate } from './context.ts';
 import { applyEvidence } from './evidence.ts';
 import type { Ingredient } from './ingredient.ts';
-import type { Objective } from './ranges/objective.ts';
 import type { Spread } from './ranges/spread.ts';
 
-/** The classes of a mixture, with the sums of acute toxicity at each composition that was looked at. */
+/** The classes of a mixture. */
 export interface Classes {
   readonly results: readonly ClassResult[];
-  readonly sums: readonly ReadonlyMap<AcuteKey, AcuteSum>[];
+  /** The sums of acute toxicity at each composition that was looked at. */
+  readonly estimates: readonly RouteEstimate[];
 }
 
 /** Chooses one of the results that a class has at several compositions. */
 export type Choose = (compositions: readonly (readonly ClassResult[])[]) => readonly ClassResult[];
 
-type Rule = (context: Context) => readonly ClassResult[];
-type ObjectivesOf = (context: Context) => readonly Objective[];
+/**
+ * The classes of a mixture in the order of the law, evidence applied, each at the compositions that matter to it.
+ * @param limited where given, those alone that specific concentration limits of these hazard classes can change.
+ */
+export function classesOf(spread: Spread, choose: Choose, limited?: ReadonlySet<string>): Classes {
+  const results: ClassResult[] = [];
+  const estimates: RouteEstimate[] = [];
+  const [first] = spread.each as readonly [Context, ...Context[]];
+  const tested = first.mixture.evidence.length > 0;
+  const lacking = lackingIn(spread.each);
+  const known = new Map<ClassRule, readonly ClassResult[]>();
+  const found: Found = rule => {
+    const earlier = known.get(rule);
+    if (earlier) return earlier;
+    let given = judged(rule, spread, choose, found, estimates);
+    if (lacking) given = undecided(given, rule, lacking);
+    if (tested) given = applyEvidence(first, given, spread.at(dilutionObjectives));
+    known.set(rule, given);
+    return given;
+  };
+  for (const rule of classRules)
+    if (!limited || rule.limitedBy.some(each => limited.has(each)))
+      for (const result of found(rule)) results.push(result);
+  return { results, estimates };
+}
 
-/** All classes of a mixture in the order of the law, evidence applied, each at the compositions that matter to it. */
-export function classesOf(spread: Spread, choose: Choose): Classes {
-  const judge = (rule: Rule, objectivesOf: ObjectivesOf): readonly ClassResult[] =>
-    choose(spread.at(objectivesOf).map(rule));
-  const alone = (rule: Rule): readonly ClassResult[] => choose(spread.each.map(rule));
-  const evidenced = (results: readonly ClassResult[]) =>
-    applyEvidence(spread.each[0]!, results, spread.at(dilutionObjectives));
-  const acute = spread.at(acuteObjectives).map(acuteToxicity);
-  const ofSkin = judge(skin, skinObjectives);
-  const corrosive = isCorrosive(evidenced(ofSkin));
-  const calculated = [
-    ...alone(flammableLiquids),
-    ...physicalClasses(spread, choose),
-    ...choose(acute.map(({ results }) => results)),
-    ...ofSkin,
-    ...judge(each => eye(each, corrosive), eyeObjectives),
-    ...alone(sensitization),
-    ...alone(mutagenicity),
-    ...alone(carcinogenicity),
-    ...alone(reproductiveToxicity),
-    ...alone(targetOrgans),
-    ...judge(transientEffects, transientObjectives),
-    ...judge(aspiration, aspirationObjectives),
-    ...judge(aquatic, aquaticObjectives),
-    ...alone(environmental),
-  ];
-  return {
-    results: evidenced(undecidedByMissingData(spread.each, calculated)),
-    sums: acute.map(({ sums }) => sums),
+/** What a rule comes to at each composition that matters to it, and of those what is chosen. */
+function judged(
+  rule: ClassRule,
+  spread: Spread,
+  choose: Choose,
+  found: Found,
+  estimates: RouteEstimate[],
+): readonly ClassResult[] {
+  // Ingredient by ingredient every end counts by itself; only sums need a composition of 100 %.
+  const contexts = rule.objectives ? spread.at(rule.objectives) : spread.each;
+  const compositions: (readonly ClassResult[])[] = [];
+  for (const context of contexts) {
+    const results = rule.judge(context, found);
+    for (const { estimates: sums } of results) if (sums) estimates.push(...sums);
+    compositions.push(results);
+  }
+  return compositions.length === 1 ? compositions[0]! : choose(compositions);
+}
+
+/** Places of the ingredients without data that are present at a percent, whatever the class or for one endpoint. */
+type Lacking = (floor: number, unknownAs: ClassRule['unknownAs']) => readonly number[];
+
+/** Null where there is no ingredient without data. */
+function lackingIn(contexts: readonly Context[]): Lacking | null {
+  const isBlind = ({ data }: Ingredient): boolean => data.noData || data.unknown.size > 0;
+  if (!contexts[0]!.mixture.ingredients.some(isBlind)) return null;
+  const at = new Map<string, readonly number[]>();
+  return (floor, unknownAs) => {
+    const key = `${floor} ${unknownAs ?? ''}`;
+    const earlier = at.get(key);
+    if (earlier) return earlier;
+    const lacking = new Set<number>();
+    for (const { mixture, scale } of contexts)
+      for (const { index, percent, data } of mixture.ingredients)
+        if (data.noData || (unknownAs !== undefined && data.unknown.has(unknownAs)))
+          if (scale.reaches(percent, floor)) lacking.add(index);
+    const places = [...lacking];
+    at.set(key, places);
+    return places;
   };
 }
 
-/** Physical classes look at one ingredient at a time, but for those that add up. */
-function physicalClasses(spread: Spread, choose: Choose): readonly ClassResult[] {
-  const results = choose(spread.each.map(physical));
-  if (!spread.apart) return results;
-  const sums = physicalObjectives(spread.each[0]!);
-  return results.map((result, i) => {
-    const objectives = sums[result.class];
-    if (!objectives?.length) return result;
-    return choose(spread.at(() => objectives).map(context => [physical(context)[i]!]))[0]!;
-  });
-}
-
-const skinAndEye = ['Skin Corr.', 'Skin Irrit.', 'Eye Dam.', 'Eye Irrit.'];
-
-/** The classes that specific concentration limits of the given hazard classes can change, evidence applied. */
-export function classesWithLimits(
-  spread: Spread,
-  choose: Choose,
-  limited: ReadonlySet<string>,
-): readonly ClassResult[] {
-  const judge = (rule: Rule, objectivesOf: ObjectivesOf): readonly ClassResult[] =>
-    choose(spread.at(objectivesOf).map(rule));
-  const alone = (rule: Rule): readonly ClassResult[] => choose(spread.each.map(rule));
-  const evidenced = (found: readonly ClassResult[]) =>
-    applyEvidence(spread.each[0]!, found, spread.at(dilutionObjectives));
-  const results: ClassResult[] = [];
-  if (skinAndEye.some(hazardClass => limited.has(hazardClass))) {
-    const ofSkin = judge(skin, skinObjectives);
-    const corrosive = isCorrosive(evidenced(ofSkin));
-    results.push(...ofSkin, ...judge(each => eye(each, corrosive), eyeObjectives));
-  }
-  if (limited.has('Resp. Sens.') || limited.has('Skin Sens.')) results.push(...alone(sensitization));
-  if (limited.has('Muta.')) results.push(...alone(mutagenicity));
-  if (limited.has('Carc.')) results.push(...alone(carcinogenicity));
-  if (limited.has('Repr.') || limited.has('Lact.')) results.push(...alone(reproductiveToxicity));
-  if (limited.has('STOT SE') || limited.has('STOT RE'))
-    results.push(...alone(targetOrgans), ...judge(transientEffects, transientObjectives));
-  if (spread.each[0]!.basis.physicalClasses.some(entry => limited.has(entry.class)))
-    results.push(...physicalClasses(spread, choose));
-  return evidenced(results);
-}
-
-const isCorrosive = (results: readonly ClassResult[]): boolean =>
-  results.some(result => result.outcome === 'classified' && result.hazard.hazardClass === 'Skin Corr.');
-
 /** A class that nothing gives is undecided while an ingredient without any data is present at its cut-off. */
-function undecidedByMissingData(
-  contexts: readonly Context[],
+function undecided(
   results: readonly ClassResult[],
+  { unknownAs }: ClassRule,
+  lackingAt: Lacking,
 ): readonly ClassResult[] {
-  const isBlind = ({ data }: Ingredient): boolean => data.noData || data.unknown.has('aquatic');
-  if (!contexts[0]!.mixture.ingredients.some(isBlind)) return results;
-  return results.map(result => {
-    const { floor } = result;
-    if (result.outcome !== 'not-classified' || floor === undefined) return result;
-    const aquaticClass = result.class.startsWith('Aquatic');
-    const lacking = new Set<number>();
-    for (const { mixture, scale } of contexts)
-      for (const { index, percent, data } of mixture.ingredients.filter(isBlind))
-        if ((data.noData || aquaticClass) && scale.reaches(percent, floor)) lacking.add(index);
-    return lacking.size === 0 ? result : withoutData(result, [...lacking]);
-  });
+  const lacks = ({ outcome, floor }: ClassResult): boolean =>
+    outcome === 'not-classified' && floor !== undefined && lackingAt(floor, unknownAs).length > 0;
+  if (!results.some(lacks)) return results;
+  return results.map(result =>
+    lacks(result) ? withoutData(result, lackingAt(result.floor!, unknownAs)) : result,
+  );
 }
 
 const withoutData = (
-  { class: name, route, because, readings, warnings, floor }: ClassResult,
+  { class: name, route, because, readings, warnings, floor, estimates }: ClassResult,
   lacking: readonly number[],
 ): ClassResult => ({
   class: name,
@@ -139,4 +109,5 @@ const withoutData = (
   readings,
   warnings,
   floor,
+  estimates,
 });

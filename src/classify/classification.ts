@@ -1,11 +1,12 @@
 import type { InhalationForm, Route } from '../notation/hazard.ts';
 import type { Exact } from '../quantity/exact.ts';
+import type { BasisId } from '../reference/basis.ts';
 import type { Because } from './facts/because.ts';
 import type { Warning } from './facts/warning.ts';
 import type { IngredientData } from './ingredient.ts';
 import type { ReadingId } from './readings.ts';
 
-export type BasisId = 'us-hcs' | 'eu-clp' | 'un-ghs';
+export type { BasisId };
 
 /** What the calculation said where evidence replaced it. */
 export interface Replaced {

@@ -1,5 +1,7 @@
+import { findCode, hazardCode } from '../notation/classes.ts';
+import type { TransientEffect } from '../notation/hazard.ts';
 import type { Scale } from '../quantity/scale.ts';
-import type { Basis } from '../reference/thresholds.ts';
+import type { AcuteKey, Basis } from '../reference/thresholds.ts';
 import type { ClassifiedHazard, OtherOutcome, Replaced } from './classification.ts';
 import type { Because } from './facts/because.ts';
 import type { Warning } from './facts/warning.ts';
@@ -28,6 +30,17 @@ interface ResultBase {
   readonly warnings?: readonly Warning[];
   /** Percent from which an ingredient without any data leaves the class undecided; absent where it cannot. */
   readonly floor?: number;
+  /** Sums of acute toxicity behind the result, one for each route and form. */
+  readonly estimates?: readonly RouteEstimate[];
+}
+
+/** What the ingredients come to by one route and form. */
+export interface RouteEstimate {
+  readonly key: AcuteKey;
+  /** mg/kg, ppmV or mg/L; null where nothing counts. */
+  readonly ateMix: number | null;
+  /** Percent of ingredients of unknown toxicity. */
+  readonly unknown: number;
 }
 
 /** One class examined: given, with its category, or not, with its outcome. */
@@ -44,21 +57,31 @@ export type ClassResult =
       readonly calculated?: Replaced;
     });
 
-/** A rule of one hazard class: pure, one result for each class or route it decides. */
-export type ClassRule = (context: Context) => readonly ClassResult[];
+type Given = Omit<ClassifiedHazard, 'because'>;
 
-/** Fields of a hazard that most classes leave empty. */
-export const plainHazard = (
-  hazardClass: string,
-  category: string,
-  statements: readonly string[],
-): Omit<ClassifiedHazard, 'because'> => ({
-  code: category ? `${hazardClass} ${category}` : hazardClass,
-  hazardClass,
-  category,
-  route: null,
-  form: null,
-  effect: null,
-  organs: [],
-  statements,
-});
+/**
+ * A hazard that a rule gives, with the statements of its category (`hazard-classes.json`) unless others are named; by
+ * route or effect where the statement depends on it.
+ */
+export function hazardIn(hazardClass: string, category: string, more: Partial<Given> = {}): Given {
+  const code = hazardCode(hazardClass, category);
+  const { statements, route = null, effect = null } = more;
+  return {
+    code,
+    hazardClass,
+    category,
+    form: null,
+    organs: [],
+    ...more,
+    route,
+    effect,
+    statements: statements ?? statementsOf(code, route, effect),
+  };
+}
+
+function statementsOf(code: string, route: Given['route'], effect: Given['effect']): readonly string[] {
+  const { byRoute, byEffect, statements } = findCode(code)!.category;
+  const named =
+    (byRoute && route && byRoute[route]) || (byEffect && effect && byEffect[effect as TransientEffect]);
+  return named ? [named] : statements;
+}

@@ -3,9 +3,9 @@ import { quietScale, type Scale } from '../quantity/scale.ts';
 import type { AcuteKey, Basis } from '../reference/thresholds.ts';
 import { blocksUsed } from './building-blocks.ts';
 import { aquaticObjectives } from './classes/aquatic.ts';
-import { type Classes, classesOf, classesWithLimits } from './classes-of.ts';
+import { classesOf } from './classes-of.ts';
 import type { Classification, ClassifiedHazard, OtherClass, Reading } from './classification.ts';
-import type { ClassResult } from './context.ts';
+import type { ClassResult, RouteEstimate } from './context.ts';
 import { type ClassifiedRecord, contextsOf } from './contexts.ts';
 import { describeConstituent } from './describe.ts';
 import { ofHealth } from './facts/provision.ts';
@@ -50,12 +50,11 @@ export function classify(
   const contextAt = contextsOf(record, formula, resolved, basis, scale);
   const spread = worstEnds(formula, contextAt);
   const { take, applyLimits } = spread.each[0]!;
-  const { results: worst, sums } = classesOf(spread, worstOf);
+  const { results: worst, estimates } = classesOf(spread, worstOf);
   const results = spread.apart ? besideMild(worst, mildEnds(formula, contextAt)) : worst;
-  const supplemental =
-    basis.id === 'eu-clp'
-      ? mergeSupplemental(spread.each.map(context => supplementalStatements(context, results)))
-      : noStatements;
+  const supplemental = basis.supplementalStatements
+    ? mergeSupplemental(spread.each.map(context => supplementalStatements(context, results)))
+    : noStatements;
 
   const used = new Set<ReadingId>();
   const warnings: Warning[] = [];
@@ -109,7 +108,7 @@ export function classify(
   const limited = applyLimits ? none : limitedClasses(resolved);
   if (limited.size > 0) {
     const limitedAt = (percents: Composition) => ({ ...contextAt(percents), applyLimits: true });
-    const within = classesWithLimits(worstEnds(formula, limitedAt), worstOf, limited);
+    const within = classesOf(worstEnds(formula, limitedAt), worstOf, limited).results;
     warnings.push(...limitsWouldMatter(results, within, ofHealth(basis, basis.specificLimits.cite)));
   }
   return {
@@ -120,16 +119,16 @@ export function classify(
     hazards,
     otherClasses,
     ateMix: {
-      oral: lowestAte(sums, 'oral'),
-      dermal: lowestAte(sums, 'dermal'),
-      gas: lowestAte(sums, 'gas'),
-      vapour: lowestAte(sums, 'vapour'),
-      mist: lowestAte(sums, 'mist'),
+      oral: lowestAte(estimates, 'oral'),
+      dermal: lowestAte(estimates, 'dermal'),
+      gas: lowestAte(estimates, 'gas'),
+      vapour: lowestAte(estimates, 'vapour'),
+      mist: lowestAte(estimates, 'mist'),
     },
     unknownAcuteToxicity: {
-      oral: unknownShare(record, sums, 'oral', ['oral']),
-      dermal: unknownShare(record, sums, 'dermal', ['dermal']),
-      inhalation: unknownShare(record, sums, 'inhalation', ['gas', 'vapour', 'mist']),
+      oral: unknownShare(record, estimates, 'oral', ['oral']),
+      dermal: unknownShare(record, estimates, 'dermal', ['dermal']),
+      inhalation: unknownShare(record, estimates, 'inhalation', ['gas', 'vapour', 'mist']),
     },
     unknownAquatic: aquaticUnknown,
     supplemental: supplemental.statements,
@@ -200,11 +199,10 @@ const otherClassOf = (result: Exclude<ClassResult, { outcome: 'classified' }>): 
   calculated: result.calculated,
 });
 
-function lowestAte(sums: Classes['sums'], key: AcuteKey): number | null {
+function lowestAte(estimates: readonly RouteEstimate[], route: AcuteKey): number | null {
   let lowest: number | null = null;
-  for (const each of sums) {
-    const { ateMix } = each.get(key)!;
-    if (ateMix !== null && (lowest === null || ateMix < lowest)) lowest = ateMix;
+  for (const { key, ateMix } of estimates) {
+    if (key === route && ateMix !== null && (lowest === null || ateMix < lowest)) lowest = ateMix;
   }
   return lowest;
 }

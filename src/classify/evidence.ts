@@ -3,9 +3,10 @@ import { listedClass } from '../notation/listed-class.ts';
 import type { Exact } from '../quantity/exact.ts';
 import type { Evidence } from '../record/product-record.ts';
 import { dilutionFault, principleFault } from './bridging.ts';
+import { ruleOf } from './class-rules.ts';
 import type { ClassResult, Context } from './context.ts';
 import type { Because } from './facts/because.ts';
-import { ofHealth, ofPhysical, type Provision } from './facts/provision.ts';
+import { ofHealth, type Provision } from './facts/provision.ts';
 import type { Warning } from './facts/warning.ts';
 import type { EvidenceFault } from './facts/warning-evidence.ts';
 import type { ReadingId } from './readings.ts';
@@ -194,9 +195,8 @@ function replaced(
 
 /** The paragraph on tests or bridging of a class; for a physical class the paragraph of the class, which rests on tests. */
 function citeOf(basis: Context['basis'], name: string, { principle }: Evidence): Provision {
-  if (name === 'Flam. Liq.') return ofPhysical(basis, basis.flammableLiquids.cite);
-  const physical = basis.physicalClasses.find(entry => entry.class === name);
-  if (physical) return ofPhysical(basis, physical.criteria, physical.instrument);
+  const criteria = ruleOf(name)?.criteria?.(basis);
+  if (criteria) return criteria;
   const { byClass, bridging, cite } = basis.mixtureEvidence;
   const health = byClass[name.replace(/ 3 \(.*\)$/, '')];
   if (!health) return ofHealth(basis, cite);

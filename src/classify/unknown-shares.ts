@@ -1,13 +1,12 @@
 import { sumOf } from '../quantity/sum.ts';
 import type { ProductRecord } from '../record/product-record.ts';
 import type { AcuteKey } from '../reference/thresholds.ts';
-import type { Classes } from './classes-of.ts';
-import type { Context } from './context.ts';
+import type { Context, RouteEstimate } from './context.ts';
 
 /** Percent of unknown acute toxicity by a route, at its worst; none where the mixture itself was tested (C.3.3). */
 export function unknownShare(
   { evidence }: Pick<ProductRecord, 'evidence'>,
-  sums: Classes['sums'],
+  estimates: readonly RouteEstimate[],
   route: string,
   keys: readonly AcuteKey[],
 ): number {
@@ -16,7 +15,7 @@ export function unknownShare(
   );
   if (tested) return 0;
   let most = 0;
-  for (const each of sums) for (const key of keys) most = Math.max(most, each.get(key)!.unknown);
+  for (const { key, unknown } of estimates) if (keys.includes(key)) most = Math.max(most, unknown);
   return most;
 }
 

@@ -59,6 +59,11 @@ export const commandList: readonly ListedCommand[] = [
     load: () => import('./commands/packet.ts'),
   },
   {
+    name: 'catalog',
+    does: 'makes the packets of all products of a folder, only what changed, and a page of their documents',
+    load: () => import('./commands/catalog.ts'),
+  },
+  {
     name: 'help',
     does: 'explains a command, or a word of the trade',
     load: () => import('./commands/help.ts'),

@@ -3,7 +3,8 @@ import { classifyProduct } from '../draft/classified-product.ts';
 import { openProduct } from '../draft/open-product.ts';
 import { openReference } from '../draft/open-reference.ts';
 import { makePacket } from '../draft/packet.ts';
-import { packagePath } from '../reference/package-files.ts';
+import { packagePath } from '../environment/package-files.ts';
+import { usual } from '../reference/basis.ts';
 import { hasErrors } from '../report/diagnostic.ts';
 import { renderText } from '../report/render.ts';
 import { loadFonts } from '../text/font-library.ts';
@@ -18,7 +19,7 @@ async function demo(): Promise<number> {
   let status = 0;
   for (const name of ['patio-cleaner', 'descaler', 'degreaser']) {
     const path = relative('.', packagePath('templates', 'demo', `${name}.yaml`));
-    const [opened, reference] = [openProduct(path, nodeFiles), await openReference('us-hcs', date)];
+    const [opened, reference] = [openProduct(path, nodeFiles), await openReference(usual, date)];
     if (!opened.ok || !reference.ok) {
       process.stderr.write(renderText([...opened.diagnostics, ...reference.diagnostics]));
       status = 2;

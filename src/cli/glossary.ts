@@ -1,4 +1,4 @@
-import { readPackageFile } from '../reference/package-files.ts';
+import { readPackageFile } from '../environment/package-files.ts';
 
 /** A word of the trade. */
 export interface GlossaryEntry {

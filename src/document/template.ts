@@ -1,5 +1,3 @@
-import { readFile } from 'node:fs/promises';
-import { join } from 'node:path';
 import Handlebars from 'handlebars';
 import { parseHtmlSubset, TemplateError } from './html-subset.ts';
 import type { Element, Node } from './nodes.ts';
@@ -56,27 +54,30 @@ export function compileTemplate(
   };
 }
 
-/** Reads and compiles a template file from the folder of templates, for example `labels/us-workplace.hbs`. */
+/** Reads the text of a template by its path below the folder of templates. */
+export type ReadTemplate = (path: string) => Promise<string>;
+
+/** Reads and compiles a template file, for example `labels/us-workplace.hbs`. */
 export async function loadTemplate(
-  folder: string,
+  read: ReadTemplate,
   name: string,
   partialNames: readonly string[] = [],
   helpers: TemplateHelpers = {},
 ): Promise<Template> {
   const partials: Record<string, string> = {};
   for (const partial of partialNames) {
-    partials[partial] = await readFile(join(folder, 'partials', `${partial}.hbs`), 'utf8');
+    partials[partial] = await read(`partials/${partial}.hbs`);
   }
-  return compileTemplate(await readFile(join(folder, name), 'utf8'), partials, helpers);
+  return compileTemplate(await read(name), partials, helpers);
 }
 
 /**
  * Fills a template of a whole web page, for example `packet/index.hbs`; every value is escaped.
  * @throws TemplateError where the template names a field that the data lacks
  */
-export async function fillPage(folder: string, name: string, data: object): Promise<string> {
+export async function fillPage(read: ReadTemplate, name: string, data: object): Promise<string> {
   const engine = Handlebars.create();
-  const render = engine.compile(await readFile(join(folder, name), 'utf8'), { strict: true });
+  const render = engine.compile(await read(name), { strict: true });
   try {
     return render(data);
   } catch (cause) {

@@ -8,12 +8,12 @@ import {
   transportQuestions,
 } from '../document/sheet.ts';
 import { loadTemplate } from '../document/template.ts';
+import { readTemplate } from '../environment/package-files.ts';
 import type { Attachment } from '../layout/frame.ts';
 import { layoutSheet, type PaperName } from '../layout/sheet/layout-sheet.ts';
 import { writePdf } from '../pdf/write.ts';
 import { preflight } from '../preflight/preflight.ts';
 import { completeRecord } from '../record/complete.ts';
-import { packagePath } from '../reference/package-files.ts';
 import { type Diagnostic, fail, hasErrors, type Outcome, succeed } from '../report/diagnostic.ts';
 import type { FontLibrary } from '../text/glyph-run.ts';
 import { MissingGlyphError } from '../text/missing-glyph.ts';
@@ -57,7 +57,7 @@ export async function draftSheet(
   const input = await sheetInput({ ...product, record: complete.value }, `${date}T00:00:00Z`, words);
   const claims = claimFindings(input);
   if (hasErrors(claims)) return fail(...claims);
-  const template = await loadTemplate(packagePath('templates'), `sheets/${reference.basis.id}.hbs`);
+  const template = await loadTemplate(readTemplate, `sheets/${reference.basis.id}.hbs`);
   const model = sheetDocument(input, template);
   const copy = copyMark(product, 'distribution');
   const json = `${JSON.stringify(sheetJson(input, copy), null, 2)}\n`;

@@ -1,5 +1,5 @@
+import { readPackageFile } from '../environment/package-files.ts';
 import type { Pack } from '../record/product-record.ts';
-import { readPackageFile } from '../reference/package-files.ts';
 import { openTransportData, type TransportData } from '../reference/transport/transport-data.ts';
 import type { TransportAnswer } from '../transport/answer.ts';
 import { transportInput } from '../transport/from-classification.ts';

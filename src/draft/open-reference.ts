@@ -1,4 +1,5 @@
 import type { HarmonisedLookup } from '../classify/resolve.ts';
+import { readPackageFile } from '../environment/package-files.ts';
 import { type BasisId, loadBasis } from '../reference/basis.ts';
 import type { CarcinogenListing } from '../reference/exposure/carcinogen-listings.ts';
 import { type ExposureTable, openExposure } from '../reference/exposure/open-exposure.ts';
@@ -6,7 +7,6 @@ import type { SoughtEntry } from '../reference/harmonised/entry-scopes.ts';
 import { type HarmonisedTable, openHarmonised } from '../reference/harmonised/open-harmonised.ts';
 import { type LabelData, loadLabelData } from '../reference/label-data/load-label-data.ts';
 import type { LookUp } from '../reference/lists/look-up.ts';
-import { readPackageFile } from '../reference/package-files.ts';
 import type { Basis } from '../reference/thresholds.ts';
 import { type Outcome, succeed } from '../report/diagnostic.ts';
 

@@ -1,7 +1,7 @@
 import { copyComment } from '../document/copy-meta.ts';
 import { fillPage } from '../document/template.ts';
+import { readTemplate } from '../environment/package-files.ts';
 import type { CopyKind, CopyMark } from '../provenance/copy-mark.ts';
-import { packagePath } from '../reference/package-files.ts';
 import { type Diagnostic, hasErrors } from '../report/diagnostic.ts';
 import type { FontLibrary } from '../text/glyph-run.ts';
 import { tellAll } from '../words/telling.ts';
@@ -138,7 +138,7 @@ const indexPage = (
   copy: CopyMark,
   words: Words,
 ): Promise<string> =>
-  fillPage(packagePath('templates'), 'packet/index.hbs', {
+  fillPage(readTemplate, 'packet/index.hbs', {
     name,
     code,
     date,

@@ -1,9 +1,11 @@
 import type { Classification } from '../classify/classification.ts';
 import { classify } from '../classify/engine.ts';
 import type { SheetInput } from '../document/sheet.ts';
+import { readPackageFile } from '../environment/package-files.ts';
 import type { CompleteRecord } from '../record/product-record.ts';
+import { environmentalBasis } from '../reference/basis.ts';
 import { openExposure } from '../reference/exposure/open-exposure.ts';
-import { readPackageFile } from '../reference/package-files.ts';
+import { openProperties } from '../reference/properties/ingredient-properties.ts';
 import { openRegulatory } from '../reference/regulatory/open-regulatory.ts';
 import type { Words } from '../words/words.ts';
 import { type ClassifiedProduct, sheetElements } from './classified-product.ts';
@@ -31,6 +33,7 @@ export async function sheetInput(
       readPackageFile('hazard-data', 'exposure', 'osha-pel.tsv'),
       readPackageFile('hazard-data', 'exposure', 'carcinogen-lists.tsv'),
     ),
+    properties: openProperties(),
     regulatory: openRegulatory(
       readPackageFile('hazard-data', 'regulatory', 'cercla.tsv'),
       readPackageFile('hazard-data', 'regulatory', 'epcra-313.tsv'),
@@ -51,7 +54,7 @@ async function environmentOf({
   classification,
 }: ClassifiedProduct): Promise<Classification | null> {
   if (classification.unknownAquatic !== null) return null;
-  const ghs = await openReference('un-ghs', classification.basis.asOf);
+  const ghs = await openReference(environmentalBasis, classification.basis.asOf);
   return ghs.ok ? classify(record, formula, ghs.value.basis, ghs.value.lookup) : null;
 }
 

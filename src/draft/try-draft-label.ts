@@ -1,5 +1,6 @@
 import { labelDocument } from '../document/label.ts';
 import { loadTemplate } from '../document/template.ts';
+import { readTemplate } from '../environment/package-files.ts';
 import { type LabelFacts, labelFacts } from '../layout/label/facts.ts';
 import { tryLabel } from '../layout/label/layout-label.ts';
 import type { Remedies } from '../layout/label/remedies.ts';
@@ -7,7 +8,6 @@ import { loadPressProfile, type Stock } from '../layout/stock.ts';
 import { writePdf } from '../pdf/write.ts';
 import { preflight } from '../preflight/preflight.ts';
 import { completeRecord } from '../record/complete.ts';
-import { packagePath } from '../reference/package-files.ts';
 import { type Diagnostic, hasErrors } from '../report/diagnostic.ts';
 import type { FontLibrary } from '../text/glyph-run.ts';
 import { VERSION } from '../version.ts';
@@ -64,10 +64,9 @@ export async function tryDraftLabel(
         at: pack.at,
       },
     ]);
-  const templates = packagePath('templates');
-  const profile = await loadPressProfile(templates);
+  const profile = await loadPressProfile(readTemplate);
   if (!profile.ok) return refused(profile.diagnostics);
-  const template = await loadTemplate(templates, `labels/${audience}.hbs`);
+  const template = await loadTemplate(readTemplate, `labels/${audience}.hbs`);
   const instant = `${date}T00:00:00Z`;
   const model = labelDocument(
     { record: complete.value, pack, elements, draft: true, date: instant, only },

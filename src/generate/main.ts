@@ -1,8 +1,13 @@
 import { writeFileSync } from 'node:fs';
-import { basisIds } from '../reference/basis.ts';
-import { packagePath, packageRoot, readPackageFile } from '../reference/package-files.ts';
+import {
+  packageFilesBelow,
+  packagePath,
+  packageRoot,
+  readPackageFile,
+} from '../environment/package-files.ts';
 import { generateAllocations } from './allocation.ts';
 import { generateCommandList } from './command-list.ts';
+import { dataFaults, tableFaults } from './data-schemas.ts';
 import { generateExposure } from './exposure.ts';
 import { generateHarmonised } from './harmonised.ts';
 import { generateHazardousMaterials } from './hazardous-materials.ts';
@@ -11,11 +16,19 @@ import { readingsTable } from './readings.ts';
 import { generateRecordSchema } from './record-schema.ts';
 import { generateRegulatory } from './regulatory.ts';
 import { generateSheetSchema } from './sheet-schema.ts';
-import { readThresholds } from './thresholds-schema.ts';
 
-// The figures of each basis are checked before anything is made of them.
-for (const id of basisIds)
-  readThresholds(JSON.parse(readPackageFile('hazard-data', id, 'thresholds.json').toString()));
+// Written by hand or compiled: a file that holds anything else than its schema says is refused.
+function checkData(): void {
+  const faults = packageFilesBelow('hazard-data').flatMap(path => {
+    const text = readPackageFile(path).toString();
+    const name = path.slice('hazard-data/'.length);
+    if (path.endsWith('.json')) return dataFaults(name, JSON.parse(text));
+    return path.endsWith('.tsv') && !name.startsWith('sources/') ? tableFaults(name, text) : [];
+  });
+  if (faults.length > 0) throw new Error(faults.join('\n'));
+}
+
+checkData();
 
 // Everything that is made from something else in the tree; tests check that each file is current.
 generateRecordSchema(packageRoot());
@@ -28,3 +41,4 @@ generateRegulatory(packagePath('hazard-data'));
 generateAllocations(packagePath('hazard-data'));
 generateHazardousMaterials(packagePath('hazard-data'));
 writeFileSync(packagePath('hazard-data', 'READINGS.md'), readingsTable());
+checkData();

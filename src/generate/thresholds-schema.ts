@@ -2,7 +2,7 @@ import * as z from 'zod/mini';
 import { findClass, findCode, hazardClasses } from '../notation/classes.ts';
 import { listedClass } from '../notation/listed-class.ts';
 import type { ThresholdFile } from '../reference/threshold-file.ts';
-import { checkSources } from './_threshold-sources.ts';
+import { checkDates } from './_threshold-dates.ts';
 
 const text = z.string().check(z.minLength(1));
 const date = z.iso.date();
@@ -14,14 +14,28 @@ const hazardClass = text.check(z.refine(name => findClass(name) !== undefined, '
 const classAsListed = text.check(z.refine(name => listed.has(name), 'no hazard class as listed'));
 const code = text.check(z.refine(name => findCode(name) !== undefined, 'no class with category'));
 
-/** A block with figures or a rule of the law: it names its paragraph. */
+/** What stands in every dated figure: its paragraph, where it was read and when that was. */
+const told = { cite: text, source: text, checked: date };
+const byDate = <Each extends z.core.$ZodType>(each: Each) =>
+  z.record(date, each).check(z.refine(dates => Object.keys(dates).length > 0, 'no date'));
+
+/** Named figures of one paragraph, by the date in force. */
+const dated = <Shape extends z.core.$ZodShape>(shape: Shape) =>
+  byDate(z.strictObject({ value: z.strictObject(shape), ...told }));
+/** One figure or word. */
+const single = <Each extends z.core.$ZodType>(each: Each) => byDate(z.strictObject({ value: each, ...told }));
+/** Rows that name their own paragraphs. */
+const table = <Each extends z.core.$ZodType>(each: Each) => byDate(z.strictObject({ table: each, ...told }));
+
+/** A row or a part of a figure with a paragraph of its own. */
 const cited = <Shape extends z.core.$ZodShape>(shape: Shape) =>
   z.strictObject({ ...shape, cite: text, source: z.optional(text) });
 
-const share = cited({ percent });
-const place = cited({});
-const factor = cited({ factor: positive });
-const extremePh = cited({ acid: positive, base: positive });
+const percentCited = cited({ percent });
+const share = dated({ percent });
+const place = byDate(z.strictObject(told));
+const factor = dated({ factor: positive });
+const extremePh = dated({ acid: positive, base: positive });
 
 const byCategory = z.strictObject({
   1: positive,
@@ -39,14 +53,14 @@ const byRoute = <Each extends z.core.$ZodType>(each: Each) => ({
 });
 
 const acuteToxicity = z.strictObject({
-  categories: cited(byRoute(byCategory)),
-  conversion: cited({ ...byRoute(byCategory), categoryFive: z.optional(text) }),
-  countsUpTo: cited(byRoute(positive)),
-  relevantFrom: cited({ 1: percent, 2: percent, 3: percent, 4: percent, 5: z.optional(percent) }),
+  categories: dated(byRoute(byCategory)),
+  conversion: dated({ ...byRoute(byCategory), categoryFive: z.optional(text) }),
+  countsUpTo: dated(byRoute(positive)),
+  relevantFrom: dated({ 1: percent, 2: percent, 3: percent, 4: percent, 5: z.optional(percent) }),
   formula: place,
   sameCategory: place,
   respiratoryTract: z.optional(place),
-  unknown: z.strictObject({ relevantFrom: share, correctedAbove: share, source: text }),
+  unknown: z.strictObject({ relevantFrom: share, correctedAbove: share }),
 });
 
 const skin = z.strictObject({
@@ -55,7 +69,7 @@ const skin = z.strictObject({
   irritant: share,
   corrosiveWeight: factor,
   subCategories: place,
-  notAdditive: cited({ corrosive: percent, irritant: percent }),
+  notAdditive: dated({ corrosive: percent, irritant: percent }),
   extremePh,
   mild: z.optional(z.nullable(share)),
 });
@@ -65,16 +79,16 @@ const eye = z.strictObject({
   damage: share,
   irritant: share,
   damageWeight: factor,
-  notAdditive: cited({ damage: percent, irritant: percent }),
+  notAdditive: dated({ damage: percent, irritant: percent }),
   extremePh,
   fromSkin: place,
-  irritantCategory: z.enum(['2', '2A']),
-  mildIrritant: z.nullable(cited({ category: text })),
+  irritantCategory: single(z.enum(['2', '2A'])),
+  mildIrritant: z.nullable(dated({ category: text })),
 });
 
 // The class without categories has empty ones.
 const category = z.string();
-const cutOffs = cited({
+const cutOffs = dated({
   rows: z
     .array(
       z.strictObject({
@@ -86,7 +100,7 @@ const cutOffs = cited({
     )
     .check(z.minLength(1)),
   labelOptionalBelow: z.optional(cited({ category: text, percent })),
-  category1DisputedBelow: z.optional(share),
+  category1DisputedBelow: z.optional(percentCited),
   twoCutOffs: z.optional(z.boolean()),
   substancesFrom: z.optional(date),
   substancesOnMarketFrom: z.optional(date),
@@ -96,10 +110,10 @@ const cutOffs = cited({
 });
 
 const aquatic = z.strictObject({
-  relevantFrom: cited({ category1: percent, other: percent }),
-  sum: percent,
-  acute: cited({ categories: z.array(text) }),
-  chronic: cited({ categories: z.array(text) }),
+  relevantFrom: dated({ category1: percent, other: percent }),
+  sum: single(percent),
+  acute: dated({ categories: z.array(text) }),
+  chronic: dated({ categories: z.array(text) }),
   mFactor: place,
   unknown: place,
 });
@@ -110,7 +124,7 @@ const principle = cited({
   form: z.optional(form),
 });
 
-const mixtureEvidence = cited({
+const mixtureEvidence = dated({
   mayLower: z.boolean(),
   caseByCase: z.array(classAsListed),
   byClass: z.record(classAsListed, z.strictObject({ test: text, bridging: text })),
@@ -124,12 +138,11 @@ const mixtureEvidence = cited({
       'substantially-similar': principle,
       aerosols: principle,
     }),
-    dilutedDownTo: z.record(classAsListed, share),
+    dilutedDownTo: z.record(classAsListed, percentCited),
   }),
 });
 
 const physicalClass = z.strictObject({
-  class: hazardClass,
   cite: text,
   criteria: text,
   instrument: z.optional(text),
@@ -141,63 +154,63 @@ const physicalClass = z.strictObject({
   notFromIngredients: z.optional(text),
 });
 
-const aerosols = cited({
+const aerosols = dated({
   flammable: z.array(hazardClass),
-  above: share,
+  above: percentCited,
   untested: cited({ category: text }),
   heatOfCombustion: positive,
   otherwise: text,
   notBeside: cited({ classes: z.array(hazardClass) }),
 });
 
-const organicPeroxides = cited({
+const organicPeroxides = dated({
   exempt: z.array(cited({ availableOxygen: percent, hydrogenPeroxide: percent })),
   formula: cited({ oxygen: positive }),
-  types: place,
+  types: cited({}),
   hydrogenPeroxide: z.strictObject({ cas: text, name: text }),
 });
 
-const version = z
-  .strictObject({
-    text,
-    inForce: date,
-    checkedOn: date,
-    instrument: text,
-    physicalInstrument: text,
-    note: text,
-    acuteToxicity,
-    skin,
-    eye,
-    byIngredient: z.record(hazardClass, cutOffs),
-    transientOrganEffects: z.strictObject({ relevantFrom: share, sum: share }),
-    aspiration: z.strictObject({
-      relevantFrom: share,
-      forms: place,
-      categories: z.array(cited({ category: text, sum: percent, viscosity: positive })),
-      source: z.optional(text),
+const figures = z.strictObject({
+  acuteToxicity,
+  skin,
+  eye,
+  byIngredient: z.record(hazardClass, cutOffs),
+  transientOrganEffects: z.strictObject({ relevantFrom: share, sum: share }),
+  aspiration: z.strictObject({
+    relevantFrom: share,
+    forms: place,
+    categories: table(z.array(cited({ category: text, sum: percent, viscosity: positive }))),
+  }),
+  flammableLiquids: dated({
+    flashPoint: z.strictObject({
+      extreme: z.number(),
+      flammable: z.number(),
+      combustible: z.nullable(z.number()),
     }),
-    flammableLiquids: cited({
-      flashPoint: z.strictObject({
-        extreme: z.number(),
-        flammable: z.number(),
-        combustible: z.nullable(z.number()),
-      }),
-      boilingPoint: z.strictObject({ extreme: z.number() }),
-      combustibleCategory: z.nullable(text),
-    }),
-    physicalClasses: z.array(physicalClass),
-    aerosols,
-    organicPeroxides,
-    physicalScreening: z.strictObject({ relevantFrom: share, note: text }),
-    aquatic: z.nullable(aquatic),
-    environmental: z.record(hazardClass, cutOffs),
-    specificLimits: cited({ apply: z.boolean() }),
-    carcinogenLists: z.nullable(place),
-    mixtureEvidence,
-    buildingBlocks: z.optional(z.record(code, z.boolean())),
-    buildingBlocksSource: z.optional(text),
-  })
-  .check(checkSources);
+    boilingPoint: z.strictObject({ extreme: z.number() }),
+    combustibleCategory: z.nullable(text),
+  }),
+  physicalClasses: table(z.record(hazardClass, physicalClass)),
+  aerosols,
+  organicPeroxides,
+  physicalScreening: z.strictObject({ relevantFrom: share }),
+  aquatic: z.nullable(aquatic),
+  environmental: z.record(hazardClass, cutOffs),
+  specificLimits: dated({ apply: z.boolean() }),
+  letteredStatements: single(z.boolean()),
+  supplementalStatements: single(z.boolean()),
+  carcinogenLists: z.nullable(place),
+  mixtureEvidence,
+  buildingBlocks: z.optional(table(z.record(code, z.boolean()))),
+});
+
+const textHeld = z.strictObject({
+  text,
+  instrument: text,
+  physicalInstrument: text,
+  note: text,
+  checked: date,
+});
 
 const notHeld = z.strictObject({
   text,
@@ -208,12 +221,16 @@ const notHeld = z.strictObject({
 });
 
 /** What `hazard-data/<basis>/thresholds.json` may hold; a key that is not here is an error. */
-export const thresholdsSchema = z.strictObject({
-  id: z.enum(['us-hcs', 'eu-clp', 'un-ghs']),
-  title: text,
-  notHeld: z.array(notHeld),
-  versions: z.array(version).check(z.minLength(1)),
-});
+export const thresholdsSchema = z
+  .strictObject({
+    id: z.enum(['us-hcs', 'eu-clp', 'un-ghs']),
+    title: text,
+    about: text,
+    notHeld: z.array(notHeld),
+    texts: byDate(textHeld),
+    figures,
+  })
+  .check(checkDates);
 
 /**
  * The figures of a basis from its data file.
@@ -222,7 +239,7 @@ export const thresholdsSchema = z.strictObject({
  */
 export function readThresholds(content: unknown): ThresholdFile {
   const { success, data, error } = z.safeParse(thresholdsSchema, content);
-  if (success) return data;
+  if (success) return data as ThresholdFile;
   throw new Error(
     error.issues.map(({ path, message }) => `thresholds ${path.join('.')}: ${message}`).join('\n'),
   );

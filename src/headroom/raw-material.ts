@@ -1,18 +1,26 @@
 import { Exact } from '../quantity/exact.ts';
-import type { ProductRecord, RawMaterialLine, SubstanceLine } from '../record/product-record.ts';
+import type { FormulaLine, ProductRecord, RawMaterialLine, SubstanceLine } from '../record/product-record.ts';
 import type { Diagnostic } from '../report/diagnostic.ts';
 import { nearest } from '../report/nearest.ts';
 import { fold } from './find-constituent.ts';
 
-/** Lines of a formula that take one raw material, by its file or its name; empty where none does. */
+/** Lines that take a raw material, those inside of other raw materials too. */
+const materialLines = (formula: readonly FormulaLine[]): readonly RawMaterialLine[] =>
+  formula.flatMap(line =>
+    line.kind === 'raw-material' ? [line, ...materialLines(line.material.formula)] : [],
+  );
+
+/**
+ * Lines that take one raw material, by its file or its name, in the formula or inside of another raw material; empty
+ * where none does.
+ */
 export function linesOfMaterial(
   { formula, file }: Pick<ProductRecord, 'formula' | 'file'>,
   written: string,
   by: 'file' | 'name',
 ): readonly RawMaterialLine[] {
   const path = written.trim().replace(/^(\.\/)+/, '');
-  return formula.filter((line): line is RawMaterialLine => {
-    if (line.kind !== 'raw-material') return false;
+  return materialLines(formula).filter(line => {
     if (by === 'name') return fold(line.material.name) === fold(written);
     const own = line.material.file;
     return own !== file && (own === path || own.endsWith(`/${path}`));
@@ -24,9 +32,7 @@ export function materialsOf(
   { formula }: Pick<ProductRecord, 'formula'>,
   written: string,
 ): { readonly names: readonly string[]; readonly near: readonly string[] } {
-  const names = [
-    ...new Set(formula.flatMap(line => (line.kind === 'raw-material' ? [line.material.name] : []))),
-  ];
+  const names = [...new Set(materialLines(formula).map(({ material }) => material.name))];
   const word = fold(written);
   const close = nearest(word, names.map(fold));
   return { names, near: names.filter(name => fold(name) === close || fold(name).includes(word)) };
@@ -79,11 +85,14 @@ export function apart(
     excerpt,
   });
   const all = new Set<unknown>(lines);
+  const replaced = (each: readonly FormulaLine[]): readonly FormulaLine[] =>
+    each.map(line => {
+      if (line.kind !== 'raw-material') return line;
+      if (all.has(line)) return standIn(line);
+      return { ...line, material: { ...line.material, formula: replaced(line.material.formula) } };
+    });
   return {
-    rest: {
-      ...record,
-      formula: record.formula.map(line => (all.has(line) ? standIn(line as RawMaterialLine) : line)),
-    },
+    rest: { ...record, formula: replaced(record.formula) },
     alone: { ...record, batch: null, formula: [{ ...lines[0]!, amount: whole }] },
   };
 }

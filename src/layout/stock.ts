@@ -1,5 +1,3 @@
-import { readFile } from 'node:fs/promises';
-import { join } from 'node:path';
 import { en } from 'zod/locales';
 import * as z from 'zod/mini';
 import type { LengthUnit } from '../quantity/length-text.ts';
@@ -97,10 +95,13 @@ export function parsePressProfile(value: unknown, file: string): Outcome<PressPr
 }
 
 /** Reads a press profile from the folder of templates, for example `roll-paper`. */
-export async function loadPressProfile(folder: string, name = 'roll-paper'): Promise<Outcome<PressProfile>> {
-  const file = join(folder, 'stocks', `${name}.json`);
+export async function loadPressProfile(
+  read: (path: string) => Promise<string>,
+  name = 'roll-paper',
+): Promise<Outcome<PressProfile>> {
+  const file = `stocks/${name}.json`;
   try {
-    return parsePressProfile(JSON.parse(await readFile(file, 'utf8')), file);
+    return parsePressProfile(JSON.parse(await read(file)), file);
   } catch (cause) {
     const message = cause instanceof Error ? cause.message : String(cause);
     return fail({ code: 'press-profile', severity: 'error', message, at: { file } });

@@ -24,6 +24,8 @@ export interface HazardCategory {
 /** A hazard class in the abbreviation of CLP Annex VI Table 1.1. */
 export interface HazardClass {
   readonly class: string;
+  /** The class under which it is judged and listed, where that is not its own. */
+  readonly listed?: string;
   readonly title: string;
   readonly kind: HazardKind;
   /** Chapter of UN GHS, section of CLP Annex I, section of 29 CFR 1910.1200; null where the class is not there. */

@@ -1,5 +1,6 @@
 import { findClass, hazardClasses } from '../notation/classes.ts';
 import type { Hazard } from '../notation/hazard.ts';
+import { classesListedAs, listedClass } from '../notation/listed-class.ts';
 import { understandHazard } from '../notation/understand-hazard.ts';
 import { misreads, type Reading, reads } from '../quantity/reading.ts';
 import { nearest } from '../report/nearest.ts';
@@ -8,15 +9,11 @@ import { leaf, line, list, mapping, oneOf } from './_leaf.ts';
 import * as z from './_zod.ts';
 import type { BridgingPrinciple } from './product-record.ts';
 
-/** Classes that are listed together with their milder half, by that name. */
-const listedTogether: ReadonlyMap<string, string> = new Map([
-  ['Skin Corr./Irrit.', 'Skin Corr.'],
-  ['Eye Dam./Irrit.', 'Eye Dam.'],
-]);
-
 function readClass(text: string): Reading<string> {
-  const name = listedTogether.get(text.trim()) ?? text.trim();
+  const name = text.trim();
   if (findClass(name)) return reads(name);
+  const [severest] = classesListedAs(name);
+  if (severest !== undefined) return reads(severest);
   if (/^hnoc$|not otherwise classified/i.test(name))
     return misreads(
       `\`${name}\` is not a hazard class`,
@@ -100,8 +97,7 @@ export const evidenceSchema = list(
       const hazard = (result as ResultInput | undefined)?.hazard;
       if (!hazard || typeof hazardClass !== 'string') return;
       // A corrosion test may end in irritation, an eye damage test too.
-      const family = (name: string) => name.replace(/^(Skin|Eye) (Corr|Irrit|Dam)\.$/, '$1');
-      if (family(hazard.hazardClass) !== family(hazardClass))
+      if (listedClass(hazard.hazardClass) !== listedClass(hazardClass))
         complain(['result'], `the result \`${hazard.code}\` is not of the class \`${hazardClass}\``);
       if (hazard.route && route && hazard.route !== route)
         complain(['route'], `the route \`${route}\` is not that of the result, \`${hazard.route}\``);

@@ -1,7 +1,5 @@
-import { existsSync, readdirSync } from 'node:fs';
-import { join } from 'node:path';
+import { isSourceTree, packageFilesBelow, readPackageFile } from '../environment/package-files.ts';
 import { sha256 } from '../provenance/inputs.ts';
-import { packagePath, packageRoot, readPackageFile } from './package-files.ts';
 
 /** Which data and templates are inside this program. */
 export interface Edition {
@@ -29,7 +27,7 @@ export function edition(): Edition {
  * @throws Error outside a source tree
  */
 export function readEdition(): Edition {
-  if (!existsSync(packagePath('hazard-data', 'us-hcs', 'thresholds.json')))
+  if (!isSourceTree())
     throw new Error('the files of the law data are not here, and the build has not set their edition');
   const law = filesOf('hazard-data', /\.(json|tsv|ya?ml)$/).filter(
     path => !path.startsWith('hazard-data/sources/'),
@@ -43,11 +41,7 @@ export function readEdition(): Edition {
 
 /** Files of a folder of the package, by path from its root, sorted. */
 const filesOf = (folder: string, wanted: RegExp): string[] =>
-  readdirSync(packagePath(folder), { recursive: true, withFileTypes: true })
-    .filter(entry => entry.isFile() && wanted.test(entry.name))
-    .map(({ parentPath, name }) => join(parentPath, name).slice(packageRoot().length + 1))
-    .map(path => path.replaceAll('\\', '/'))
-    .sort();
+  packageFilesBelow(folder).filter(path => wanted.test(path));
 
 const textOf = (path: string): string => readPackageFile(path).toString('latin1');
 

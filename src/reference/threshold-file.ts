@@ -1,4 +1,5 @@
-import type { Basis, Thresholds } from './thresholds.ts';
+import type { Dated } from './dated.ts';
+import type { Basis } from './thresholds.ts';
 
 /** A text of a basis that applied or applies and is not held. */
 export interface TextNotHeld {
@@ -11,10 +12,20 @@ export interface TextNotHeld {
   readonly source: string;
 }
 
-/** `hazard-data/<basis>/thresholds.json`: texts held with their figures, and texts that are known but not held. */
+/** A text of a basis that is held. */
+export interface TextHeld {
+  /** Its year and publication, or the date of its consolidation. */
+  readonly text: string;
+  readonly instrument: string;
+  readonly physicalInstrument: string;
+}
+
+/** `hazard-data/<basis>/thresholds.json`: texts held, texts that are known but not held, and figures by date. */
 export interface ThresholdFile {
   readonly id: Basis['id'];
   readonly title: string;
   readonly notHeld: readonly TextNotHeld[];
-  readonly versions: readonly Thresholds[];
+  /** Texts held, by the date from which each is in force. */
+  readonly texts: Readonly<Record<string, TextHeld>>;
+  readonly figures: Dated;
 }

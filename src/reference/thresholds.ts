@@ -1,5 +1,8 @@
 import type { InhalationForm } from '../notation/hazard.ts';
 import type { BridgingPrinciple, PhysicalForm } from '../record/product-record.ts';
+import type { AerosolRules, OrganicPeroxideRules, PhysicalClassRules } from './physical-rules.ts';
+
+export type { AerosolRules, OrganicPeroxideRules, PhysicalClassRules };
 
 /** Routes and forms of acute toxicity that the law keeps apart; each has limits and a sum of its own. */
 export type AcuteKey = 'oral' | 'dermal' | InhalationForm;
@@ -81,6 +84,7 @@ export interface CutOffTable {
 
 export interface AquaticRules {
   readonly relevantFrom: { readonly category1: number; readonly other: number; readonly cite: string };
+  /** Percent, after weighing. */
   readonly sum: number;
   readonly acute: { readonly categories: readonly string[]; readonly cite: string };
   readonly chronic: { readonly categories: readonly string[]; readonly cite: string };
@@ -108,68 +112,8 @@ export interface BridgingRules {
   readonly dilutedDownTo: Readonly<Record<string, CitedPercent>>;
 }
 
-export interface OrganicPeroxideRules {
-  readonly cite: string;
-  /** Not classified up to this percent of available oxygen while hydrogen peroxide is up to its own; in that order. */
-  readonly exempt: readonly {
-    readonly availableOxygen: number;
-    readonly hydrogenPeroxide: number;
-    readonly cite: string;
-  }[];
-  /** Mass of oxygen that one peroxygen group makes available, g/mol. */
-  readonly formula: { readonly oxygen: number; readonly cite: string };
-  /** Types A to G, which follow from tests. */
-  readonly types: { readonly cite: string };
-  readonly hydrogenPeroxide: { readonly cas: string; readonly name: string };
-}
-
-/** A physical class that follows from tests. */
-export interface PhysicalClassRules {
-  readonly class: string;
-  /** Its chapter. */
-  readonly cite: string;
-  /** The paragraph with its criteria. */
-  readonly criteria: string;
-  /** Where it is not the instrument of physical hazards. */
-  readonly instrument?: string;
-  readonly forms: readonly PhysicalForm[];
-  /** Classes of ingredients that are judged as this one. */
-  readonly members?: readonly string[];
-  /** Neighbouring classes of ingredients that leave this one open. */
-  readonly openedBy?: readonly string[];
-  /** Categories that an older text wrote otherwise. */
-  readonly renamed?: Readonly<Record<string, string>>;
-  /** Percent by volume of ingredients of the class above which a mixture of unknown behaviour is of the class. */
-  readonly mixtureAbove?: number;
-  /** Why the ingredients cannot show that a product is not of the class. */
-  readonly notFromIngredients?: string;
-}
-
-export interface AerosolRules {
-  readonly cite: string;
-  /** Classes of ingredients that are flammable components. */
-  readonly flammable: readonly string[];
-  /** Above this percent by mass of flammable components an aerosol is tested, or of the category `untested`. */
-  readonly above: CitedPercent;
-  readonly untested: { readonly category: string; readonly cite: string };
-  /** kJ/g; from here an aerosol is tested too, or of the category `untested`. */
-  readonly heatOfCombustion: number;
-  /** Category of an aerosol below both figures. */
-  readonly otherwise: string;
-  /** Classes that an aerosol does not have besides. */
-  readonly notBeside: { readonly classes: readonly string[]; readonly cite: string };
-}
-
 /** The figures of one basis in force on a date. */
-export interface Thresholds {
-  /** Names the text held: its year and publication, or the date of its consolidation. */
-  readonly text: string;
-  /** Date from which the figures are known to be in force, YYYY-MM-DD. */
-  readonly inForce: string;
-  readonly checkedOn: string;
-  readonly instrument: string;
-  readonly physicalInstrument: string;
-  readonly note: string;
+export interface Figures {
   readonly acuteToxicity: AcuteToxicityRules;
   readonly skin: SkinRules;
   readonly eye: EyeRules;
@@ -196,7 +140,8 @@ export interface Thresholds {
     readonly boilingPoint: { readonly extreme: number };
     readonly combustibleCategory: string | null;
   };
-  readonly physicalClasses: readonly PhysicalClassRules[];
+  /** By class of the notation; only those that the basis has. */
+  readonly physicalClasses: Readonly<Record<string, PhysicalClassRules>>;
   readonly aerosols: AerosolRules;
   readonly organicPeroxides: OrganicPeroxideRules;
   /** From this percent an ingredient without data, or of a neighbouring class, leaves physical classes undecided. */
@@ -204,6 +149,10 @@ export interface Thresholds {
   readonly aquatic: AquaticRules | null;
   readonly environmental: Readonly<Record<string, CutOffTable>>;
   readonly specificLimits: { readonly apply: boolean; readonly cite: string };
+  /** Whether route and effects are letters of the H-code (H350i, H360F); else they go into its words. */
+  readonly letteredStatements: boolean;
+  /** Whether statements follow from the formula beside those of the classes. */
+  readonly supplementalStatements: boolean;
   readonly carcinogenLists: { readonly cite: string } | null;
   readonly mixtureEvidence: {
     /** Whether evidence on the mixture may lower a class that is judged case by case. */
@@ -216,6 +165,16 @@ export interface Thresholds {
   };
   /** Categories that an authority may leave out; only where the basis has such a choice. */
   readonly buildingBlocks?: Readonly<Record<string, boolean>>;
+}
+
+/** The figures with the text that they are of. */
+export interface Thresholds extends Figures {
+  /** Names the text held: its year and publication, or the date of its consolidation. */
+  readonly text: string;
+  /** Date from which the text is known to be in force, YYYY-MM-DD. */
+  readonly inForce: string;
+  readonly instrument: string;
+  readonly physicalInstrument: string;
 }
 
 /** One basis of classification: its figures on a date. */

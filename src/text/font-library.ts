@@ -1,44 +1,15 @@
-import { existsSync } from 'node:fs';
-import { readFile } from 'node:fs/promises';
-import { createRequire } from 'node:module';
-import { basename } from 'node:path';
-import { fileURLToPath } from 'node:url';
-import { promisify } from 'node:util';
-import { brotliDecompress } from 'node:zlib';
 import type { Font } from 'fontkit';
+import { readFontFiles } from '../environment/font-files.ts';
 import { cubic } from './cubic.ts';
 import type { FaceMetrics, FaceName, FontLibrary, Glyph, GlyphRun, OutlineCommand } from './glyph-run.ts';
 import { MissingGlyphError } from './missing-glyph.ts';
 import { settable } from './settable.ts';
-
-const PACKAGE = '@expo-google-fonts/roboto-condensed';
-const FILES: Readonly<Record<FaceName, string>> = {
-  regular: '400Regular/RobotoCondensed_400Regular.ttf',
-  bold: '700Bold/RobotoCondensed_700Bold.ttf',
-  italic: '400Regular_Italic/RobotoCondensed_400Regular_Italic.ttf',
-};
 
 /** Font files by face; complete static TrueType fonts, not WOFF2. */
 export type FontFiles = Readonly<Record<FaceName, Uint8Array>>;
 
 // Codes such as "P302+P352" must come back from the file character by character: no ligature, no fraction.
 const FEATURES = { liga: false, clig: false, dlig: false, frac: false, numr: false, dnom: false };
-
-/** The build packs the faces into `fonts/` beside the folder of this code; the source tree has them as a package. */
-async function readFace(face: FaceName): Promise<Uint8Array> {
-  const shipped = fileURLToPath(new URL(`../fonts/${basename(FILES[face])}.br`, import.meta.url));
-  if (existsSync(shipped)) return promisify(brotliDecompress)(await readFile(shipped));
-  return readFile(createRequire(import.meta.url).resolve(`${PACKAGE}/${FILES[face]}`));
-}
-
-const readFontFiles = async (): Promise<FontFiles> => {
-  const [regular, bold, italic] = await Promise.all([
-    readFace('regular'),
-    readFace('bold'),
-    readFace('italic'),
-  ]);
-  return { regular, bold, italic };
-};
 
 class Face {
   readonly name: FaceName;
@@ -107,7 +78,7 @@ class Face {
 }
 
 /**
- * Loads the three faces, by default those of Roboto Condensed (SIL Open Font License).
+ * Opens the three faces, by default those of Roboto Condensed (SIL Open Font License).
  * @throws Error where a file cannot be read or is not a single TrueType font.
  */
 export const loadFonts = async (files?: FontFiles): Promise<FontLibrary> => {

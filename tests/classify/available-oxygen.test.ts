@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { availableOxygen } from '../../src/classify/classes/_available-oxygen.ts';
+import { availableOxygen } from '../../src/classify/classes/organic-peroxides.ts';
 import type { Classification } from '../../src/classify/classification.ts';
 import { highestOf } from '../../src/classify/contexts.ts';
 import { openReference } from '../../src/draft/open-reference.ts';

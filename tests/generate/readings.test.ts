@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { packagePath } from '../../src/environment/package-files.ts';
 import { readingsTable } from '../../src/generate/readings.ts';
-import { packagePath } from '../../src/reference/package-files.ts';
 
 describe('hazard-data/READINGS.md', () => {
   it('is what the readings of the code give', () => {

@@ -5,11 +5,11 @@ import { sheetDocument } from '../../src/document/sheet.ts';
 import { loadTemplate } from '../../src/document/template.ts';
 import { makePacket } from '../../src/draft/packet.ts';
 import { sheetInput } from '../../src/draft/sheet-input.ts';
+import { readTemplate } from '../../src/environment/package-files.ts';
 import { layoutLabel } from '../../src/layout/label/layout-label.ts';
 import { layoutSheet } from '../../src/layout/sheet/layout-sheet.ts';
 import { loadPressProfile } from '../../src/layout/stock.ts';
 import { completeRecord } from '../../src/record/complete.ts';
-import { packagePath } from '../../src/reference/package-files.ts';
 import { renderText } from '../../src/report/render.ts';
 import { loadFonts } from '../../src/text/font-library.ts';
 import type { FontLibrary } from '../../src/text/glyph-run.ts';
@@ -34,9 +34,8 @@ describe.each(demos)('%s', path => {
 
   it('label', async () => {
     const { record, elements } = await classified(path, 'us-hcs');
-    const templates = packagePath('templates');
-    const profile = must(await loadPressProfile(templates));
-    const template = await loadTemplate(templates, 'labels/us-workplace.hbs');
+    const profile = must(await loadPressProfile(readTemplate));
+    const template = await loadTemplate(readTemplate, 'labels/us-workplace.hbs');
     for (const pack of record.packs) {
       const input = { record: must(completeRecord(record)), pack, elements, draft: true, date };
       const laidOut = await layoutLabel(labelDocument(input, template), fonts, { die: pack.label!, profile });
@@ -55,7 +54,7 @@ describe.each(demos)('%s', path => {
     const product = await classified(path, 'us-hcs');
     const model = sheetDocument(
       await sheetInput({ ...product, record: must(completeRecord(product.record)) }, date, en),
-      await loadTemplate(packagePath('templates'), 'sheets/us-hcs.hbs'),
+      await loadTemplate(readTemplate, 'sheets/us-hcs.hbs'),
     );
     const pages = (['letter', 'a4'] as const).flatMap(paper =>
       layoutSheet(model, fonts, { paper }).frames.flatMap((frame, at) => {

@@ -39,6 +39,17 @@ describe('a whole raw material', () => {
     expect(places(found)).toEqual(['at 10', 'at 20']);
   });
 
+  it('is found inside of another raw material', async () => {
+    // Half of 200 lb of a premix is the same drum, half is water: the same mixture, and the same limits.
+    const premix = { name: 'premix', formula: [{ use: drum(20), percent: 50 }, water] };
+    const [, ...others] = product();
+    const found = await headroomOfDrum([{ use: premix, amount: '200 lb' }, ...others], asked);
+    expect(found.of).toEqual({ name: 'alkali drum', cas: null });
+    expect(found.current.map(String)).toEqual(['10', '10']);
+    expect(found.domain.map(String)).toEqual(['0', '99']);
+    expect(places(found)).toEqual(['at 10', 'at 20']);
+  });
+
   it('ends at the raw material as delivered where all others give way', async () => {
     // The agent is x / 5 + (100 - x) / 90 (1 of the other 90 parts): 3 % at x = 10, 5 % at x = 350/17.
     const found = await headroomOfDrum(product(), { ...asked, others: 'scaled' });

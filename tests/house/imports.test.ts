@@ -45,7 +45,7 @@ const may: Readonly<Record<string, readonly [readonly string[], readonly string[
   report: [[], []],
   // What a document was made from, and who may read it: a mark that every writer of documents sets.
   provenance: [[], []],
-  // What the machine lends, as arguments.
+  // What the machine lends: clock, chance, locks, output files as arguments; files of the package.
   environment: [[], []],
   // Output folders: knows files and hashes, and nothing of what stands in them.
   store: [['environment', 'provenance'], []],
@@ -55,7 +55,7 @@ const may: Readonly<Record<string, readonly [readonly string[], readonly string[
   record: [['notation', 'quantity', 'report'], []],
   formula: [['notation', 'quantity', 'report'], ['record']],
   // The physical form of a record is a word of the figures.
-  reference: [['notation', 'provenance', 'quantity', 'report'], ['record']],
+  reference: [['environment', 'notation', 'provenance', 'quantity', 'report'], ['record']],
   classify: [
     ['reference', 'notation', 'quantity', 'report'],
     ['record', 'formula'],
@@ -71,7 +71,7 @@ const may: Readonly<Record<string, readonly [readonly string[], readonly string[
     ['barcode', 'classify', 'notation', 'quantity', 'report'],
     ['duties', 'labelling', 'logistics', 'record', 'reference', 'roll', 'store', 'transport'],
   ],
-  text: [['quantity', 'report'], []],
+  text: [['environment', 'quantity', 'report'], []],
   barcode: [['quantity', 'report'], []],
   // Beside labelling: classification and record as types, hazard notation and figures as values.
   transport: [
@@ -100,12 +100,15 @@ const may: Readonly<Record<string, readonly [readonly string[], readonly string[
     ['formula', 'record'],
   ],
   // One product from record to packet: joins the stages, and adds none.
-  draft: [all.filter(name => !['draft', 'environment', 'headroom', 'store'].includes(name)), []],
+  draft: [all.filter(name => !['draft', 'headroom', 'store'].includes(name)), []],
   cli: [all, []],
   // Measures parts by themselves, with the files of this computer.
   bench: [[...all, 'cli'], []],
   // Compiles hazard-data, the schema of the record and the list of commands.
-  generate: [['cli', 'classify', 'notation', 'quantity', 'record', 'reference', 'report', 'words'], []],
+  generate: [
+    ['cli', 'classify', 'environment', 'notation', 'quantity', 'record', 'reference', 'report', 'words'],
+    [],
+  ],
   // The public interface re-exports, and lends out the files of this computer.
   'index.ts': [[...all, 'cli', 'public-types.ts'], []],
   'public-types.ts': [[], all],

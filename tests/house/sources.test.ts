@@ -25,6 +25,61 @@ describe('source files', () => {
     expect(found(sources, known).length).toBeGreaterThan(0);
   });
 
+  // Clock and chance come as arguments.
+  it('read files, clock and chance in environment and cli alone', () => {
+    const outside = sources.filter(
+      path => !['environment', 'cli', 'bench', 'generate'].includes(folderOf(path)),
+    );
+    const machine =
+      /'node:(?!crypto'|path')|\bnew Date\(\)|\bDate\.now\(|\bperformance\.now\(|\bMath\.random\(|\bimport\.meta\b/;
+    expect(found(outside, machine, path => withoutComments(textOf(path)))).toEqual([]);
+    expect(found(sources, machine).length).toBeGreaterThan(0);
+  });
+
+  // What a module keeps between calls: each is of what cannot change while the program runs. DEVELOPERS.md has the grounds.
+  it('keep nothing between calls but what is measured', () => {
+    const kept = /^(?:let \w+\b|(?:export )?const \w+(?:: [^=]+)? = new (?:Map|WeakMap|Set)(?:<.*>)?\(\))/;
+    const known = {
+      // Made once from shipped data or as an empty constant; nothing is added later.
+      'classify/engine.ts': 'constant',
+      'classify/warnings/_reactivity.ts': 'constant',
+      'notation/severity.ts': 'constant',
+      'quantity/units.ts': 'constant',
+      'record/sheet-schema.ts': 'constant',
+      // Held by an object that is an argument, and gone with it.
+      'classify/building-blocks.ts': 'of its argument',
+      'classify/constant.ts': 'of its argument',
+      'classify/ingredient-data.ts': 'of its argument',
+      'classify/ingredient.ts': 'of its argument',
+      'document/sheet/look-ups.ts': 'of its argument',
+      'layout/label/flow.ts': 'of its argument',
+      'layout/label/measured.ts': 'of its argument',
+      'pdf/font.ts': 'of its argument',
+      'reference/groups/members.ts': 'of its argument',
+      'reference/label-data/find-row.ts': 'of its argument',
+      // Data of the package, which does not change while the program runs.
+      'classify/sums.ts': 'package',
+      'draft/draft-transport.ts': 'package',
+      'draft/open-reference.ts': 'package',
+      'layout/label/pictogram.ts': 'package',
+      'reference/edition.ts': 'package',
+      'reference/label-data/load-label-data.ts': 'package',
+    };
+    const outside = sources.filter(
+      path => !['environment', 'cli', 'bench', 'generate'].includes(folderOf(path)),
+    );
+    const files = [...new Set(found(outside, kept).map(line => line.split(':')[0]!.slice(4)))];
+    expect(files.sort()).toEqual(Object.keys(known).sort());
+  });
+
+  // What differs between texts of law is a capability in their data.
+  it('ask no basis for its name outside the tables of reference', () => {
+    const named = /\bbasis\.id\s*[!=]==|'(eu-clp|us-hcs|un-ghs)'/;
+    const outside = sources.filter(path => !['reference', 'bench', 'generate'].includes(folderOf(path)));
+    expect(found(outside, named, path => withoutComments(textOf(path)))).toEqual([]);
+    expect(named.test("basis.id === 'eu-clp'")).toBe(true);
+  });
+
   // Rules give facts; a room that takes a sentence apart would fail when its words change.
   it('take no sentence apart outside the words', () => {
     const apart =

@@ -24,7 +24,9 @@ let packed: Packed;
 const shop = join(folder, 'shop');
 /** The command as npm puts it into the folder of a user. */
 const installed = join(shop, 'node_modules', '.bin', 'labelwright');
-const labelwright = (...args: string[]) => run(installed, args, shop);
+const engine = process.env.ENGINE;
+const labelwright = (...args: string[]) =>
+  engine ? run(engine, [installed, ...args], shop) : run(installed, args, shop);
 
 // As a user gets it: packed, then installed in an empty folder, offline, since it brings all that it needs.
 beforeAll(() => {
@@ -141,7 +143,7 @@ console.log(typeof headroom, packs.length > 0, constituents.length > 0, reasons.
     // The same without its types, for an engine that runs JavaScript alone.
     const plain = program.replace(/^import type.*\n/m, '').replace(/(const \w+): [^=]+=/g, '$1 =');
     writeFileSync(join(shop, 'program.js'), plain);
-    const ran = run(process.execPath, ['program.js'], shop);
+    const ran = run(engine ?? process.execPath, ['program.js'], shop);
     expect(ran).toEqual({ status: 0, out: 'function true true true null\n', err: '' });
   });
 });

@@ -1,5 +1,5 @@
 import type { Exact } from '../../quantity/exact.ts';
-import { type ClassResult, type Context, plainHazard } from '../context.ts';
+import { type ClassResult, type Context, hazardIn } from '../context.ts';
 import type { Because } from '../facts/because.ts';
 import { ofHealth, type Provision } from '../facts/provision.ts';
 import { hazardsOf, type Ingredient, limitsOf } from '../ingredient.ts';
@@ -62,7 +62,9 @@ export function byOwnLimits(
   };
   const floor = basis.physicalScreening.relevantFrom.percent;
   if (!reached) return { class: hazardClass, outcome: 'not-classified', because, floor };
-  const hazard = plainHazard(hazardClass, reached.category, reached.statement ? [reached.statement] : []);
+  const hazard = hazardIn(hazardClass, reached.category, {
+    statements: reached.statement ? [reached.statement] : [],
+  });
   return { class: hazardClass, outcome: 'classified', hazard, because };
 }
 

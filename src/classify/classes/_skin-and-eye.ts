@@ -2,7 +2,7 @@ import type { SpecificLimit } from '../../notation/limit.ts';
 import type { Exact } from '../../quantity/exact.ts';
 import type { Scale } from '../../quantity/scale.ts';
 import type { CitedPercent } from '../../reference/thresholds.ts';
-import type { ClassResult, Context, plainHazard } from '../context.ts';
+import type { ClassResult, Context, hazardIn } from '../context.ts';
 import type { PhFinding } from '../extreme-ph.ts';
 import type { Because, IngredientRule } from '../facts/because.ts';
 import { ofHealth } from '../facts/provision.ts';
@@ -72,7 +72,7 @@ export function resultsOf(
   { because: byPh, setAside, warnings }: PhFinding,
   used: ReadonlySet<ReadingId>,
 ): {
-  readonly given: (hazard: ReturnType<typeof plainHazard>, because: Because) => ClassResult;
+  readonly given: (hazard: ReturnType<typeof hazardIn>, because: Because) => ClassResult;
   readonly notGiven: (because: Because) => ClassResult;
 } {
   const floor = cutOff.percent;

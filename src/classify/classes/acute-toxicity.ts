@@ -1,16 +1,18 @@
+import type { InhalationForm } from '../../notation/hazard.ts';
 import type { Scale } from '../../quantity/scale.ts';
 import { scaledBy } from '../../quantity/sum.ts';
 import type { AcuteKey } from '../../reference/thresholds.ts';
+import { always, type ClassRule } from '../class-rule.ts';
 import { constant } from '../constant.ts';
-import type { ClassResult, Context } from '../context.ts';
+import { type ClassResult, type Context, hazardIn } from '../context.ts';
 import type { Warning } from '../facts/warning.ts';
 import { concerns, type Ingredient, inhalationFormOf } from '../ingredient.ts';
 import { type Objective, objective, objectives } from '../ranges/objective.ts';
-import { estimateOf } from './_acute-estimate.ts';
+import { estimateOf, isInhaled } from './_acute-estimate.ts';
 import { isUnknown } from './_acute-gather.ts';
 import { type AcuteSum, acuteSum } from './_acute-sum.ts';
 
-export type { AcuteSum } from './_acute-sum.ts';
+const CLASS = 'Acute Tox.';
 
 type RouteName = 'oral' | 'dermal' | 'inhalation';
 
@@ -20,14 +22,8 @@ const keysOf: Readonly<Record<RouteName, readonly AcuteKey[]>> = {
   inhalation: ['gas', 'vapour', 'mist'],
 };
 
-const statementOf: Readonly<Record<RouteName, Readonly<Record<string, string>>>> = {
-  oral: { '1': 'H300', '2': 'H300', '3': 'H301', '4': 'H302', '5': 'H303' },
-  dermal: { '1': 'H310', '2': 'H310', '3': 'H311', '4': 'H312', '5': 'H313' },
-  inhalation: { '1': 'H330', '2': 'H330', '3': 'H331', '4': 'H332', '5': 'H333' },
-};
-
 /** Which way each sum of a route or form gets worse, with the unknown ingredients beside it where there are any. */
-export function acuteObjectives(context: Context): readonly Objective[] {
+function acuteObjectives(context: Context): readonly Objective[] {
   const { mixture, basis, take, scale } = context;
   const rules = basis.acuteToxicity;
   const chosen = take('inhalation-form');
@@ -52,18 +48,22 @@ export function acuteObjectives(context: Context): readonly Objective[] {
     });
 }
 
-/** Acute toxicity by the three routes; inhalation takes the most severe of its forms. */
-export function acuteToxicity(context: Context): AcuteToxicity {
-  if (concerns(context.mixture, 'Acute Tox.') || context.mixture.ingredients.some(hasEstimateOrGap))
-    return judge(context);
-  const { basis } = context;
-  return constant(basis, 'Acute Tox.', () => judge(context));
-}
+/** Acute toxicity by the three routes; inhalation takes the most severe of its forms (A.1.3; CLP and UN 3.1.3). */
+export const acuteToxicity: ClassRule = {
+  listed: CLASS,
+  isOf: always,
+  judge: acuteResults,
+  objectives: acuteObjectives,
+  limitedBy: [],
+  cutOff: ({ acuteToxicity: { relevantFrom } }, category) =>
+    category in relevantFrom ? Number(relevantFrom[category]) : null,
+};
 
-/** The results of the three routes, with the sums of all routes and forms. */
-export interface AcuteToxicity {
-  readonly results: readonly ClassResult[];
-  readonly sums: ReadonlyMap<AcuteKey, AcuteSum>;
+/** The results of the three routes. */
+export function acuteResults(context: Context): readonly ClassResult[] {
+  const { basis, mixture } = context;
+  if (concerns(mixture, CLASS) || mixture.ingredients.some(hasEstimateOrGap)) return judge(context);
+  return constant(basis, CLASS, () => judge(context));
 }
 
 const hasEstimateOrGap = ({ data: { ate, unknown, hazards } }: Ingredient): boolean =>
@@ -71,15 +71,15 @@ const hasEstimateOrGap = ({ data: { ate, unknown, hazards } }: Ingredient): bool
   hazards.length > 0 ||
   Boolean(ate.oral || ate.dermal || ate.gas || ate.vapour || ate.mist);
 
-function judge(context: Context): AcuteToxicity {
-  const sums = new Map<AcuteKey, AcuteSum>();
+function judge(context: Context): readonly ClassResult[] {
   const results: ClassResult[] = [];
   for (const route of ['oral', 'dermal', 'inhalation'] as const) {
     let worst: AcuteSum | null = null;
     let warnings: readonly Warning[] | undefined;
+    const estimates: AcuteSum[] = [];
     for (const key of keysOf[route]) {
       const sum = acuteSum(context, key);
-      sums.set(key, sum);
+      estimates.push(sum);
       if (sum.warnings.length > 0) warnings = [...(warnings ?? []), ...sum.warnings];
       if (!worst || severer(context.scale, sum, worst)) worst = sum;
     }
@@ -87,29 +87,21 @@ function judge(context: Context): AcuteToxicity {
     const because = explain();
     if (category) {
       results.push({
-        class: 'Acute Tox.',
+        class: CLASS,
         route,
         because,
         readings,
         warnings,
+        estimates,
         outcome: 'classified',
-        hazard: {
-          code: `Acute Tox. ${category}`,
-          hazardClass: 'Acute Tox.',
-          category,
-          route,
-          form: route === 'inhalation' ? (key as 'gas' | 'vapour' | 'mist') : null,
-          effect: null,
-          organs: [],
-          statements: [statementOf[route][category]!],
-        },
+        hazard: hazardIn(CLASS, category, { route, form: isInhaled(key) ? (key as InhalationForm) : null }),
       });
     } else {
       const outcome = unknown > 0 ? 'insufficient-data' : 'not-classified';
-      results.push({ class: 'Acute Tox.', route, because, readings, warnings, outcome });
+      results.push({ class: CLASS, route, because, readings, warnings, estimates, outcome });
     }
   }
-  return { results, sums };
+  return results;
 }
 
 // Of one category, the form that is deeper in it, or nearer to the last one.

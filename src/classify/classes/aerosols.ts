@@ -1,23 +1,35 @@
 import { sumOf, tidy } from '../../quantity/sum.ts';
-import { type ClassResult, type Context, plainHazard } from '../context.ts';
+import type { Basis } from '../../reference/thresholds.ts';
+import { type ClassResult, type Context, hazardIn } from '../context.ts';
 import type { Because } from '../facts/because.ts';
 import { ofPhysical } from '../facts/provision.ts';
 import { hazardsOf, type Ingredient } from '../ingredient.ts';
+import { objective, objectives } from '../ranges/objective.ts';
 import { termOf } from '../sums.ts';
+import { physicalClass } from './physical.ts';
 
 const CLASS = 'Aerosol';
-const statements: Readonly<Record<string, readonly string[]>> = { '1': ['H222', 'H229'] };
+
+/** Aerosols: B.3; CLP and UN 2.3. */
+export const aerosols = physicalClass(CLASS, {
+  own: aerosol,
+  objectives: ({ mixture, basis }) =>
+    objectives(objective(mixture, ingredient => (isFlammable(basis, ingredient) ? 1 : 0))),
+});
+
+const isFlammable = ({ aerosols: { flammable } }: Basis, ingredient: Ingredient): boolean =>
+  flammable.some(name => hazardsOf(ingredient, name).length > 0);
 
 /**
  * Aerosols: B.3.1.2.1 and B.3.1.2.2 with Table B.3.1; CLP 2.3.2; UN 2.3.2. Every aerosol has one of three categories.
  * With more than 1 % of flammable components by mass it is Category 1 unless a flammability test in the record says
  * otherwise (Note 3 to the table). At or below, the heat of combustion decides, which the record gives as evidence.
  */
-export function aerosol({ basis, mixture, scale }: Context): ClassResult {
-  const { flammable, above, untested, heatOfCombustion, otherwise, cite } = basis.aerosols;
-  const isFlammable = (ingredient: Ingredient) =>
-    ingredient.percent.value > 0 && flammable.some(name => hazardsOf(ingredient, name).length > 0);
-  const components = mixture.ingredients.filter(isFlammable);
+function aerosol({ basis, mixture, scale }: Context): ClassResult {
+  const { above, untested, heatOfCombustion, otherwise, cite } = basis.aerosols;
+  const components = mixture.ingredients.filter(
+    ingredient => ingredient.percent.value > 0 && isFlammable(basis, ingredient),
+  );
   const parts = components.map(({ percent }) => ({ amount: percent, weight: 1 }));
   const over = scale.compareSum(parts, above.percent) > 0;
   const because: Because = {
@@ -36,7 +48,7 @@ export function aerosol({ basis, mixture, scale }: Context): ClassResult {
   return {
     class: CLASS,
     outcome: 'classified',
-    hazard: plainHazard(CLASS, category, statements[category] ?? []),
+    hazard: hazardIn(CLASS, category),
     because,
   };
 }

@@ -1,7 +1,8 @@
 import type { Scale } from '../../quantity/scale.ts';
 import type { AquaticRules } from '../../reference/thresholds.ts';
+import type { ClassRule } from '../class-rule.ts';
 import { constant } from '../constant.ts';
-import { type ClassResult, type Context, plainHazard } from '../context.ts';
+import { type ClassResult, type Context, hazardIn } from '../context.ts';
 import { figureOf } from '../facts/figure.ts';
 import { ofHealth } from '../facts/provision.ts';
 import { concerns, hazardsOf, type Ingredient } from '../ingredient.ts';
@@ -11,10 +12,6 @@ import { becauseOfSum, genericTerm, reachesLimit, type SumTerm } from '../sums.t
 
 const ACUTE = 'Aquatic Acute';
 const CHRONIC = 'Aquatic Chronic';
-const statements: Readonly<Record<string, Readonly<Record<string, string>>>> = {
-  [ACUTE]: { '1': 'H400', '2': 'H401', '3': 'H402' },
-  [CHRONIC]: { '1': 'H410', '2': 'H411', '3': 'H412', '4': 'H413' },
-};
 
 const categoryIn = (ingredient: Ingredient, hazardClass: string): string | null => {
   let worst: string | null = null;
@@ -64,19 +61,29 @@ export function aquaticObjectives({ mixture, basis }: Context): readonly Objecti
   );
 }
 
+const aquatic = (name: string, half: 'acute' | 'chronic'): ClassRule => ({
+  listed: name,
+  isOf: ({ aquatic: rules }) => rules !== null,
+  judge: context => {
+    const rules = context.basis.aquatic;
+    if (!rules) return [];
+    const sum = () => [summation(context, rules, name, rules[half])];
+    return concerns(context.mixture, name) ? sum() : constant(context.basis, name, sum);
+  },
+  objectives: aquaticObjectives,
+  limitedBy: [],
+  cutOff: ({ aquatic: rules }, category) =>
+    rules?.relevantFrom[category === '1' ? 'category1' : 'other'] ?? null,
+  unknownAs: 'aquatic',
+});
+
 /**
  * Hazards to the aquatic environment by summation: CLP and UN 4.1.3.5.5.3 (acute), 4.1.3.5.5.4 (chronic),
  * with M-factors 4.1.3.5.5.5. A step to a milder category weighs ten times; Chronic 4 is a plain sum.
  */
-export function aquatic(context: Context): readonly ClassResult[] {
-  const rules = context.basis.aquatic;
-  if (!rules) return [];
-  const both = () => [
-    summation(context, rules, ACUTE, rules.acute),
-    summation(context, rules, CHRONIC, rules.chronic),
-  ];
-  return concerns(context.mixture, ACUTE, CHRONIC) ? both() : constant(context.basis, 'Aquatic', both);
-}
+export const aquaticAcute = aquatic(ACUTE, 'acute');
+/** Long-term hazard, as above. */
+export const aquaticChronic = aquatic(CHRONIC, 'chronic');
 
 function summation(
   context: Context,
@@ -108,7 +115,7 @@ function summation(
     const of = { rule: 'aquatic', limit: rules.sum, reached, cite: ofHealth(basis, cite), category } as const;
     const because = becauseOfSum(terms, of);
     if (reached) {
-      const hazard = plainHazard(hazardClass, category, [statements[hazardClass]![category]!]);
+      const hazard = hazardIn(hazardClass, category);
       return { class: hazardClass, outcome: 'classified', hazard, because, readings: [...used], floor };
     }
     // The category that comes nearest.

@@ -1,5 +1,6 @@
+import { always, type ClassRule } from '../class-rule.ts';
 import { constant } from '../constant.ts';
-import { type ClassResult, type Context, plainHazard } from '../context.ts';
+import { type ClassResult, type Context, hazardIn } from '../context.ts';
 import type { Because } from '../facts/because.ts';
 import { ofHealth } from '../facts/provision.ts';
 import { concerns, hazardsOf } from '../ingredient.ts';
@@ -11,7 +12,7 @@ import { becauseOfSum, genericTerm, reachesLimit } from '../sums.ts';
 const CLASS = 'Asp. Tox.';
 
 /** Which way the sum of each category gets worse. */
-export const aspirationObjectives = ({ mixture, basis }: Context): readonly Objective[] =>
+const aspirationObjectives = ({ mixture, basis }: Context): readonly Objective[] =>
   objectives(
     ...basis.aspiration.categories.map(({ category }) =>
       objective(mixture, ingredient =>
@@ -24,11 +25,18 @@ export const aspirationObjectives = ({ mixture, basis }: Context): readonly Obje
  * Aspiration hazard: A.10.3.3.1, A.10.3.3.2.1; CLP and UN 3.10.3.3. Needs the sum and the viscosity of the mixture.
  * Layers (A.10.3.3.2.2) are not judged apart (reading `aspiration-layers`).
  */
-export function aspiration(context: Context): readonly ClassResult[] {
-  const { basis, mixture } = context;
-  if (concerns(mixture, CLASS)) return judge(context);
-  return constant(basis, `${CLASS} ${mixture.form}`, () => judge(context));
-}
+export const aspiration: ClassRule = {
+  listed: CLASS,
+  isOf: always,
+  judge: context => {
+    const { basis, mixture } = context;
+    if (concerns(mixture, CLASS)) return judge(context);
+    return constant(basis, `${CLASS} ${mixture.form}`, () => judge(context));
+  },
+  objectives: aspirationObjectives,
+  limitedBy: [],
+  cutOff: figures => figures.aspiration.relevantFrom.percent,
+};
 
 function judge({ basis, mixture, scale }: Context): ClassResult[] {
   const { relevantFrom, categories, forms } = basis.aspiration;
@@ -77,7 +85,7 @@ function judge({ basis, mixture, scale }: Context): ClassResult[] {
         code,
         cites: [ofHealth(basis, cite)],
       };
-      const hazard = plainHazard(CLASS, category, [category === '1' ? 'H304' : 'H305']);
+      const hazard = hazardIn(CLASS, category);
       return [{ ...result, outcome: 'classified', hazard, because: why }];
     }
     if (!measured) {
@@ -86,7 +94,7 @@ function judge({ basis, mixture, scale }: Context): ClassResult[] {
       continue;
     }
     if (thin) {
-      const hazard = plainHazard(CLASS, category, [category === '1' ? 'H304' : 'H305']);
+      const hazard = hazardIn(CLASS, category);
       return [{ ...result, outcome: 'classified', hazard, because: why, readings: [...used] }];
     }
     below ??= { ...result, outcome: 'not-classified', because: why };

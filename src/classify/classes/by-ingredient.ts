@@ -3,7 +3,7 @@ import type { Exact } from '../../quantity/exact.ts';
 import type { Scale } from '../../quantity/scale.ts';
 import type { CutOffTable } from '../../reference/thresholds.ts';
 import { constant } from '../constant.ts';
-import { type ClassResult, type Context, plainHazard } from '../context.ts';
+import { type ClassResult, type Context, hazardIn } from '../context.ts';
 import type { Because, Comparison } from '../facts/because.ts';
 import { ofHealth } from '../facts/provision.ts';
 import { concerns, hazardsOf, type Ingredient, limitsOf } from '../ingredient.ts';
@@ -82,6 +82,12 @@ const isOfTable = ({ low, category }: SpecificLimit, { rows }: CutOffTable): boo
 const resultFor = (category: string, table: CutOffTable): string =>
   table.rows.find(({ ingredient }) => ingredient === category)?.result ?? category;
 
+/** Lowest cut-off of a category of ingredient in percent; null where the table does not name it. */
+export function cutOffOf(table: CutOffTable | undefined, category: string): number | null {
+  const rows = table?.rows.filter(({ ingredient }) => ingredient === category) ?? [];
+  return rows.length > 0 ? Math.min(...rows.map(({ from }) => from)) : null;
+}
+
 /** Lowest cut-off of a table in percent: from there an ingredient without data leaves the class undecided. */
 export const floorOf = (table: CutOffTable): number => Math.min(...table.rows.map(({ from }) => from));
 
@@ -138,7 +144,6 @@ export function byIngredient(
   context: Context,
   hazardClass: string,
   table: CutOffTable,
-  statements: Readonly<Record<string, string>>,
 ): { result: ClassResult; triggers: readonly Candidate[]; reached: readonly Candidate[] } {
   if (!concerns(context.mixture, hazardClass)) return noneOf(context, hazardClass, table);
   const candidates = candidatesOf(context, hazardClass, table);
@@ -154,7 +159,7 @@ export function byIngredient(
     };
   }
   const triggers = reached.filter(({ result }) => result === worst.result);
-  const hazard = plainHazard(hazardClass, worst.result, [statements[worst.result]!]);
+  const hazard = hazardIn(hazardClass, worst.result);
   const because = becauseOfCandidates(context, hazardClass, table, triggers);
   const readings = readingsOf(table);
   return {

@@ -1,30 +1,36 @@
-import type { ClassResult, Context } from '../context.ts';
+import type { ClassRule } from '../class-rule.ts';
 import { ofHealth } from '../facts/provision.ts';
-import { byIngredient } from './by-ingredient.ts';
+import { byIngredient, cutOffOf } from './by-ingredient.ts';
 
-const statements: Readonly<Record<string, Readonly<Record<string, string>>>> = {
-  Ozone: { '1': 'H420' },
-  'ED HH': { '1': 'EUH380', '2': 'EUH381' },
-  'ED ENV': { '1': 'EUH430', '2': 'EUH431' },
-  PBT: { '': 'EUH440' },
-  vPvB: { '': 'EUH441' },
-  PMT: { '': 'EUH450' },
-  vPvM: { '': 'EUH451' },
-};
+const environmental = (name: string): ClassRule => ({
+  listed: name,
+  isOf: basis => basis.environmental[name] !== undefined,
+  judge: context => {
+    const { basis } = context;
+    const table = basis.environmental[name];
+    if (!table) return [];
+    if (table.mixturesFrom === undefined || basis.asOf >= table.mixturesFrom)
+      return [byIngredient(context, name, table).result];
+    const because = {
+      kind: 'not-yet',
+      from: table.mixturesFrom,
+      cites: [ofHealth(basis, table.cite)],
+    } as const;
+    return [{ class: name, outcome: 'not-applicable', because }];
+  },
+  limitedBy: [name],
+  cutOff: ({ environmental: tables }, category) => cutOffOf(tables[name], category),
+});
+
+/** Ozone layer, CLP and UN: one ingredient at its cut-off decides (CLP 5.1.3.2). */
+export const ozone = environmental('Ozone');
 
 /**
- * Ozone layer (CLP 5.1.3.2) and the classes of Delegated Regulation (EU) 2023/707: endocrine disruption 3.11.3 and
- * 4.2.3, PBT and vPvB 4.3.3, PMT and vPvM 4.4.3. One ingredient at its cut-off decides.
+ * The classes of Delegated Regulation (EU) 2023/707: endocrine disruption 3.11.3 and 4.2.3, PBT and vPvB 4.3.3, PMT and
+ * vPvM 4.4.3. One ingredient at its cut-off decides.
  */
-export function environmental(context: Context): ClassResult[] {
-  const { basis } = context;
-  return Object.entries(basis.environmental).map(([hazardClass, table]): ClassResult => {
-    if (table.mixturesFrom !== undefined && basis.asOf < table.mixturesFrom)
-      return {
-        class: hazardClass,
-        outcome: 'not-applicable',
-        because: { kind: 'not-yet', from: table.mixturesFrom, cites: [ofHealth(basis, table.cite)] },
-      };
-    return byIngredient(context, hazardClass, table, statements[hazardClass]!).result;
-  });
-}
+export const endocrineForHealth = environmental('ED HH');
+/** Endocrine disruption for the environment. */
+export const endocrineForEnvironment = environmental('ED ENV');
+/** PBT, vPvB, PMT and vPvM. */
+export const persistent: readonly ClassRule[] = ['PBT', 'vPvB', 'PMT', 'vPvM'].map(environmental);

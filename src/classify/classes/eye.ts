@@ -1,5 +1,6 @@
+import { always, type ClassRule } from '../class-rule.ts';
 import { constant } from '../constant.ts';
-import { type ClassResult, type Context, plainHazard } from '../context.ts';
+import { type ClassResult, type Context, hazardIn } from '../context.ts';
 import { extremePh, type PhFinding } from '../extreme-ph.ts';
 import type { Because } from '../facts/because.ts';
 import { ofHealth } from '../facts/provision.ts';
@@ -28,21 +29,33 @@ import {
   strongAlone,
   strongAtLimit,
 } from './_skin-and-eye.ts';
+import { skin } from './skin.ts';
 
 const CLASS = 'Eye Dam./Irrit.';
 
 /**
  * Serious eye damage and eye irritation of an untested mixture: A.3.3.1.2 (pH), A.3.3.3.3 with Table A.3.3 (sums),
- * A.3.3.3.4 with Table A.3.4 (ingredients for which summing does not hold); CLP and UN 3.3.3.
- * @param skinCorrosive whether the mixture is corrosive to skin, which damages eyes too.
+ * A.3.3.3.4 with Table A.3.4 (ingredients for which summing does not hold); CLP and UN 3.3.3. A mixture that is
+ * corrosive to skin damages eyes too.
  */
-export function eye(context: Context, skinCorrosive: boolean): readonly ClassResult[] {
-  const { basis, mixture } = context;
-  const concerned = skinCorrosive || concerns(mixture, 'Skin Corr.', 'Eye Dam.', 'Eye Irrit.');
-  if (concerned || mixture.properties.pH || judgedSevere(context).length > 0)
-    return [judge(context, skinCorrosive)];
-  return constant(basis, CLASS, () => [judge(context, false)]);
-}
+export const eye: ClassRule = {
+  listed: CLASS,
+  isOf: always,
+  judge: (context, found) => {
+    const { basis, mixture } = context;
+    const skinCorrosive = found(skin).some(isCorrosive);
+    const concerned = skinCorrosive || concerns(mixture, 'Skin Corr.', 'Eye Dam.', 'Eye Irrit.');
+    if (concerned || mixture.properties.pH || judgedSevere(context).length > 0)
+      return [judge(context, skinCorrosive)];
+    return constant(basis, CLASS, () => [judge(context, false)]);
+  },
+  objectives: eyeObjectives,
+  limitedBy: ['Skin Corr.', 'Skin Irrit.', 'Eye Dam.', 'Eye Irrit.'],
+  cutOff: figures => figures.eye.relevantFrom.percent,
+};
+
+const isCorrosive = (result: ClassResult): boolean =>
+  result.outcome === 'classified' && result.hazard.hazardClass === 'Skin Corr.';
 
 function judge(context: Context, skinCorrosive: boolean): ClassResult {
   const { basis, scale } = context;
@@ -64,7 +77,7 @@ function judge(context: Context, skinCorrosive: boolean): ClassResult {
   const damaging = damage(context, sorted, ph.because, skinCorrosive, used);
   if (damaging) {
     if (skinCorrosive) used.add('eye-damage-statement');
-    return given(plainHazard('Eye Dam.', '1', ['H318']), damaging);
+    return given(hazardIn('Eye Dam.', '1'), damaging);
   }
 
   const terms = sorted.additive
@@ -83,8 +96,7 @@ function judge(context: Context, skinCorrosive: boolean): ClassResult {
   const irritating = reached ? sum() : byOne(context, sorted.alone, 'irritant', used);
   if (irritating) {
     const category = irritantResult(context, [...sorted.additive, ...sorted.alone], used);
-    const statement = category === rules.mildIrritant?.category ? 'H320' : 'H319';
-    return given(plainHazard('Eye Irrit.', category, [statement]), irritating);
+    return given(hazardIn('Eye Irrit.', category), irritating);
   }
 
   if (terms.length > 0) return notGiven(sum());
@@ -162,7 +174,7 @@ function irritantResult(context: Context, classified: readonly Ingredient[], use
 }
 
 /** Which way each sum of the class gets worse, and each ingredient judged alone. */
-export function eyeObjectives(context: Context): readonly Objective[] {
+function eyeObjectives(context: Context): readonly Objective[] {
   const { mixture, basis } = context;
   const ignored = new Set<ReadingId>();
   const byTerm = (termOf: (ingredient: Ingredient) => SumTerm | null): Objective | null =>

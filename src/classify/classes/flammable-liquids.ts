@@ -2,7 +2,8 @@ import doubts from '../../../hazard-data/measured-doubts.json' with { type: 'jso
 import type { Hazard } from '../../notation/hazard.ts';
 import { Exact } from '../../quantity/exact.ts';
 import type { FlashPoint } from '../../record/product-record.ts';
-import { type ClassResult, type Context, plainHazard } from '../context.ts';
+import { always, type ClassRule, noCutOff } from '../class-rule.ts';
+import { type ClassResult, type Context, hazardIn } from '../context.ts';
 import type { Because } from '../facts/because.ts';
 import { ofPhysical } from '../facts/provision.ts';
 import type { Warning } from '../facts/warning.ts';
@@ -12,22 +13,25 @@ import { outsideBasis } from '../outside-basis.ts';
 import { wrongForm } from './physical.ts';
 
 const CLASS = 'Flam. Liq.';
-const statements: Readonly<Record<string, string>> = { '1': 'H224', '2': 'H225', '3': 'H226', '4': 'H227' };
 
 /** Hazards of an ingredient that the basis knows. */
 const own = ({ basis }: Context, ingredient: Ingredient): readonly Hazard[] =>
   hazardsOf(ingredient, CLASS).filter(({ code }) => outsideBasis(basis, code) === null);
 
 /** Flammable liquids by flash point and initial boiling point: B.6.2 with Table B.6.1; CLP and UN 2.6.2 with Table 2.6.1. A product that is one substance takes its class. */
-export function flammableLiquids(context: Context): ClassResult[] {
-  return [judge(context)];
-}
+export const flammableLiquids: ClassRule = {
+  listed: CLASS,
+  isOf: always,
+  judge: context => [judge(context)],
+  limitedBy: [],
+  cutOff: noCutOff,
+  criteria: basis => ofPhysical(basis, basis.flammableLiquids.cite),
+};
 
 function judge(context: Context): ClassResult {
   const { basis, mixture, scale } = context;
   const { flashPoint: bounds, boilingPoint, combustibleCategory, cite: paragraph } = basis.flammableLiquids;
-  if (mixture.form !== 'liquid')
-    return wrongForm(context, { class: CLASS, cite: paragraph, forms: ['liquid'] });
+  if (mixture.form !== 'liquid') return wrongForm(context, CLASS, { cite: paragraph, forms: ['liquid'] });
 
   const cites = [ofPhysical(basis, paragraph)];
   const measured = mixture.properties.flashPoint;
@@ -40,7 +44,7 @@ function judge(context: Context): ClassResult {
     if (only) {
       const [hazard] = own(context, only);
       const why: Because = { kind: 'substance', constituent: only.index, code: hazard!.code, cites };
-      const given = plainHazard(CLASS, hazard!.category, [statements[hazard!.category]!]);
+      const given = hazardIn(CLASS, hazard!.category);
       return { class: CLASS, outcome: 'classified', hazard: given, because: why };
     }
     const because: Because = {
@@ -76,7 +80,7 @@ function judge(context: Context): ClassResult {
     ...beside,
     class: CLASS,
     outcome: 'classified',
-    hazard: plainHazard(CLASS, category, [statements[category]!]),
+    hazard: hazardIn(CLASS, category),
     because: why,
   });
   const { extreme, flammable, combustible } = bounds;

@@ -1,8 +1,13 @@
-import type { ClassResult, Context } from '../context.ts';
-import { byIngredient } from './by-ingredient.ts';
+import { always, type ClassRule } from '../class-rule.ts';
+import { byIngredient, cutOffOf } from './by-ingredient.ts';
+
+const CLASS = 'Muta.';
 
 /** Germ cell mutagenicity: A.5.3.1.2 with Table A.5.1; CLP 3.5.3.1.1 with Table 3.5.2; UN 3.5.3.3. */
-export function mutagenicity(context: Context): ClassResult[] {
-  const statements = { '1A': 'H340', '1B': 'H340', '2': 'H341' };
-  return [byIngredient(context, 'Muta.', context.basis.byIngredient['Muta.']!, statements).result];
-}
+export const mutagenicity: ClassRule = {
+  listed: CLASS,
+  isOf: always,
+  judge: context => [byIngredient(context, CLASS, context.basis.byIngredient[CLASS]!).result],
+  limitedBy: [CLASS],
+  cutOff: ({ byIngredient: tables }, category) => cutOffOf(tables[CLASS], category),
+};

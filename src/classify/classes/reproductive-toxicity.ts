@@ -1,14 +1,16 @@
 import type { Hazard } from '../../notation/hazard.ts';
 import type { SpecificLimit } from '../../notation/limit.ts';
 import type { CutOffTable } from '../../reference/thresholds.ts';
+import { always, type ClassRule } from '../class-rule.ts';
 import type { ClassifiedHazard } from '../classification.ts';
-import { type ClassResult, type Context, plainHazard } from '../context.ts';
+import { type ClassResult, type Context, hazardIn } from '../context.ts';
 import { concerns, hazardsOf, type Ingredient, limitsOf } from '../ingredient.ts';
 import { figure } from '../sums.ts';
 import {
   becauseOfCandidates,
   byIngredient,
   type Candidate,
+  cutOffOf,
   floorOf,
   noneOf,
   overLow,
@@ -98,8 +100,8 @@ function triggersOf(context: Context, ingredient: Ingredient, table: CutOffTable
 
 /** H360 or H361 with the letters of the effects that trigger; plain beside a plain trigger. */
 function statementOf(context: Context, triggers: readonly EffectTrigger[], category: string): string {
-  const base = category === '2' ? 'H361' : 'H360';
-  if (context.basis.id !== 'eu-clp' || triggers.some(({ effect }) => effect === 'plain')) return base;
+  const [base] = hazardIn('Repr.', category).statements as [string];
+  if (!context.basis.letteredStatements || triggers.some(({ effect }) => effect === 'plain')) return base;
   const letter = (effect: 'F' | 'D'): string => {
     const own = triggers.filter(trigger => trigger.effect === effect);
     if (own.length === 0) return '';
@@ -118,36 +120,52 @@ function harmsOf(reached: readonly EffectTrigger[]): ClassifiedHazard['harms'] {
 }
 
 /**
- * Reproductive toxicity and effects via lactation: A.7.3.1.1, A.7.3.1.2 with Table A.7.1; CLP 3.7.3.1 with Table 3.7.2.
- * Not additive; fertility and development are judged apart.
+ * Reproductive toxicity: A.7.3.1.1 with Table A.7.1; CLP 3.7.3.1.1 with Table 3.7.2. Not additive; fertility and
+ * development are judged apart.
  */
-export function reproductiveToxicity(context: Context): ClassResult[] {
+export const reproductiveToxicity: ClassRule = {
+  listed: 'Repr.',
+  isOf: always,
+  judge: context => [judge(context)],
+  limitedBy: ['Repr.'],
+  cutOff: ({ byIngredient: tables }, category) => cutOffOf(tables['Repr.'], category),
+};
+
+/** Effects on or via lactation: A.7.3.1.2 with Table A.7.1; CLP 3.7.3.1.2 with Table 3.7.2. */
+export const lactation: ClassRule = {
+  listed: 'Lact.',
+  isOf: always,
+  judge: context => [byIngredient(context, 'Lact.', context.basis.byIngredient['Lact.']!).result],
+  limitedBy: ['Lact.'],
+  cutOff: ({ byIngredient: tables }, category) => cutOffOf(tables['Lact.'], category),
+};
+
+function judge(context: Context): ClassResult {
   const table = context.basis.byIngredient['Repr.']!;
-  const lactation = byIngredient(context, 'Lact.', context.basis.byIngredient['Lact.']!, {
-    '': 'H362',
-  }).result;
-  if (!concerns(context.mixture, 'Repr.')) return [noneOf(context, 'Repr.', table).result, lactation];
+  if (!concerns(context.mixture, 'Repr.')) return noneOf(context, 'Repr.', table).result;
   const all = context.mixture.ingredients.flatMap(ingredient => triggersOf(context, ingredient, table));
   const reached = all
     .filter(({ reached }) => reached)
     .sort((a, b) => (a.result < b.result ? -1 : a.result > b.result ? 1 : 0));
   const readings = [
     ...readingsOf(table),
-    ...(context.basis.id === 'eu-clp' && all.length > 0 ? (['reproductive-effects'] as const) : []),
+    ...(context.basis.letteredStatements && all.length > 0 ? (['reproductive-effects'] as const) : []),
   ];
   const floor = floorOf(table);
   const worst = reached[0]?.result;
   if (worst === undefined) {
     const because = becauseOfCandidates(context, 'Repr.', table, all);
-    return [{ class: 'Repr.', outcome: 'not-classified', because, readings, floor }, lactation];
+    return { class: 'Repr.', outcome: 'not-classified', because, readings, floor };
   }
   // Effects of a milder category add their letters.
-  const deciding = context.basis.id === 'eu-clp' ? reached : reached.filter(({ result }) => result === worst);
-  const harms = context.basis.id === 'eu-clp' ? undefined : harmsOf(reached);
-  const hazard = {
-    ...plainHazard('Repr.', worst, [statementOf(context, reached, worst)]),
+  const deciding = context.basis.letteredStatements
+    ? reached
+    : reached.filter(({ result }) => result === worst);
+  const harms = context.basis.letteredStatements ? undefined : harmsOf(reached);
+  const hazard = hazardIn('Repr.', worst, {
+    statements: [statementOf(context, reached, worst)],
     ...(harms && { harms }),
-  };
+  });
   const because = becauseOfCandidates(context, 'Repr.', table, deciding);
-  return [{ class: 'Repr.', outcome: 'classified', hazard, because, readings, floor }, lactation];
+  return { class: 'Repr.', outcome: 'classified', hazard, because, readings, floor };
 }

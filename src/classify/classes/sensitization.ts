@@ -1,19 +1,27 @@
+import { always, type ClassRule } from '../class-rule.ts';
 import type { ClassResult, Context } from '../context.ts';
-import { byIngredient } from './by-ingredient.ts';
+import { byIngredient, cutOffOf } from './by-ingredient.ts';
 
-const statements = { 'Resp. Sens.': 'H334', 'Skin Sens.': 'H317' } as const;
+const sensitization = (name: string): ClassRule => ({
+  listed: name,
+  isOf: always,
+  judge: context => [judge(context, name)],
+  limitedBy: [name],
+  cutOff: ({ byIngredient: tables }, category) => cutOffOf(tables[name], category),
+});
 
-/** Respiratory and skin sensitization: A.4.3.3 with Table A.4.5; CLP and UN 3.4.3.3 with Table 3.4.5. */
-export function sensitization(context: Context): ClassResult[] {
-  return (['Resp. Sens.', 'Skin Sens.'] as const).map(hazardClass => {
-    const table = context.basis.byIngredient[hazardClass]!;
-    const { result, triggers } = byIngredient(context, hazardClass, table, { '1': statements[hazardClass] });
-    if (result.outcome !== 'classified') return result;
-    const own = [...new Set(triggers.map(trigger => trigger.own))].sort();
-    return {
-      ...result,
-      hazard: { ...result.hazard, triggers: own },
-      readings: [...(result.readings ?? []), 'sensitizer-category'],
-    };
-  });
+function judge(context: Context, name: string): ClassResult {
+  const { result, triggers } = byIngredient(context, name, context.basis.byIngredient[name]!);
+  if (result.outcome !== 'classified') return result;
+  const own = [...new Set(triggers.map(trigger => trigger.own))].sort();
+  return {
+    ...result,
+    hazard: { ...result.hazard, triggers: own },
+    readings: [...(result.readings ?? []), 'sensitizer-category'],
+  };
 }
+
+/** Respiratory sensitization: A.4.3.3 with Table A.4.5; CLP and UN 3.4.3.3 with Table 3.4.5. */
+export const respiratorySensitization = sensitization('Resp. Sens.');
+/** Skin sensitization, as above. */
+export const skinSensitization = sensitization('Skin Sens.');

@@ -1,6 +1,6 @@
+import { always, type ClassRule } from '../class-rule.ts';
 import { constant } from '../constant.ts';
-import type { ClassResult, Context } from '../context.ts';
-import { plainHazard } from '../context.ts';
+import { type ClassResult, type Context, hazardIn } from '../context.ts';
 import { extremePh, type PhFinding } from '../extreme-ph.ts';
 import type { Because } from '../facts/because.ts';
 import { ofHealth } from '../facts/provision.ts';
@@ -38,16 +38,19 @@ const irritationLimits = ({ applyLimits }: Context, ingredient: Ingredient) =>
  * Skin corrosion and irritation of an untested mixture: A.2.3.1.3 (pH), A.2.3.3.3 with Table A.2.3 (sums),
  * A.2.3.3.4 with Table A.2.4 (ingredients for which summing does not hold); CLP and UN 3.2.3.
  */
-export function skin(context: Context): readonly ClassResult[] {
-  const { basis, mixture } = context;
-  if (
-    concerns(mixture, 'Skin Corr.', 'Skin Irrit.') ||
-    mixture.properties.pH ||
-    judgedSevere(context).length > 0
-  )
-    return [judge(context)];
-  return constant(basis, CLASS, () => [judge(context)]);
-}
+export const skin: ClassRule = {
+  listed: CLASS,
+  isOf: always,
+  judge: context => {
+    const { basis, mixture } = context;
+    const concerned = mixture.properties.pH || concerns(mixture, 'Skin Corr.', 'Skin Irrit.');
+    if (concerned || judgedSevere(context).length > 0) return [judge(context)];
+    return constant(basis, CLASS, () => [judge(context)]);
+  },
+  objectives: skinObjectives,
+  limitedBy: ['Skin Corr.', 'Skin Irrit.'],
+  cutOff: figures => figures.skin.relevantFrom.percent,
+};
 
 function judge(context: Context): ClassResult {
   const { basis, scale } = context;
@@ -69,7 +72,7 @@ function judge(context: Context): ClassResult {
     const { category, because } = corrosive;
     if (category.length > 1) used.add('show-sub-category');
     const shown = category.length > 1 && context.take('show-sub-category') === 'hide' ? '1' : category;
-    return given(plainHazard('Skin Corr.', shown, ['H314']), because);
+    return given(hazardIn('Skin Corr.', shown), because);
   }
 
   const terms = sorted.additive
@@ -85,12 +88,12 @@ function judge(context: Context): ClassResult {
       cite: ofHealth(basis, rules.irritant.cite),
       limitsCite: ofHealth(basis, basis.specificLimits.cite),
     });
-  const irritant = plainHazard('Skin Irrit.', '2', ['H315']);
+  const irritant = hazardIn('Skin Irrit.', '2');
   if (reached) return given(irritant, sum());
   const irritantAlone = byOne(context, sorted.alone, 'irritant', used);
   if (irritantAlone) return given(irritant, irritantAlone);
   const mild = mildBySum(context, sorted.additive);
-  if (mild) return given(plainHazard('Skin Irrit.', '3', ['H316']), mild);
+  if (mild) return given(hazardIn('Skin Irrit.', '3'), mild);
 
   if (terms.length > 0) return notGiven(sum());
   const { percent, cite } = rules.relevantFrom;
@@ -167,7 +170,7 @@ function byOne(
 }
 
 /** Which way each sum of the class gets worse, and each ingredient judged alone. */
-export function skinObjectives(context: Context): readonly Objective[] {
+function skinObjectives(context: Context): readonly Objective[] {
   const { mixture, basis } = context;
   const byTerm = (termOf: (ingredient: Ingredient) => SumTerm | null): Objective | null =>
     objective(mixture, ingredient => (ingredient.additive ? weightOfTerm(termOf(ingredient)) : 0));

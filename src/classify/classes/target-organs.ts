@@ -1,57 +1,70 @@
 import type { Hazard, Route } from '../../notation/hazard.ts';
-import { type ClassResult, type Context, plainHazard } from '../context.ts';
+import { always, type ClassRule } from '../class-rule.ts';
+import { type ClassResult, type Context, hazardIn } from '../context.ts';
 import { ofHealth, type Provision } from '../facts/provision.ts';
 import type { Warning } from '../facts/warning.ts';
 import { hazardsOf } from '../ingredient.ts';
-import { becauseOfCandidates, byIngredient, type Candidate, type Trigger } from './by-ingredient.ts';
+import {
+  becauseOfCandidates,
+  byIngredient,
+  type Candidate,
+  cutOffOf,
+  type Trigger,
+} from './by-ingredient.ts';
+
+const targetOrgans = (name: string): ClassRule => ({
+  listed: name,
+  categories: ['1', '2'],
+  isOf: always,
+  judge: context => [judge(context, name)],
+  limitedBy: [name],
+  cutOff: ({ byIngredient: tables }, category) => cutOffOf(tables[name], category),
+});
 
 /**
  * Specific target organ toxicity, Categories 1 and 2, single and repeated exposure: A.8.3.4.1 with Table A.8.2,
  * A.9.3.4.1 with Table A.9.3; CLP and UN 3.8.3.4.1, 3.9.3.4.1. Not additive. Organs that reach Category 2 alone stand
  * beside those of Category 1: all statements and all organs are due (C.2.2.1; CLP Annex I, 3.8.2, 3.9.2).
  */
-export function targetOrgans(context: Context): ClassResult[] {
-  return (['STOT SE', 'STOT RE'] as const).map(hazardClass => {
-    const table = context.basis.byIngredient[hazardClass]!;
-    const { result, triggers, reached } = byIngredient(context, hazardClass, table, statements[hazardClass]);
-    if (result.outcome !== 'classified') return result;
-    const disputed = table.category1DisputedBelow?.percent;
-    const depends =
-      disputed !== undefined &&
-      triggers.some(
-        ({ own, ingredient }) => own === '1' && context.scale.compare(ingredient.percent, disputed) < 0,
-      );
-    const found = named(hazardClass, triggers);
-    const milder = result.hazard.category === '1' ? milderOrgans(hazardClass, reached, found) : [];
-    const both = context.take('stot-worst-category') === 'both';
-    const cites = [ofHealth(context.basis, table.cite)];
-    const hidden = both ? [] : milder.map(trigger => hiddenOrgan(hazardClass, trigger, cites));
-    const beside =
-      both && milder.length > 0
-        ? {
-            ...plainHazard(hazardClass, '2', [statements[hazardClass]['2']!]),
-            ...shown(named(hazardClass, milder)),
-            because: becauseOfCandidates(context, hazardClass, table, milder),
-          }
-        : null;
-    return {
-      ...result,
-      hazard: { ...result.hazard, ...shown(found) },
-      ...(beside && { beside }),
-      readings: [
-        ...(result.readings ?? []),
-        ...(depends ? (['stot-1-below-ten'] as const) : []),
-        ...(milder.length > 0 ? (['stot-worst-category'] as const) : []),
-      ],
-      warnings: [...hidden, ...unnamedOrgans(hazardClass, triggers, found, cites)],
-    };
-  });
-}
+export const targetOrgansOnce = targetOrgans('STOT SE');
+/** Repeated exposure, as above. */
+export const targetOrgansRepeatedly = targetOrgans('STOT RE');
 
-const statements: Readonly<Record<'STOT SE' | 'STOT RE', Readonly<Record<string, string>>>> = {
-  'STOT SE': { '1': 'H370', '2': 'H371' },
-  'STOT RE': { '1': 'H372', '2': 'H373' },
-};
+function judge(context: Context, hazardClass: string): ClassResult {
+  const table = context.basis.byIngredient[hazardClass]!;
+  const { result, triggers, reached } = byIngredient(context, hazardClass, table);
+  if (result.outcome !== 'classified') return result;
+  const disputed = table.category1DisputedBelow?.percent;
+  const depends =
+    disputed !== undefined &&
+    triggers.some(
+      ({ own, ingredient }) => own === '1' && context.scale.compare(ingredient.percent, disputed) < 0,
+    );
+  const found = named(hazardClass, triggers);
+  const milder = result.hazard.category === '1' ? milderOrgans(hazardClass, reached, found) : [];
+  const both = context.take('stot-worst-category') === 'both';
+  const cites = [ofHealth(context.basis, table.cite)];
+  const hidden = both ? [] : milder.map(trigger => hiddenOrgan(hazardClass, trigger, cites));
+  const beside =
+    both && milder.length > 0
+      ? {
+          ...hazardIn(hazardClass, '2'),
+          ...shown(named(hazardClass, milder)),
+          because: becauseOfCandidates(context, hazardClass, table, milder),
+        }
+      : null;
+  return {
+    ...result,
+    hazard: { ...result.hazard, ...shown(found) },
+    ...(beside && { beside }),
+    readings: [
+      ...(result.readings ?? []),
+      ...(depends ? (['stot-1-below-ten'] as const) : []),
+      ...(milder.length > 0 ? (['stot-worst-category'] as const) : []),
+    ],
+    warnings: [...hidden, ...unnamedOrgans(hazardClass, triggers, found, cites)],
+  };
+}
 
 /** Hazards by which a trigger is one: those of its own category; all of the class where a limit alone triggers. */
 function hazardsBehind(hazardClass: string, { ingredient, own }: Trigger): readonly Hazard[] {

@@ -1,7 +1,8 @@
 import type { TransientEffect } from '../../notation/hazard.ts';
 import type { Exact } from '../../quantity/exact.ts';
+import { always, type ClassRule } from '../class-rule.ts';
 import { constant } from '../constant.ts';
-import { type ClassResult, type Context, plainHazard } from '../context.ts';
+import { type ClassResult, type Context, hazardIn } from '../context.ts';
 import { ofHealth } from '../facts/provision.ts';
 import { concerns, hazardsOf, type Ingredient, limitsOf } from '../ingredient.ts';
 import { type Objective, objective, objectives } from '../ranges/objective.ts';
@@ -14,7 +15,7 @@ const effects = [
 ] as const;
 
 /** Which way the sum of each effect gets worse; a specific range has an end from which it counts no longer. */
-export function transientObjectives(context: Context): readonly Objective[] {
+function transientObjectives(context: Context): readonly Objective[] {
   const { mixture } = context;
   return objectives(
     ...effects.map(({ effect, statement }) => {
@@ -39,10 +40,18 @@ export function transientObjectives(context: Context): readonly Objective[] {
  * STOT SE 3: respiratory irritation and narcotic effects summed apart, A.8.3.4.5 and A.8.3.4.6;
  * CLP and UN 3.8.3.4.5.
  */
-export function transientEffects(context: Context): readonly ClassResult[] {
-  if (concerns(context.mixture, 'STOT SE')) return judgeTransient(context);
-  return constant(context.basis, 'STOT SE 3', () => judgeTransient(context));
-}
+export const transientEffects: ClassRule = {
+  listed: 'STOT SE',
+  categories: ['3'],
+  isOf: always,
+  judge: context =>
+    concerns(context.mixture, 'STOT SE')
+      ? judgeTransient(context)
+      : constant(context.basis, 'STOT SE 3', () => judgeTransient(context)),
+  objectives: transientObjectives,
+  limitedBy: ['STOT SE'],
+  cutOff: ({ transientOrganEffects }) => transientOrganEffects.relevantFrom.percent,
+};
 
 function judgeTransient(context: Context): ClassResult[] {
   const { basis, scale } = context;
@@ -67,7 +76,7 @@ function judgeTransient(context: Context): ClassResult[] {
         : { kind: 'none' as const, rule, from: [floor], cites: [ofHealth(basis, rules.relevantFrom.cite)] };
     if (terms.length > 0) used.add('stot-se-3-sum');
     if (!reached) return { class: label, outcome: 'not-classified', because, readings: [...used], floor };
-    const hazard = { ...plainHazard('STOT SE', '3', [statement]), effect };
+    const hazard = hazardIn('STOT SE', '3', { effect });
     return { class: label, outcome: 'classified', hazard, because, readings: [...used], floor };
   });
 }

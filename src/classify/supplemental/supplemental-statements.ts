@@ -45,7 +45,7 @@ export function supplementalStatements(
   results: readonly ClassResult[],
   soldAs: SoldAs = {},
 ): Supplemental {
-  if (context.basis.id !== 'eu-clp') return { statements: [], questions: [] };
+  if (!context.basis.supplementalStatements) return { statements: [], questions: [] };
   const input = { ...context, results, soldAs };
   const constituents = byConstituent(input);
   const { liquid, solid } = rules.titaniumDioxide;

@@ -1,5 +1,5 @@
 import type { InhalationForm } from '../../notation/hazard.ts';
-import { acuteToxicity } from '../classes/acute-toxicity.ts';
+import { acuteResults } from '../classes/acute-toxicity.ts';
 import type { ClassResult, Context } from '../context.ts';
 import { ofHealth } from '../facts/provision.ts';
 import type { Warning } from '../facts/warning.ts';
@@ -7,7 +7,7 @@ import { hazardsOf, inhalationFormOf } from '../ingredient.ts';
 import { isMoreSevere } from '../worst.ts';
 
 const inhaled = (context: Context): ClassResult =>
-  acuteToxicity(context).results.find(({ route }) => route === 'inhalation')!;
+  acuteResults(context).find(({ route }) => route === 'inhalation')!;
 
 const codeOf = (result: ClassResult): string =>
   result.outcome === 'classified' ? result.hazard.code : result.outcome;

@@ -6,6 +6,7 @@ import { openProduct } from '../../draft/open-product.ts';
 import { openReference, type Reference } from '../../draft/open-reference.ts';
 import type { RecordEnv } from '../../record/files.ts';
 import { readShelf, type Shelf, usersOf } from '../../record/shelf.ts';
+import { usual } from '../../reference/basis.ts';
 import { type Diagnostic, hasErrors } from '../../report/diagnostic.ts';
 import { renderJson } from '../../report/render.ts';
 import { en } from '../../words/en/index.ts';
@@ -66,7 +67,7 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
   const parsed = parseArguments(args, command);
   const asOf = parsed.text('as-of') ?? io.today;
   const [files, json, uses] = [io.files, parsed.flag('json'), parsed.text('uses')];
-  const reference = await openReference('us-hcs', asOf);
+  const reference = await openReference(usual, asOf);
   if (!reference.ok) {
     report(reference.diagnostics, io);
     return exit.badInput;

@@ -6,7 +6,7 @@ import { openReference, type Reference } from '../../draft/open-reference.ts';
 import { supplierQuestions } from '../../draft/supplier-questions.ts';
 import { useSolutions } from '../../draft/use-solutions.ts';
 import { workSheetText } from '../../draft/work-sheet.ts';
-import { type BasisId, basisIds } from '../../reference/basis.ts';
+import { type BasisId, basisIds, usual } from '../../reference/basis.ts';
 import { renderJson } from '../../report/render.ts';
 import { en } from '../../words/en/index.ts';
 import { parseArguments, UsageError } from '../arguments.ts';
@@ -48,7 +48,7 @@ export const command: Command = {
 export async function run(args: readonly string[], io: Io): Promise<number> {
   const parsed = parseArguments(args, command);
   const date = parsed.text('as-of') ?? io.today;
-  const reference = await openReference((parsed.text('basis') ?? 'us-hcs') as BasisId, date);
+  const reference = await openReference((parsed.text('basis') ?? usual) as BasisId, date);
   if (!reference.ok) {
     report(reference.diagnostics, io);
     return exit.badInput;

@@ -15,7 +15,7 @@ import { stripChart } from '../../headroom/strip-chart.ts';
 import type { Others } from '../../headroom/variation.ts';
 import type { WholeMaterial } from '../../headroom/whole-material.ts';
 import type { ProductRecord, RawMaterialLine } from '../../record/product-record.ts';
-import { type BasisId, basisIds } from '../../reference/basis.ts';
+import { type BasisId, basisIds, usual } from '../../reference/basis.ts';
 import { loadLabelData } from '../../reference/label-data/load-label-data.ts';
 import type { Diagnostic } from '../../report/diagnostic.ts';
 import { en } from '../../words/en/index.ts';
@@ -39,7 +39,7 @@ export const command: Command = {
     of: {
       kind: 'text',
       value: 'CAS-OR-NAME',
-      does: 'the constituent, or a raw material by its file or name',
+      does: 'the constituent, or a raw material by its file or name, also one inside of another',
       required: true,
     },
     basis: basis(basisIds),
@@ -71,7 +71,7 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
   const parsed = parseArguments(args, command);
   const written = parsed.text('of')!;
   const date = parsed.text('as-of') ?? io.today;
-  const id = (parsed.text('basis') ?? 'us-hcs') as BasisId;
+  const id = (parsed.text('basis') ?? usual) as BasisId;
   const reference = await openReference(id, date);
   if (!reference.ok) {
     report(reference.diagnostics, io);

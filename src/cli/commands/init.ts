@@ -1,8 +1,8 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
+import { packagePath } from '../../environment/package-files.ts';
 import { formulaOfTable, type TableFormula } from '../../record/from-table.ts';
 import { linesOfTable, recordText } from '../../record/write-record.ts';
-import { packagePath } from '../../reference/package-files.ts';
 import { parseArguments } from '../arguments.ts';
 import type { Command } from '../command.ts';
 import { fileName, tableText } from '../init-from-table.ts';

@@ -2,6 +2,7 @@ import type { LabelAudience } from '../../draft/draft-label.ts';
 import { copyMark } from '../../draft/inputs-of.ts';
 import { labelJson } from '../../draft/label-json.ts';
 import { tryDraftLabel } from '../../draft/try-draft-label.ts';
+import { usual } from '../../reference/basis.ts';
 import { loadFonts } from '../../text/font-library.ts';
 import { en } from '../../words/en/index.ts';
 import { parseArguments } from '../arguments.ts';
@@ -46,7 +47,7 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
   const parsed = parseArguments(args, command);
   const date = parsed.text('as-of') ?? io.today;
   const [path, out] = [parsed.positional[0]!, parsed.text('out')];
-  const product = await openClassified(path, 'us-hcs', date, io, out);
+  const product = await openClassified(path, usual, date, io, out);
   if (!product) return exit.badInput;
   const pack = choosePack(product.record, parsed.text('pack'));
   const audience = (parsed.text('for') ?? 'us-workplace') as LabelAudience;

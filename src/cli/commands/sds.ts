@@ -1,7 +1,7 @@
 import { draftSheet } from '../../draft/draft-sheet.ts';
 import { copyMark } from '../../draft/inputs-of.ts';
 import type { PaperName } from '../../layout/sheet/layout-sheet.ts';
-import type { BasisId } from '../../reference/basis.ts';
+import { type BasisId, usual } from '../../reference/basis.ts';
 import { loadFonts } from '../../text/font-library.ts';
 import { en } from '../../words/en/index.ts';
 import { parseArguments } from '../arguments.ts';
@@ -13,7 +13,7 @@ import { allow, asOf, basis, json, out, record, replace } from '../options.ts';
 import { report } from '../report.ts';
 
 /** Bases for which there is a template of the data sheet. */
-const sheetBases: readonly BasisId[] = ['us-hcs'];
+const sheetBases: readonly BasisId[] = [usual];
 
 /** The command as data. */
 export const command: Command = {
@@ -38,7 +38,7 @@ export const command: Command = {
 export async function run(args: readonly string[], io: Io): Promise<number> {
   const parsed = parseArguments(args, command);
   const date = parsed.text('as-of') ?? io.today;
-  const by = (parsed.text('basis') ?? 'us-hcs') as BasisId;
+  const by = (parsed.text('basis') ?? usual) as BasisId;
   const [path, folder] = [parsed.positional[0]!, parsed.text('out')];
   const product = await openClassified(path, by, date, io, folder);
   if (!product) return exit.badInput;

@@ -1,6 +1,7 @@
 import { draftTransport } from '../../draft/draft-transport.ts';
 import { shipJson } from '../../draft/ship-json.ts';
 import { shipText } from '../../draft/ship-text.ts';
+import { usual } from '../../reference/basis.ts';
 import { parseArguments } from '../arguments.ts';
 import { choosePack } from '../choose-pack.ts';
 import type { Command } from '../command.ts';
@@ -34,7 +35,7 @@ export const command: Command = {
 export async function run(args: readonly string[], io: Io): Promise<number> {
   const parsed = parseArguments(args, command);
   const date = parsed.text('as-of') ?? io.today;
-  const product = await openClassified(parsed.positional[0]!, 'us-hcs', date, io, null);
+  const product = await openClassified(parsed.positional[0]!, usual, date, io, null);
   if (!product) return exit.badInput;
   const pack = choosePack(product.record, parsed.text('pack'));
   const answer = draftTransport(product, pack);

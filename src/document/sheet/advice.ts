@@ -1,6 +1,5 @@
 import groups from '../../../hazard-data/reactivity/groups.json' with { type: 'json' };
 import data from '../../../hazard-data/sheet/advice.json' with { type: 'json' };
-import { ingredientProperties } from '../../reference/properties/ingredient-properties.ts';
 import type { Words } from '../../words/words.ts';
 import { ingredients } from './disclosure.ts';
 import { fill } from './fill.ts';
@@ -103,8 +102,8 @@ function holds(input: SheetInput, condition: Condition): readonly number[] | nul
   const { supplemental, hazard, water, fate } = condition;
   if (supplemental) return told(({ data: own }) => own.supplemental.includes(supplemental));
   if (hazard) return told(({ data: own }) => own.hazards.some(({ hazardClass }) => hazardClass === hazard));
-  if (water) return told(({ cas }) => ingredientProperties(cas)?.water === water);
-  if (fate) return told(({ cas }) => ingredientProperties(cas)?.fate === fate);
+  if (water) return told(({ cas }) => input.properties.of(cas)?.water === water);
+  if (fate) return told(({ cas }) => input.properties.of(cas)?.fate === fate);
   return [];
 }
 

@@ -1,4 +1,3 @@
-import { ingredientProperties } from '../../reference/properties/ingredient-properties.ts';
 import { percentText, prescribedRange } from './concentration.ts';
 import { bodyOf, firstBody, type ItemBody, nothing, type SectionBodies, said } from './content.ts';
 import { type Ingredient, ingredients } from './disclosure.ts';
@@ -89,7 +88,7 @@ function furtherNames(input: SheetInput, listed: readonly Ingredient[]): ItemBod
     if (identity.has(index)) return [];
     const listedAs = (limits[index]?.found ?? []).flatMap(({ by, row }) => (by === 'cas' ? [row.name] : []));
     const names = new Map(
-      [...(ingredientProperties(cas)?.names ?? []), ...listedAs].map(each => [each.toLowerCase(), each]),
+      [...(input.properties.of(cas)?.names ?? []), ...listedAs].map(each => [each.toLowerCase(), each]),
     );
     names.delete(own.toLowerCase());
     return names.size > 0

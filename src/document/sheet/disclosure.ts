@@ -1,3 +1,4 @@
+import { ruleFor } from '../../classify/class-rules.ts';
 import type { ClassifiedConstituent } from '../../classify/classification.ts';
 import { namedIn } from '../../classify/facts/figure.ts';
 import type { Constituent } from '../../formula/constituent.ts';
@@ -71,25 +72,5 @@ export function ingredients(input: SheetInput): readonly Ingredient[] {
 }
 
 /** Percent from which an ingredient of a class counts; 0 where the basis names no figure for it. */
-export function cutOff(
-  { hazardClass, category }: Hazard,
-  { acuteToxicity, skin, eye, byIngredient, transientOrganEffects, aspiration }: SheetInput['thresholds'],
-): number {
-  switch (hazardClass) {
-    case 'Acute Tox.':
-      return Number(acuteToxicity.relevantFrom[category] ?? 0);
-    case 'Skin Corr.':
-    case 'Skin Irrit.':
-      return skin.relevantFrom.percent;
-    case 'Eye Dam.':
-    case 'Eye Irrit.':
-      return eye.relevantFrom.percent;
-    case 'Asp. Tox.':
-      return aspiration.relevantFrom.percent;
-    default: {
-      if (hazardClass === 'STOT SE' && category === '3') return transientOrganEffects.relevantFrom.percent;
-      const rows = byIngredient[hazardClass]?.rows.filter(row => row.ingredient === category) ?? [];
-      return rows.length > 0 ? Math.min(...rows.map(({ from }) => from)) : 0;
-    }
-  }
-}
+export const cutOff = ({ hazardClass, category }: Hazard, thresholds: SheetInput['thresholds']): number =>
+  ruleFor(hazardClass, category)?.cutOff(thresholds, category) ?? 0;

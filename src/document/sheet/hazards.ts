@@ -1,23 +1,25 @@
 import data from '../../../hazard-data/sheet/effects.json' with { type: 'json' };
 import type { ClassifiedHazard, OtherClass } from '../../classify/classification.ts';
 import { findClass } from '../../notation/classes.ts';
+import { classesListedAs } from '../../notation/listed-class.ts';
 import type { SheetWords } from '../../words/sheet-words.ts';
 import { fill } from './fill.ts';
 
 const EFFECTS: Readonly<Record<string, { readonly kind: string }>> = data.effects;
 
-/** Classes that an examination takes together, by the name of its outcome. */
-const JOINT: Readonly<Record<string, readonly string[]>> = {
-  'Skin Corr./Irrit.': ['Skin Corr.', 'Skin Irrit.'],
-  'Eye Dam./Irrit.': ['Eye Dam.', 'Eye Irrit.'],
+/** Outcomes of one category, which are examined beside those of its class. */
+const ofCategory: Readonly<Record<string, readonly string[]>> = {
   'STOT SE 3 (respiratory irritation)': ['STOT SE', 'STOT SE 3'],
   'STOT SE 3 (narcotic effects)': ['STOT SE', 'STOT SE 3'],
 };
 
 /** The classes of which an outcome speaks. */
-export const classesOf = (name: string): readonly string[] => JOINT[name] ?? [name];
+export function classesOf(name: string): readonly string[] {
+  const listed = ofCategory[name] ?? classesListedAs(name);
+  return listed.length > 0 ? listed : [name];
+}
 
-const entryOf = (name: string) => findClass(classesOf(name)[0]!);
+const entryOf = (name: string) => findClass(name) ?? findClass(classesOf(name)[0]!);
 
 export const isHealth = (name: string): boolean => entryOf(name)?.kind === 'health';
 export const isPhysical = (name: string): boolean => entryOf(name)?.kind === 'physical';

@@ -1,11 +1,8 @@
 import data from '../../../hazard-data/sheet/property-forms.json' with { type: 'json' };
-import {
-  type FigureName,
-  figureUnits,
-  type IngredientProperties,
-  ingredientProperties,
-  propertySources,
-  type SourcedFigure,
+import type {
+  FigureName,
+  IngredientProperties,
+  SourcedFigure,
 } from '../../reference/properties/ingredient-properties.ts';
 import type { SheetValue } from './content.ts';
 import { ingredients } from './disclosure.ts';
@@ -30,18 +27,18 @@ export function knownIngredients(input: SheetInput): readonly KnownIngredient[] 
   const { identity } = secretsOf(input);
   return ingredients(input).flatMap(({ classified: { name, cas, high, water }, listed, index }) => {
     if (!(listed || water) || identity.has(index) || high.value < FROM) return [];
-    const properties = ingredientProperties(water ? '7732-18-5' : cas);
+    const properties = water ? input.properties.water : input.properties.of(cas);
     return properties ? [{ name, percent: high.value, properties }] : [];
   });
 }
 
 /** Whether every constituent, named or not, is known to have a property of the table. */
 export const everyConstituent = (
-  { classification }: SheetInput,
+  { classification, properties: table }: SheetInput,
   has: (properties: IngredientProperties) => boolean,
 ): boolean =>
   classification.constituents.every(({ cas, water }) => {
-    const properties = ingredientProperties(water ? '7732-18-5' : cas);
+    const properties = water ? table.water : table.of(cas);
     return properties !== null && has(properties);
   });
 
@@ -102,22 +99,21 @@ export function ingredientFigures(input: SheetInput, row: string): IngredientFig
   );
   const letters = new Set(found.flatMap(({ figures }) => figures.map(({ at }) => at.source)));
   return {
-    text: fill(words.ingredients, { list: list.join('; '), sources: sourceTitles(letters) }),
+    text: fill(words.ingredients, { list: list.join('; '), sources: shortTitles(input, letters) }),
     values: found.flatMap(({ name, figures }) =>
       figures.map(({ id, at }) => ({
         property: id,
         of: name,
         value: at.value,
-        unit: figureUnits[id],
-        source: propertySources[at.source]!.short,
+        unit: input.properties.units[id],
+        source: input.properties.sources[at.source]!.short,
       })),
     ),
   };
 }
 
-/** Short titles of sources. */
-export const sourceTitles = (letters: Iterable<string>): string =>
-  [...letters].map(letter => propertySources[letter]!.short).join(', ');
+const shortTitles = ({ properties }: SheetInput, letters: Iterable<string>): string =>
+  [...letters].map(letter => properties.sources[letter]!.short).join(', ');
 
 const worded = (input: SheetInput, id: FigureName, { value }: SourcedFigure): string =>
   fill(input.words.sheet.properties.figures[id], {
@@ -158,7 +154,7 @@ function densities(
 export function figureSources(input: SheetInput): readonly string[] {
   const rows = Object.keys(ROWS).flatMap(row => ingredientFigures(input, row)?.values ?? []);
   const used = new Set(rows.map(({ source }) => source));
-  return Object.values(propertySources)
+  return Object.values(input.properties.sources)
     .filter(({ short }) => used.has(short))
     .map(({ title }) => title);
 }

@@ -3,6 +3,7 @@ import type { Formula } from '../../formula/constituent.ts';
 import type { LabelElements } from '../../labelling/label-elements.ts';
 import type { CompleteRecord } from '../../record/product-record.ts';
 import type { ExposureTable } from '../../reference/exposure/open-exposure.ts';
+import type { PropertyTable } from '../../reference/properties/ingredient-properties.ts';
 import type { RegulatoryTable } from '../../reference/regulatory/open-regulatory.ts';
 import type { Thresholds } from '../../reference/thresholds.ts';
 import type { TransportAnswer } from '../../transport/answer.ts';
@@ -26,23 +27,14 @@ export interface SheetInput {
   readonly words: Words;
   /** Workplace limits and carcinogen lists. */
   readonly exposure: ExposureTable;
+  /** Properties of common ingredients from reference works. */
+  readonly properties: PropertyTable;
   /** Lists of CERCLA, EPCRA and the states. */
   readonly regulatory: RegulatoryTable;
   /** How each pack is carried under 49 CFR 171 to 180. */
   readonly transport: readonly PackTransport[];
   /** Figures of the basis, for the cut-offs from which ingredients are named. */
-  readonly thresholds: Pick<
-    Thresholds,
-    | 'acuteToxicity'
-    | 'skin'
-    | 'eye'
-    | 'byIngredient'
-    | 'transientOrganEffects'
-    | 'aspiration'
-    | 'instrument'
-    | 'physicalInstrument'
-  >;
-  /** ISO 8601 instant. */
+  readonly thresholds: Thresholds /** ISO 8601 instant. */;
   readonly date: string;
   /** Revision of the sheet; that of the record where null. */
   readonly revision: string | null;

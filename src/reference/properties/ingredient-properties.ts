@@ -22,7 +22,7 @@ const FIGURES = [
 export type FigureName = (typeof FIGURES)[number];
 
 /** Units of the figures; null for a ratio or a logarithm. */
-export const figureUnits: Readonly<Record<FigureName, string | null>> = {
+const figureUnits: Readonly<Record<FigureName, string | null>> = {
   meltingPoint: 'C',
   boilingPoint: 'C',
   flashPoint: 'C',
@@ -48,9 +48,6 @@ export interface IngredientProperties {
   readonly names: readonly string[];
 }
 
-export const propertySources: Readonly<Record<string, { readonly short: string; readonly title: string }>> =
-  data.sources;
-
 const WATER: Readonly<Record<string, WaterSolubility>> = {
   m: 'miscible',
   s: 'soluble',
@@ -59,12 +56,28 @@ const WATER: Readonly<Record<string, WaterSolubility>> = {
 };
 const FATE: Readonly<Record<string, Fate>> = { r: 'ready', n: 'not-ready', o: 'inorganic' };
 
-let rows: ReadonlyMap<string, IngredientProperties> | null = null;
+/** Properties of ingredients, searched by CAS number. */
+export interface PropertyTable {
+  /** Null where the table has no such number. */
+  of(cas: string | null): IngredientProperties | null;
+  readonly units: typeof figureUnits;
+  /** Works that figures are from, by letter. */
+  readonly sources: Readonly<Record<string, { readonly short: string; readonly title: string }>>;
+  readonly water: IngredientProperties;
+}
 
-/** The properties of a substance by its CAS number; null where the table (hazard-data/substances) has none. */
-export function ingredientProperties(cas: string | null): IngredientProperties | null {
-  rows ??= new Map(data.rows.map(read));
-  return (cas !== null && rows.get(cas)) || null;
+/** CAS number of water. */
+const WATER_NUMBER = '7732-18-5';
+
+/** The table of the package (hazard-data/substances/properties.json). */
+export function openProperties(): PropertyTable {
+  const rows = new Map(data.rows.map(read));
+  return {
+    of: cas => (cas !== null && rows.get(cas)) || null,
+    units: figureUnits,
+    sources: data.sources,
+    water: rows.get(WATER_NUMBER)!,
+  };
 }
 
 function read(row: string): [string, IngredientProperties] {

@@ -6,11 +6,13 @@ import { transportData } from '../../../src/draft/draft-transport.ts';
 import { labelledProduct } from '../../../src/draft/labelled-product.ts';
 import { openProduct, type Product, productOf } from '../../../src/draft/open-product.ts';
 import { openReference } from '../../../src/draft/open-reference.ts';
+import { readTemplate } from '../../../src/environment/package-files.ts';
 import { labelElements } from '../../../src/labelling/elements.ts';
 import { completeRecord } from '../../../src/record/complete.ts';
 import type { RecordEnv } from '../../../src/record/files.ts';
 import { openExposure } from '../../../src/reference/exposure/open-exposure.ts';
 import { loadLabelData } from '../../../src/reference/label-data/load-label-data.ts';
+import { openProperties } from '../../../src/reference/properties/ingredient-properties.ts';
 import { openRegulatory } from '../../../src/reference/regulatory/open-regulatory.ts';
 import type { Outcome } from '../../../src/report/diagnostic.ts';
 import { transportInput } from '../../../src/transport/from-classification.ts';
@@ -38,11 +40,13 @@ export const exposure = openExposure(
   readFileSync('hazard-data/exposure/carcinogen-lists.tsv'),
 );
 
+const properties = openProperties();
+
 const list = (name: string) => readFileSync(`hazard-data/regulatory/${name}.tsv`);
 
 export const regulatory = openRegulatory(list('cercla'), list('epcra-313'), list('prop65'));
 
-export const sheetTemplate = (): Promise<Template> => loadTemplate('templates', 'sheets/us-hcs.hbs');
+export const sheetTemplate = (): Promise<Template> => loadTemplate(readTemplate, 'sheets/us-hcs.hbs');
 
 /** A record of the demo as far as its label elements. */
 export const sheetInput = (record: string, more: Partial<SheetInput> = {}): Promise<SheetInput> =>
@@ -87,6 +91,7 @@ async function inputOf({ record, formula }: Product, more: Partial<SheetInput>):
     environment: classify(record, formula, ghs.basis, ghs.lookup),
     words: en,
     exposure,
+    properties,
     regulatory,
     transport: packs.map(pack => ({
       pack: pack?.contents.written ?? null,

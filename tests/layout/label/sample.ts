@@ -2,6 +2,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { type LabelInput, type LabelModel, labelDocument } from '../../../src/document/label.ts';
 import { loadTemplate } from '../../../src/document/template.ts';
+import { readTemplate } from '../../../src/environment/package-files.ts';
 import type { LabelElements } from '../../../src/labelling/label-elements.ts';
 import { loadPressProfile, type Stock } from '../../../src/layout/stock.ts';
 import { Exact } from '../../../src/quantity/exact.ts';
@@ -154,11 +155,11 @@ export function sampleInput(options: SampleOptions = {}): LabelInput {
 }
 
 export async function sampleModel(options: SampleOptions = {}): Promise<LabelModel> {
-  return labelDocument(sampleInput(options), await loadTemplate(templates, 'labels/us-workplace.hbs'));
+  return labelDocument(sampleInput(options), await loadTemplate(readTemplate, 'labels/us-workplace.hbs'));
 }
 
 export async function sampleStock(width: number, height: number): Promise<Stock> {
-  const profile = await loadPressProfile(templates);
+  const profile = await loadPressProfile(readTemplate);
   if (!profile.ok) throw new Error(profile.diagnostics.map(({ message }) => message).join('\n'));
   return { die: { width, height, cornerRadius: 3 }, profile: profile.value };
 }

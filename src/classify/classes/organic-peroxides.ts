@@ -5,8 +5,22 @@ import type { ClassResult, Context } from '../context.ts';
 import type { Because } from '../facts/because.ts';
 import { ofPhysical } from '../facts/provision.ts';
 import { hazardsOf, type Ingredient, type Mixture } from '../ingredient.ts';
+import { objective, objectives } from '../ranges/objective.ts';
+import { physicalClass } from './physical.ts';
 
 const CLASS = 'Org. Perox.';
+
+/** Organic peroxides: B.15; CLP and UN 2.15. */
+export const organicPeroxides = physicalClass(CLASS, {
+  decide: byAvailableOxygen,
+  objectives: ({ mixture, basis }) =>
+    objectives(
+      objective(mixture, ({ data: { peroxide } }) =>
+        peroxide ? peroxide.groups / peroxide.molarMass.value : 0,
+      ),
+      objective(mixture, ingredient => (isHydrogenPeroxide(basis.organicPeroxides)(ingredient) ? 1 : 0)),
+    ),
+});
 
 const isPeroxide = (ingredient: Ingredient): boolean =>
   ingredient.data.peroxide !== null || hazardsOf(ingredient, CLASS).length > 0;
@@ -38,7 +52,7 @@ export function availableOxygen(mixture: Mixture, rules: OrganicPeroxideRules): 
  * Mixtures with organic peroxides: not considered for the class where available oxygen and hydrogen peroxide are low
  * (B.15.2.1; CLP and UN 2.15.2.1); else types A to G follow from tests (B.15.2.2).
  */
-export function organicPeroxides({ basis, mixture, scale }: Context): ClassResult {
+function byAvailableOxygen({ basis, mixture, scale }: Context): ClassResult {
   const rules = basis.organicPeroxides;
   const peroxides = mixture.ingredients.filter(isPeroxide);
   const parts = oxygenParts(peroxides, rules);
@@ -91,7 +105,7 @@ export function organicPeroxides({ basis, mixture, scale }: Context): ClassResul
 }
 
 /** Whether an ingredient is hydrogen peroxide, by number or by name. */
-export const isHydrogenPeroxide =
+const isHydrogenPeroxide =
   ({ hydrogenPeroxide }: OrganicPeroxideRules) =>
   ({ cas, name }: Ingredient): boolean =>
     cas === null ? name.toLowerCase() === hydrogenPeroxide.name : cas === hydrogenPeroxide.cas;

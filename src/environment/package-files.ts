@@ -1,4 +1,5 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { readFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { brotliDecompressSync } from 'node:zlib';
@@ -28,3 +29,18 @@ export function readPackageFile(...parts: readonly string[]): Buffer {
     ? readFileSync(path)
     : brotliDecompressSync(readFileSync(packagePath('out', 'dist', `${join(...parts)}.br`)));
 }
+
+/** Paths from the root of the package of all files below one of its folders, with slashes, sorted. */
+export const packageFilesBelow = (folder: string): readonly string[] =>
+  readdirSync(packagePath(folder), { recursive: true, withFileTypes: true })
+    .filter(entry => entry.isFile())
+    .map(({ parentPath, name }) => join(parentPath, name).slice(packageRoot().length + 1))
+    .map(path => path.replaceAll('\\', '/'))
+    .sort();
+
+/** The text of a file of the package below `templates/`. */
+export const readTemplate = (path: string): Promise<string> =>
+  readFile(packagePath('templates', path), 'utf8');
+
+/** Whether this is the source tree, with its law data beside the program. */
+export const isSourceTree = (): boolean => existsSync(packagePath('hazard-data', 'hazard-classes.json'));
