@@ -11,7 +11,7 @@ const told = (known: readonly KnownIngredient[], sentences: readonly Sentence[])
   sentences.flatMap(([phrase, of]) => {
     const names = known.filter(({ properties }) => of(properties)).map(({ name }) => name);
     const limit = data.bioaccumulationFrom.logKow;
-    return names.length > 0 ? [fill(phrase, { names: names.join(', '), limit })] : [];
+    return names.length > 0 ? [fill(phrase, { names: names.join('; '), limit })] : [];
   });
 
 const organic = (input: SheetInput, except: ReadonlySet<string>): readonly KnownIngredient[] =>

@@ -149,12 +149,3 @@ function densities(
     })),
   };
 }
-
-/** Full titles of the works whose figures of ingredients section 9 may take. */
-export function figureSources(input: SheetInput): readonly string[] {
-  const rows = Object.keys(ROWS).flatMap(row => ingredientFigures(input, row)?.values ?? []);
-  const used = new Set(rows.map(({ source }) => source));
-  return Object.values(input.properties.sources)
-    .filter(({ short }) => used.has(short))
-    .map(({ title }) => title);
-}

@@ -48,6 +48,8 @@ export function sheetQuestions(input: SheetInput): SheetQuestions {
       .filter(({ due, hazards }) => !due && hazards.some(({ hazardClass }) => isHealth(hazardClass)))
       .map(({ classified }) => classified.name),
     symptomsOpen: symptomsOpen(input),
-    unconfirmed: knownIngredients(input).map(({ name }) => name),
+    unconfirmed: knownIngredients(input)
+      .filter(({ properties }) => properties !== input.properties.water)
+      .map(({ name }) => name),
   };
 }

@@ -2,8 +2,8 @@ import type { SheetWords } from '../../words/sheet-words.ts';
 import { bodyOf, type ItemBody, paragraphs, type SectionBodies } from './content.ts';
 import { ingredients } from './disclosure.ts';
 import { fill } from './fill.ts';
-import { figureSources } from './ingredient-figures.ts';
 import type { SheetInput } from './input.ts';
+import { properties } from './properties.ts';
 import { secretsOf } from './secrets.ts';
 
 /** Revision of the sheet, null where neither the input nor the record has one. */
@@ -55,6 +55,15 @@ function sources(input: SheetInput): ItemBody {
     ],
     source: 'calculation',
   };
+}
+
+/** Full titles of the works whose figures of ingredients section 9 tells. */
+function figureSources(input: SheetInput): readonly string[] {
+  const values = Object.values(properties(input)).flatMap(body => body.values ?? []);
+  const used = new Set(values.filter(({ of }) => of !== null).map(({ source }) => source));
+  return Object.values(input.properties.sources)
+    .filter(({ short }) => used.has(short))
+    .map(({ title }) => title);
 }
 
 /** The abbreviations that a text uses. */
