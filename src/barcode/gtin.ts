@@ -197,3 +197,21 @@ export function labelSymbol(gtin: string): { readonly name: SymbolName; readonly
   if (forms['GTIN-13']) return { name: 'EAN-13', digits: forms['GTIN-13'] };
   return { name: 'ITF-14', digits: forms['GTIN-14']! };
 }
+
+/**
+ * The symbol that is asked for with the digits to encode, or the usual one of the GTIN; null where the GTIN does not
+ * go into the symbol (GS1 General Specifications 5.2: a GTIN-12 fits EAN-13 with a zero before it, and UPC-E where its
+ * zeros allow that).
+ */
+export function packSymbol(
+  gtin: string,
+  asked: Extract<SymbolName, 'UPC-A' | 'UPC-E' | 'EAN-13' | 'EAN-8'> | null,
+): { readonly name: SymbolName; readonly digits: string } | null {
+  if (asked === null) return labelSymbol(gtin);
+  const forms = gtinForms(gtin);
+  const kind = { 'UPC-A': 'GTIN-12', 'UPC-E': 'GTIN-12', 'EAN-13': 'GTIN-13', 'EAN-8': 'GTIN-8' } as const;
+  // A GTIN-8 stays one: filled up with zeros it is another symbol, and no scanner expects it.
+  const found = asked !== 'EAN-8' && forms['GTIN-8'] ? null : forms[kind[asked]];
+  const digits = found && asked === 'UPC-E' ? upcEOf(found) : found;
+  return digits === null ? null : { name: asked, digits };
+}

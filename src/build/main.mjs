@@ -33,6 +33,8 @@ const options = {
     handlebars: './node_modules/handlebars/dist/cjs/handlebars.js',
   },
   plugins: [jsonAsText, namedEncoders, withoutUnused],
+  // Draws PNG where it is installed.
+  external: ['@napi-rs/canvas'],
   minify: true,
   metafile: true,
   legalComments: 'none',

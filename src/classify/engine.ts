@@ -68,7 +68,13 @@ export function classify(
     }),
     ...phMissing(highest),
     ...doubtfulMeasurements(highest),
-    ...staleMeasurements(record),
+    ...staleMeasurements(
+      record,
+      highest.mixture.ingredients.map((ingredient, i) => {
+        const { low, high } = formula.constituents[i]!;
+        return { ...ingredient, low, high };
+      }),
+    ),
     ...inhalationForm(highest),
     ...categoriesOutside(basis, highest.mixture.ingredients),
     ...reactiveConstituents(highest.mixture, scale),

@@ -40,6 +40,8 @@ export interface IngredientData {
   readonly unknown: ReadonlySet<Endpoint>;
   /** Neither the record nor the harmonised table knows anything of it. */
   readonly noData: boolean;
+  /** Part by weight of the substance that is the metal which its generic limits count (CLP Annex VI, Note 1); null where the whole does. */
+  readonly metal: number | null;
   /** EUH codes of the harmonised entry. */
   readonly supplemental: readonly string[];
   /** Concentrations from which an EUH code of the entry is due. */

@@ -3,7 +3,14 @@ import type { WeighOut } from '../formula/weigh-out.ts';
 import { en } from '../words/en/index.ts';
 
 /** What `check --json` says of one record. */
-export const checkJson = ({ product, resolved, readAs, entryNames, weighOut }: CheckedProduct) => ({
+export const checkJson = ({
+  product,
+  resolved,
+  readAs,
+  entryNames,
+  weighOut,
+  measuredOn,
+}: CheckedProduct) => ({
   product: { name: product.record.name, code: product.record.code },
   file: product.record.file,
   constituents: product.formula.constituents.map(({ name, cas, low, high, via, undisclosed }, i) => ({
@@ -19,6 +26,13 @@ export const checkJson = ({ product, resolved, readAs, entryNames, weighOut }: C
     unknown: [...resolved[i]!.data.unknown],
   })),
   ...(readAs.length > 0 && { readAs }),
+  ...(measuredOn.length > 0 && {
+    measuredOn: measuredOn.map(({ property, parts, kept }) => ({
+      property,
+      formula: Object.fromEntries(parts.map(({ name, percent }) => [name, percent])),
+      kept,
+    })),
+  }),
   weighOut: weighOut && weighOutJson(weighOut),
 });
 

@@ -1,5 +1,6 @@
 import type { Resolved } from '../classify/resolve.ts';
 import type { CheckedProduct } from '../draft/checked-product.ts';
+import type { MeasuredFormula } from '../draft/measured-formulas.ts';
 import type { WeighOut } from '../formula/weigh-out.ts';
 import { Exact } from '../quantity/exact.ts';
 import { inUnit } from '../quantity/measure.ts';
@@ -14,7 +15,7 @@ const unknownOf = ({ data }: Resolved): string =>
 
 /** What `check` says of one record. @param notes questions that hinder nothing */
 export function checkText(
-  { product, resolved, readAs, entryNames, weighOut }: CheckedProduct,
+  { product, resolved, readAs, entryNames, weighOut, measuredOn }: CheckedProduct,
   notes: readonly Diagnostic[],
 ): string {
   const { record, formula } = product;
@@ -35,10 +36,23 @@ export function checkText(
       : `  ${unknown} of ${resolved.length} constituents have unknown endpoints`,
     ...readAs.map(({ name, written, read }) => `  ${name}: "${written}" is read as ${read.join(' and ')}`),
     ...(weighOut ? weighOutText(weighOut) : []),
+    ...measuredOn.flatMap(measuredOnText),
     ...notes.map(({ message, hint }) => `  note: ${message}${hint ? `; ${hint}` : ''}`),
     '',
   ].join('\n');
 }
+
+/** What to write so that a later change of the formula is noticed; nothing where the record has it. */
+function measuredOnText({ property, parts, kept }: MeasuredFormula): string[] {
+  if (kept || parts.length === 0) return [];
+  const written = parts.map(({ name, percent }) => `${quoted(name)}: ${percent}`).join(', ');
+  return [
+    `  ${property}: if it was measured on this formula, keep \`measured-on: {${written}}\` beside its value`,
+  ];
+}
+
+/** A key of YAML: in quotes where it has a sign that would end it. */
+const quoted = (name: string): string => (/^[\w][\w .()+/-]*$/.test(name) ? name : JSON.stringify(name));
 
 function weighOutText({ grams, assumed, lines }: WeighOut): string[] {
   const kilograms = (value: Exact) => inUnit(value, 'mass', 'kg').value;

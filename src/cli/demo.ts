@@ -1,5 +1,5 @@
 import { relative } from 'node:path';
-import { classifyProduct } from '../draft/classified-product.ts';
+import { type ClassifiedProduct, classifyProduct } from '../draft/classified-product.ts';
 import { openProduct } from '../draft/open-product.ts';
 import { openReference } from '../draft/open-reference.ts';
 import { makePacket } from '../draft/packet.ts';
@@ -9,6 +9,7 @@ import { hasErrors } from '../report/diagnostic.ts';
 import { renderText } from '../report/render.ts';
 import { loadFonts } from '../text/font-library.ts';
 import { en } from '../words/en/index.ts';
+import { contactSheet } from './contact-sheet.ts';
 import { store } from './deliver.ts';
 import { nodeFiles } from './files.ts';
 
@@ -16,6 +17,7 @@ import { nodeFiles } from './files.ts';
 async function demo(): Promise<number> {
   const date = new Date().toISOString().slice(0, 10);
   const fonts = await loadFonts();
+  const products: ClassifiedProduct[] = [];
   let status = 0;
   for (const name of ['patio-cleaner', 'descaler', 'degreaser']) {
     const path = relative('.', packagePath('templates', 'demo', `${name}.yaml`));
@@ -26,6 +28,7 @@ async function demo(): Promise<number> {
       continue;
     }
     const product = classifyProduct(opened.value, reference.value);
+    products.push(product);
     const packet = await makePacket(product, date, fonts, en);
     const { name: title, code } = product.record;
     process.stdout.write(`\n${title} (${code})\n`);
@@ -54,6 +57,8 @@ async function demo(): Promise<number> {
     for (const point of packet.review) process.stdout.write(`  look  ${point}\n`);
     for (const { message } of packet.diagnostics) process.stdout.write(`  look  ${message}\n`);
   }
+  const page = await contactSheet(products, ['us-workplace'], date, fonts);
+  process.stdout.write(`\nmade  ${page}, every label in all targets and many sizes\n`);
   process.stdout.write('\nDrafts for qualified review; local codes and licensed practice decide.\n');
   return status;
 }

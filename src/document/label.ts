@@ -1,4 +1,5 @@
-import type { LabelElements, PrecautionGroup } from '../labelling/label-elements.ts';
+import type { LabelElements, PrecautionaryStatement, PrecautionGroup } from '../labelling/label-elements.ts';
+import type { Millimetres } from '../quantity/length.ts';
 import type { CompleteRecord, Maker, Pack } from '../record/product-record.ts';
 import { netContents } from './net-contents.ts';
 import type { Element } from './nodes.ts';
@@ -12,6 +13,10 @@ export interface LabelInput {
   readonly elements: LabelElements;
   /** No valid sign-off stands beside the record: the label says that it is a draft. */
   readonly draft: boolean;
+  /** Longer forms of the notice of a draft, which say what is open, the longest first; the first that has room is taken. */
+  readonly notices?: readonly string[];
+  /** Lines on how to dilute, which follow the maker's directions. */
+  readonly dilutions?: readonly string[];
   /** ISO 8601 instant. */
   readonly date: string;
   /** The regulated panel alone, to drop into artwork. */
@@ -27,11 +32,15 @@ export interface LabelModel {
   readonly date: string;
   /** GTIN with a right check digit, or null where the pack has none or the panel carries none. */
   readonly gtin: string | null;
+  /** How the GTIN is to be printed, where the record says. */
+  readonly barCode?: Pack['barCode'];
   readonly container: Pack['container'];
   /** Size of the window for lot and date that the coder needs, or null where the layout may choose. */
-  readonly lotWindow: Pack['lotWindow'];
+  readonly lotWindow: { readonly width: Millimetres; readonly height: Millimetres } | null;
   /** The regulated panel alone, to drop into artwork: without cut line and bleed. */
   readonly panel: boolean;
+  /** Longer forms of the notice of a draft, the longest first. */
+  readonly notices: readonly string[];
 }
 
 /** Headings of the groups of precautionary statements (29 CFR 1910.1200 App. C, C.2.4.1). */
@@ -48,6 +57,7 @@ export function labelDocument(input: LabelInput, template: Template): LabelModel
   const { record, pack, elements, draft, date, only } = input;
   const whole = only !== 'precautions';
   const gtin = whole ? pack.gtin : null;
+  const hazards = hazardData(elements);
   const root = template.fill({
     language: 'en-US',
     draft,
@@ -56,10 +66,16 @@ export function labelDocument(input: LabelInput, template: Template): LabelModel
     code: record.code,
     tagline: record.copy.tagline,
     directions: record.copy.directions,
+    dilutions: input.dilutions ?? [],
+    directed: record.copy.directions.length + (input.dilutions ?? []).length > 0,
     maker: makerData(record.maker),
     contents: netContents(pack.contents)?.text ?? pack.contents.written,
     gtin,
-    ...hazardData(elements),
+    lot: pack.lotWindow !== 'none',
+    // Without a hazard there is nothing that the least label of a small container could leave out.
+    reduced: hazards.hazard && pack.smallContainer?.part === 'container',
+    outer: pack.smallContainer?.part === 'outer-package',
+    ...hazards,
   });
   return {
     root,
@@ -68,9 +84,11 @@ export function labelDocument(input: LabelInput, template: Template): LabelModel
     language: root.attributes.lang ?? 'en-US',
     date,
     gtin,
+    barCode: pack.barCode ?? null,
     container: pack.container,
-    lotWindow: pack.lotWindow,
+    lotWindow: pack.lotWindow === 'none' ? null : pack.lotWindow,
     panel: !whole,
+    notices: draft ? (input.notices ?? []) : [],
   };
 }
 
@@ -128,8 +146,8 @@ function paragraphsOf(statements: LabelElements['precautionaryStatements']): rea
   const spill = statements.filter(({ code }) => SPILL.test(code));
   const others = statements.filter(({ code }) => !SPILL.test(code));
   const paragraphs: { lead: string | null; statements: string[] }[] = [];
-  for (const { text } of [...spill, ...others]) {
-    const { lead, rest } = leadIn(text);
+  for (const statement of [...spill, ...others]) {
+    const { lead, rest } = leadIn(statement);
     const last = paragraphs.at(-1);
     if (last && last.lead === lead) last.statements.push(rest);
     else paragraphs.push({ lead, statements: [rest] });
@@ -138,7 +156,9 @@ function paragraphsOf(statements: LabelElements['precautionaryStatements']): rea
 }
 
 /** `If in eyes:` is set apart, so that the way of contact is found at a glance. */
-function leadIn(text: string): { readonly lead: string | null; readonly rest: string } {
-  const match = /^((?:if|in case of) [^:.]+:)\s*(.*)$/is.exec(text);
-  return match ? { lead: shortUnbroken(match[1]!), rest: match[2]! } : { lead: null, rest: text };
+function leadIn({ text, lead }: PrecautionaryStatement): {
+  readonly lead: string | null;
+  readonly rest: string;
+} {
+  return lead ? { lead: shortUnbroken(lead), rest: text.slice(lead.length + 1) } : { lead: null, rest: text };
 }

@@ -1,5 +1,6 @@
 import type { Element } from './nodes.ts';
 import { fill } from './sheet/fill.ts';
+import { isGhsSheet } from './sheet/ghs/sections.ts';
 import type { SheetInput } from './sheet/input.ts';
 import { dayOf, revisionOf } from './sheet/other-information.ts';
 import { sheetSections } from './sheet/sections.ts';
@@ -7,7 +8,7 @@ import type { Template } from './template.ts';
 
 export { claimFindings } from './sheet/claims.ts';
 export { sheetHtml } from './sheet/html.ts';
-export type { SheetInput } from './sheet/input.ts';
+export type { SheetInput, SheetSolution } from './sheet/input.ts';
 export { sheetJson } from './sheet/json.ts';
 export { sheetQuestions } from './sheet/open-items.ts';
 export { transportQuestions } from './sheet/transport.ts';
@@ -32,8 +33,30 @@ export interface SheetModel {
   };
 }
 
+/** Annex II, 0.2.5, has the date of compilation on the first page, of a revised sheet that of the revision. */
+function dated(input: SheetInput): string {
+  const { frame, ghs } = input.words.sheet;
+  if (!isGhsSheet(input)) return frame.date;
+  const revision = revisionOf(input);
+  return revision === null || revision === '1' ? ghs.compiledOn : ghs.revisedOn;
+}
+
+/** Items that follow each other in one numbered sub-section, together. */
+function partsOf<T extends { readonly part?: string; readonly id: string }>(
+  items: readonly T[],
+): readonly { readonly title: string | null; readonly id: string; readonly items: readonly T[] }[] {
+  const parts: { title: string | null; id: string; items: T[] }[] = [];
+  for (const item of items) {
+    const title = item.part ?? null;
+    const last = parts.at(-1);
+    if (last && last.title === title) last.items.push(item);
+    else parts.push({ title, id: `part-${item.id}`, items: [item] });
+  }
+  return parts;
+}
+
 /**
- * Fills the template of the data sheet: the sections and subheadings of 29 CFR 1910.1200(g)(2) and Appendix D.
+ * Fills the template of the data sheet: the sections and subheadings of the basis.
  * @throws TemplateError where the template asks for what is not there
  */
 export function sheetDocument(input: SheetInput, template: Template): SheetModel {
@@ -44,16 +67,19 @@ export function sheetDocument(input: SheetInput, template: Template): SheetModel
   const standing = [
     fill(frame.code, { code: record.code }),
     ...(revision ? [fill(frame.revision, { revision })] : []),
-    fill(frame.date, { date: day }),
+    fill(dated(input), { date: day }),
     fill(frame.basis, { basis: classification.basis.title }),
   ];
   const sections = sheetSections(input).map(section => ({
     ...section,
-    items: section.items.map(item => ({
-      ...item,
-      id: `item-${section.number}-${item.key}`,
-      lines: [...item.text, ...item.list, ...item.notes],
-    })),
+    head: section.head ?? `${section.number}. ${section.title}`,
+    parts: partsOf(
+      section.items.map(item => ({
+        ...item,
+        id: `item-${section.number}-${item.key}`,
+        lines: [...item.text, ...item.list, ...item.notes],
+      })),
+    ),
   }));
   const language = input.words.language === 'en' ? 'en-US' : input.words.language;
   const root = template.fill({

@@ -20,6 +20,8 @@ export type TemplateHelpers = Readonly<Record<string, (...values: never[]) => un
 const COMMON: TemplateHelpers = {
   /** The items of a list with a separator between them. */
   join: (items: readonly unknown[], separator: string) => items.join(separator),
+  /** The lines of a text. */
+  lines: (text: string) => text.split('\n'),
   /** Whether two values are the same. */
   is: (left: unknown, right: unknown) => left === right,
   /** A count from one for `@index`. */

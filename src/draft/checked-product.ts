@@ -5,6 +5,8 @@ import { type WeighOut, weighOut } from '../formula/weigh-out.ts';
 import type { Diagnostic } from '../report/diagnostic.ts';
 import { checkNames, entryNames } from './check-names.ts';
 import { checkPacks } from './check-packs.ts';
+import { marketFindings } from './market-findings.ts';
+import { type MeasuredFormula, measuredFormulas } from './measured-formulas.ts';
 import type { Product } from './open-product.ts';
 import { harmonisedTable, type Reference } from './open-reference.ts';
 
@@ -22,6 +24,8 @@ export interface CheckedProduct {
   /** Names of entries, by CAS number, where the record has another name. */
   readonly entryNames: ReadonlyMap<string, string>;
   readonly weighOut: WeighOut | null;
+  /** For each measured property, the formula that it rests on. */
+  readonly measuredOn: readonly MeasuredFormula[];
   /** Questions and warnings. */
   readonly doubts: readonly Diagnostic[];
 }
@@ -31,19 +35,22 @@ export function checkedProduct(product: Product, reference: Reference, asOf: str
   const { record, formula } = product;
   const table = harmonisedTable();
   const weighed = weighOut(record);
+  const resolved = formula.constituents.map((constituent, i) =>
+    resolve(constituent, i, reference.lookup, record.form),
+  );
   return {
     product,
-    resolved: formula.constituents.map((constituent, i) =>
-      resolve(constituent, i, reference.lookup, record.form),
-    ),
+    resolved,
     readAs: formula.constituents.flatMap(({ name, given }) =>
       (given.readAs ?? []).map(each => ({ name, ...each })),
     ),
     entryNames: entryNames(formula, table, asOf),
     weighOut: weighed,
+    measuredOn: measuredFormulas(product, resolved),
     doubts: [
       ...checkNames(record, table, asOf),
       ...checkPacks(record),
+      ...marketFindings(record),
       ...soldAsSolution(product),
       ...overfull(product, weighed),
     ],

@@ -48,7 +48,7 @@ export function classificationJson(
     signalWord: elements.signalWord,
     pictograms: elements.pictograms,
     hazardStatements: elements.hazardStatements,
-    precautionaryStatements: elements.precautionaryStatements,
+    precautionaryStatements: elements.precautionaryStatements.map(({ lead: _, ...statement }) => statement),
     supplemental: elements.supplemental,
     omitted: elements.omitted.map(each => ({ ...each, why: words.statements.why(each.why) })),
     ...(elements.missing.length > 0 && {

@@ -21,8 +21,10 @@ import { VERSION } from '../version.ts';
 import type { Words } from '../words/words.ts';
 import { type ClassifiedProduct, sheetElements } from './classified-product.ts';
 import { copyMark } from './inputs-of.ts';
+import { openFindings } from './open-findings.ts';
 import { sheetInput } from './sheet-input.ts';
 import { statementFindings } from './statement-findings.ts';
+import { useSolutions } from './use-solutions.ts';
 
 export interface SheetOptions {
   /** YYYY-MM-DD */
@@ -40,7 +42,8 @@ export interface DraftSheet {
 }
 
 /**
- * Drafts the safety data sheet (29 CFR 1910.1200(g), App. D) as tagged PDF, web page and JSON: a distribution copy,
+ * Drafts the safety data sheet (29 CFR 1910.1200(g), App. D; Regulation (EC) No 1907/2006, Annex II; GHS, Annex 4) as
+ * tagged PDF, web page and JSON: a distribution copy,
  * which discloses in text, attachment and metadata what section 3 discloses.
  * @returns errors where a required fact is missing, a trade-secret claim cannot be kept, or the fonts lack a character.
  */
@@ -57,7 +60,7 @@ export async function draftSheet(
   const input = await sheetInput({ ...product, record: complete.value }, `${date}T00:00:00Z`, words);
   const claims = claimFindings(input);
   if (hasErrors(claims)) return fail(...claims);
-  const template = await loadTemplate(readTemplate, `sheets/${reference.basis.id}.hbs`);
+  const template = await loadTemplate(readTemplate, 'sheets/sheet.hbs');
   const model = sheetDocument(input, template);
   const copy = copyMark(product, 'distribution');
   const json = `${JSON.stringify(sheetJson(input, copy), null, 2)}\n`;
@@ -82,6 +85,8 @@ export async function draftSheet(
   return succeed({ pdf, html: sheetHtml(model, copy), json, review: questions(input) }, [
     ...claims,
     ...statementFindings(record, elements, words, 'warning'),
+    ...openFindings(product, words),
+    ...useSolutions(product, reference).findings,
     ...found,
   ]);
 }

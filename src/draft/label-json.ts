@@ -2,6 +2,7 @@ import { foldOut } from '../layout/label/remedies.ts';
 import type { Stock } from '../layout/stock.ts';
 import type { Pack, ProductRecord } from '../record/product-record.ts';
 import type { LabelAudience } from './draft-label.ts';
+import type { LabelTarget } from './label-options.ts';
 import type { LabelDraft } from './try-draft-label.ts';
 
 /** What a label was asked for. */
@@ -9,20 +10,25 @@ export interface LabelRequest {
   readonly record: Pick<ProductRecord, 'name' | 'code'>;
   readonly pack: Pack;
   readonly purpose: LabelAudience;
+  readonly target: LabelTarget;
 }
 
 /**
  * The label as JSON: millimetres from the lower left corner of the trim, boxes as left, bottom, right, top.
  * @param file name of the PDF, or null where the label was refused
  */
-export function labelJson({ record, pack, purpose }: LabelRequest, draft: LabelDraft, file: string | null) {
+export function labelJson(
+  { record, pack, purpose, target }: LabelRequest,
+  draft: LabelDraft,
+  file: string | null,
+) {
   const { stock, facts, diagnostics } = draft;
   return {
     schema: 'labelwright/label/1',
     product: { name: record.name, code: record.code },
     pack: pack.id,
     purpose,
-    target: 'press',
+    target,
     file,
     die: stock && dieJson(stock),
     texts: (facts?.texts ?? []).map(({ box, ...text }) => ({ ...text, minimum: stock && least(stock), box })),

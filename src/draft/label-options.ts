@@ -1,13 +1,27 @@
+import type { OutputProfile } from '../pdf/profile.ts';
+import type { Millimetres } from '../quantity/length.ts';
+import type { LengthUnit } from '../quantity/length-text.ts';
 import type { Pack } from '../record/product-record.ts';
 
 /** Who the label is for; decides the template. */
 export type LabelAudience = 'us-workplace';
+
+/** What prints a label: a press, or the shop's own roll printer by its dots per inch. */
+export type LabelTarget = 'press' | 'printer-203' | 'printer-300' | 'printer-600';
 
 export interface LabelOptions {
   readonly pack: Pack;
   readonly audience: LabelAudience;
   /** The regulated panel alone, to drop into artwork. */
   readonly only?: 'precautions';
+  /** Size of that panel; that of the label where it is left out. */
+  readonly size?: { readonly width: Millimetres; readonly height: Millimetres; readonly unit: LengthUnit };
+  /** ICC profile of the press and its printing condition: the file is then built to PDF/X-4. */
+  readonly output?: OutputProfile;
+  /** What prints it; default the press. */
+  readonly target?: LabelTarget;
+  /** Crop marks and a line on the job outside the bleed; a press alone has them. */
+  readonly marks?: boolean;
   /** YYYY-MM-DD */
   readonly date: string;
 }

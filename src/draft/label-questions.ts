@@ -18,7 +18,10 @@ export interface LabelQuestions {
 export function labelQuestions(product: Product, reference: Reference, words: Words): LabelQuestions {
   const { record, elements } = classifyProduct(product, reference);
   return {
-    open: words.statements.conditionals(elements.conditional),
+    open: [
+      ...words.statements.conditionals(elements.conditional),
+      ...words.statements.proposed(elements.proposed),
+    ],
     findings: [
       ...statementFindings(record, elements, words, 'warning'),
       ...claimFindings(record, elements, words),

@@ -11,13 +11,14 @@ import { askedRows } from './asked-rows.ts';
 import { classificationJson } from './classification-json.ts';
 import type { ClassifiedProduct } from './classified-product.ts';
 import { draftLabel } from './draft-label.ts';
-import { draftSheet } from './draft-sheet.ts';
 import { draftTransport } from './draft-transport.ts';
 import { copyMark } from './inputs-of.ts';
+import { marketSheets, sheetFiles } from './market-sheets.ts';
 import { reviewPoints } from './review-points.ts';
 import { shipJson } from './ship-json.ts';
 import { supplierQuestions } from './supplier-questions.ts';
 
+import { useSolutions } from './use-solutions.ts';
 import { workSheetMarkdown } from './work-sheet.ts';
 
 /** A file of the packet with what it is. */
@@ -32,7 +33,7 @@ export interface Packet {
   readonly files: readonly PacketFile[];
   /** What a reviewer must look at. */
   readonly review: readonly string[];
-  /** Labels that do not fit or lack a fact, with the reason; the rest of the packet stands without them. */
+  /** Labels and sheets that do not fit or lack a fact, with the reason; the rest of the packet stands without them. */
   readonly missing: readonly { readonly name: string; readonly reason: string }[];
   /** Whether there is no packet at all: the data sheet cannot be made. */
   readonly refused: boolean;
@@ -41,7 +42,7 @@ export interface Packet {
 }
 
 /**
- * Everything for one product: labels of all packs, data sheet, classification, work sheet, transport of the first
+ * Everything for one product: labels of all packs, data sheets of its markets, classification, work sheet, transport of the first
  * pack and an index page. A label
  * that cannot be made does not stop the rest.
  * @param date YYYY-MM-DD
@@ -70,24 +71,11 @@ export async function makePacket(
       });
     else missing.push({ name, reason: firstError(label.diagnostics) });
   }
-  const sheet = await draftSheet(product, { date, paper: 'letter' }, fonts, words);
-  diagnostics.push(...sheet.diagnostics);
-  if (sheet.ok) {
-    files.push(
-      {
-        name: 'sds.pdf',
-        what: 'safety data sheet, 16 sections',
-        kind: 'distribution',
-        bytes: sheet.value.pdf,
-      },
-      {
-        name: 'sds.html',
-        what: 'safety data sheet as a web page',
-        kind: 'distribution',
-        bytes: sheet.value.html,
-      },
-      { name: 'sds.json', what: 'safety data sheet as data', kind: 'distribution', bytes: sheet.value.json },
-    );
+  const sheets = await marketSheets(product, date, fonts, words);
+  for (const { basis, name, sheet } of sheets) {
+    diagnostics.push(...sheet.diagnostics);
+    if (sheet.ok) files.push(...sheetFiles(sheet.value, basis));
+    else missing.push({ name, reason: firstError(sheet.diagnostics) });
   }
   files.push(
     {
@@ -100,7 +88,7 @@ export async function makePacket(
       name: 'work-sheet.md',
       what: 'work sheet: every class worked as on paper',
       kind: 'review',
-      bytes: `${copyComment(review)}\n${workSheetMarkdown({ record, formula, classification, elements, words })}`,
+      bytes: `${copyComment(review)}\n${workSheetMarkdown({ record, formula, classification, elements, solutions: useSolutions(product, product.reference).solutions, words })}`,
     },
   );
   const [pack] = record.packs;
@@ -111,13 +99,16 @@ export async function makePacket(
       kind: 'review',
       bytes: jsonCopy(shipJson(record, pack.id, date, draftTransport(product, pack)), review),
     });
-  const points = [...(sheet.ok ? sheet.value.review : []), ...reviewPoints(product, words)];
+  const points = [
+    ...new Set(sheets.flatMap(({ sheet }) => (sheet.ok ? sheet.value.review : []))),
+    ...reviewPoints(product, words),
+  ];
   const found = [...new Map(diagnostics.map(each => [JSON.stringify(each), each])).values()];
   const index = await indexPage(product, files, points, found, date, review, words);
   return {
     files: [...files, { name: 'index.html', what: 'index of this packet', kind: 'review', bytes: index }],
     missing,
-    refused: !sheet.ok,
+    refused: sheets.every(({ sheet }) => !sheet.ok),
     review: points,
     diagnostics: found,
   };

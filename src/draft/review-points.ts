@@ -14,12 +14,16 @@ export function reviewPoints(
   const evidence = classification.hazards.filter(({ calculated }) => calculated).map(({ code }) => code);
   const { review, statements: told } = words;
   return [
-    ...classification.warnings.map(warning => words.warning(warning, telling)),
+    ...classification.warnings
+      // A line that is still a proposal says it by itself.
+      .filter(({ id }) => id !== 'reactive-alone' || elements.proposed.length === 0)
+      .map(warning => words.warning(warning, telling)),
     ...(unread.length > 0 ? [review.undecided(unread)] : []),
     ...(evidence.length > 0 ? [review.byEvidence(evidence)] : []),
     ...record.choices.map(({ reading, take, reason }) => review.choice(reading, take, reason)),
     ...elements.missing.map(({ what, why }) => `${what}: ${told.why(why)}`),
     ...told.conditionals(elements.conditional),
+    ...told.proposed(elements.proposed),
     ...told.combined(elements.precautionaryStatements),
     ...words.purposes(labelPurposes(record.soldTo, classification.hazards.length > 0)),
     ...(record.soldTo?.users.includes('consumers')

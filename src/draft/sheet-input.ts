@@ -1,6 +1,6 @@
 import type { Classification } from '../classify/classification.ts';
 import { classify } from '../classify/engine.ts';
-import type { SheetInput } from '../document/sheet.ts';
+import type { SheetInput, SheetSolution } from '../document/sheet.ts';
 import { readPackageFile } from '../environment/package-files.ts';
 import type { CompleteRecord } from '../record/product-record.ts';
 import { environmentalBasis } from '../reference/basis.ts';
@@ -11,6 +11,8 @@ import type { Words } from '../words/words.ts';
 import { type ClassifiedProduct, sheetElements } from './classified-product.ts';
 import { draftTransport } from './draft-transport.ts';
 import { openReference } from './open-reference.ts';
+import { sheetFacts } from './sheet-facts.ts';
+import { useSolutions } from './use-solutions.ts';
 
 /**
  * What a safety data sheet is made of: the product with the lists that its sections are looked up in.
@@ -40,7 +42,9 @@ export async function sheetInput(
       readPackageFile('hazard-data', 'regulatory', 'prop65.tsv'),
     ),
     transport: sheetTransport(product),
+    solutions: sheetSolutions(product),
     thresholds: reference.basis,
+    ...sheetFacts(product),
     date,
     revision: record.revision,
     draft: true,
@@ -66,3 +70,14 @@ export const sheetTransport = (product: ClassifiedProduct): SheetInput['transpor
         answer: draftTransport(product, pack),
       }))
     : [{ pack: null, answer: draftTransport(product, null) }];
+
+/** What the user holds after dilution. */
+const sheetSolutions = (product: ClassifiedProduct): readonly SheetSolution[] =>
+  useSolutions(product, product.reference).solutions.map(({ packs, dilution, solution }) => ({
+    packs,
+    ratio: dilution.written,
+    with: dilution.with,
+    use: dilution.use,
+    classification: solution.classification,
+    elements: sheetElements(solution),
+  }));

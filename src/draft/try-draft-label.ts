@@ -1,27 +1,40 @@
 import { labelDocument } from '../document/label.ts';
 import { loadTemplate } from '../document/template.ts';
 import { readTemplate } from '../environment/package-files.ts';
+import { openOnDocuments } from '../labelling/open-on-documents.ts';
+import type { PagedDocument } from '../layout/frame.ts';
+import type { Area } from '../layout/label/box.ts';
 import { type LabelFacts, labelFacts } from '../layout/label/facts.ts';
 import { tryLabel } from '../layout/label/layout-label.ts';
 import type { Remedies } from '../layout/label/remedies.ts';
 import { loadPressProfile, type Stock } from '../layout/stock.ts';
+import { CODER_INK } from '../pdf/ink.ts';
+import { DEFAULT_DIE } from '../pdf/profile.ts';
 import { writePdf } from '../pdf/write.ts';
 import { preflight } from '../preflight/preflight.ts';
 import { completeRecord } from '../record/complete.ts';
+import type { Pack, ProductRecord } from '../record/product-record.ts';
 import { type Diagnostic, hasErrors } from '../report/diagnostic.ts';
 import type { FontLibrary } from '../text/glyph-run.ts';
 import { VERSION } from '../version.ts';
 import type { Words } from '../words/words.ts';
+import { brandLook } from './brand-look.ts';
 import { packNumberDoubts } from './check-packs.ts';
 import { claimFindings } from './claim-findings.ts';
 import type { ClassifiedProduct } from './classified-product.ts';
 import { copyMark } from './inputs-of.ts';
 import type { LabelOptions } from './label-options.ts';
+import { cutOf, labelPreflight, labelStock, type PackDie } from './label-stock.ts';
+import { openFindings } from './open-findings.ts';
 import { statementFindings } from './statement-findings.ts';
 
 /** A label drafted, or what would let it be. */
 export interface LabelDraft {
   readonly bytes: Uint8Array | null;
+  /** The page as it was laid out, for pictures and sheets of it. */
+  readonly document: PagedDocument | null;
+  /** Places of the sections on it. */
+  readonly areas: readonly Area[];
   /** What stands on it and where. */
   readonly facts: LabelFacts | null;
   readonly stock: Stock | null;
@@ -32,29 +45,59 @@ export interface LabelDraft {
 
 const refused = (diagnostics: readonly Diagnostic[]): LabelDraft => ({
   bytes: null,
+  document: null,
+  areas: [],
   facts: null,
   stock: null,
   remedies: null,
   diagnostics,
 });
 
+/** The die of the label, or the bare size of the panel alone: it is placed in artwork, and so has square corners. */
+function dieOf({ pack, only, size }: LabelOptions): PackDie | null {
+  if (only && size) return { ...size, cornerRadius: 0 };
+  if (only && pack.label) {
+    const { width, height, unit, panels } = pack.label;
+    return { width: width / panels, height, unit, cornerRadius: 0 };
+  }
+  return pack.label;
+}
+
+/** Artwork of the record is never dropped in silence. */
+const artworkFindings = ({ copy }: ProductRecord, pack: Pack): readonly Diagnostic[] =>
+  copy.artwork
+    ? [
+        {
+          code: 'artwork-not-placed',
+          severity: 'warning',
+          message: `the artwork ${copy.artwork.file} is not placed under the label`,
+          hint: 'make the regulated panel by itself with --only precautions --size, and place it in the artwork',
+          path: 'copy.artwork',
+          at: pack.at,
+        },
+      ]
+    : [];
+
 /** As `draftLabel`, with what stands on the label and where, or the dies that would hold it. */
 export async function tryDraftLabel(
   product: ClassifiedProduct,
-  { pack, audience, only, date }: LabelOptions,
+  options: LabelOptions,
   fonts: FontLibrary,
   words: Words,
 ): Promise<LabelDraft> {
   const { record, elements } = product;
+  const { pack, audience, only, date, output, target = 'press', marks = false } = options;
   const complete = completeRecord(record);
   if (!complete.ok) return refused(complete.diagnostics);
   const stated = [
     ...statementFindings(record, elements, words, 'error'),
     ...claimFindings(record, elements, words),
+    ...openFindings(product, words),
     ...packNumberDoubts(record, pack),
   ];
   if (hasErrors(stated)) return refused(stated);
-  if (!pack.label)
+  const stockDie = dieOf(options);
+  if (!stockDie)
     return refused([
       {
         code: 'die-missing',
@@ -69,27 +112,60 @@ export async function tryDraftLabel(
   const template = await loadTemplate(readTemplate, `labels/${audience}.hbs`);
   const instant = `${date}T00:00:00Z`;
   const model = labelDocument(
-    { record: complete.value, pack, elements, draft: true, date: instant, only },
+    {
+      record: complete.value,
+      pack,
+      elements,
+      draft: true,
+      dilutions: (pack.dilutions ?? []).map(words.dilution),
+      notices: words.draftNotices(openOnDocuments(product.classification)),
+      date: instant,
+      only,
+    },
     template,
   );
-  const { unit, ...die } = pack.label;
-  const stock: Stock = { die, profile: profile.value, unit };
+  const { maker } = complete.value;
+  const die = cutOf(maker.press);
+  const dieInk = die.ink ?? DEFAULT_DIE.ink;
+  const onPress = target === 'press';
+  const look = only || !onPress ? null : brandLook(maker, profile.value, { file: record.file });
+  const said = [...stated, ...(look?.findings ?? []), ...artworkFindings(record, pack)];
+  if (hasErrors(said)) return refused(said);
+  const jobLine = (made: Stock) =>
+    words.jobLine(made, model.title, [dieInk, ...(model.panel ? [] : [CODER_INK])]);
+  const stock: Stock = {
+    ...labelStock(stockDie, profile.value, maker.press, { target, jobLine: marks && !only ? jobLine : null }),
+    ...(look?.layout && { brand: look.layout }),
+  };
   const { layout, remedies, diagnostics } = await tryLabel(model, fonts, stock);
   const findings = diagnostics.map(finding => ({ ...finding, at: finding.at ?? pack.at }));
-  if (!layout) return { ...refused([...stated, ...findings]), stock, remedies };
-  const bytes = await writePdf(layout.document, fonts, {
-    kind: 'label',
-    version: VERSION,
-    copy: copyMark(product, 'distribution'),
-  });
-  const { safeZone, xHeight, pictogram } = stock.profile;
+  if (!layout) return { ...refused([...said, ...findings]), stock, remedies };
+  const common = { version: VERSION, copy: copyMark(product, 'distribution') };
+  const brand = look?.ink && { brand: look.ink };
+  const bytes = await writePdf(
+    layout.document,
+    fonts,
+    onPress
+      ? { ...common, kind: 'label', die, ...(output && { iccProfile: output }), ...brand }
+      : { ...common, kind: 'printer' },
+  );
   const found = await preflight(bytes, {
-    kind: 'label',
-    dieInk: model.panel ? undefined : 'CutContour',
-    geometry: { safe: safeZone.value, xHeight: xHeight.minimum, pictogramSide: pictogram.minimumSide },
+    ...labelPreflight(stock, model.panel ? undefined : dieInk, output !== undefined),
+    ...brand,
   });
   if (hasErrors(found))
     throw new Error(`preflight of the label: ${found.map(({ message }) => message).join('; ')}`);
   const facts = labelFacts(model, layout, stock, fonts);
-  return { bytes, facts, stock, remedies: null, diagnostics: [...stated, ...findings, ...found] };
+  const { barCode, barCodeFacts } = layout;
+  const told = words.barCodeSize(barCodeFacts, barCode?.symbol.spec.name ?? '', stock.unit ?? 'mm');
+  const { document, areas } = layout;
+  return {
+    bytes,
+    document,
+    areas,
+    facts,
+    stock,
+    remedies: null,
+    diagnostics: [...said, ...findings, ...told, ...found],
+  };
 }

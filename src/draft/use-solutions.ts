@@ -1,10 +1,17 @@
 import { dilute } from '../formula/dilute.ts';
 import { isWater, waterDensity } from '../formula/water.ts';
+import type { Properties } from '../record/product-record.ts';
 import type { Dilution } from '../record/record-blocks.ts';
 import type { Diagnostic } from '../report/diagnostic.ts';
 import { type ClassifiedProduct, classifyProduct } from './classified-product.ts';
 import type { Product } from './open-product.ts';
 import type { Reference } from './open-reference.ts';
+
+/** Of what was measured on the concentrate, what water cannot change: it gives no flash point to what has none. */
+const heldByWater = ({ flashPoint }: Properties): Properties => ({
+  ...(flashPoint?.value.kind === 'none' && { flashPoint }),
+  other: {},
+});
 
 /** What the user holds after dilution, classified like a product. */
 export interface UseSolution {
@@ -18,11 +25,13 @@ export interface UseSolution {
  * The use solutions of a product's packs, each classified from its ingredients: hazards of foreseeable use (29 CFR
  * 1910.1200(d)(1)(ii)). Parts are by volume, so the density of the product is needed; what was measured or tested on the
  * concentrate does not hold for the solution and is left out.
+ * @param asked further dilutions, of no pack.
  * @returns findings for those that cannot be reckoned.
  */
 export function useSolutions(
   { record, formula, sources }: Product,
   reference: Reference,
+  asked: readonly Dilution[] = [],
 ): { readonly solutions: readonly UseSolution[]; readonly findings: readonly Diagnostic[] } {
   const findings: Diagnostic[] = [];
   const found = new Map<string, { packs: string[]; dilution: Dilution }>();
@@ -33,6 +42,10 @@ export function useSolutions(
       if (known) known.packs.push(id);
       else found.set(key, { packs: [id], dilution });
     }
+  for (const dilution of asked) {
+    const key = `${dilution.with} ${dilution.written} ${dilution.use ?? ''}`;
+    if (!found.has(key)) found.set(key, { packs: [], dilution });
+  }
   const density = record.properties.density?.value;
   const solutions = [...found.values()].flatMap(({ packs, dilution }): UseSolution[] => {
     const { at } = dilution;
@@ -53,7 +66,7 @@ export function useSolutions(
     const product = dilution.product.exact.mul(density.exact);
     const share = product.div(product.add(dilution.diluent.exact.mul(waterDensity.exact)));
     const diluted: Product = {
-      record: { ...record, form: 'liquid', properties: { other: {} }, evidence: [] },
+      record: { ...record, form: 'liquid', properties: heldByWater(record.properties), evidence: [] },
       formula: dilute(formula, share),
       sources,
     };

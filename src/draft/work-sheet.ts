@@ -11,6 +11,7 @@ import type { RangeEnd, Telling, Words } from '../words/words.ts';
 import { answerOf } from './answer.ts';
 import { askedRows } from './asked-rows.ts';
 import { supplierQuestions } from './supplier-questions.ts';
+import type { UseSolution } from './use-solutions.ts';
 
 /** What a work sheet is made of. */
 export interface WorkSheet {
@@ -19,6 +20,8 @@ export interface WorkSheet {
   readonly formula?: Pick<Formula, 'constituents'>;
   readonly classification: Classification;
   readonly elements: LabelElements;
+  /** What the user holds after dilution. */
+  readonly solutions?: readonly UseSolution[];
   readonly words: Words;
 }
 
@@ -137,6 +140,13 @@ function workedBlocks(sheet: WorkSheet): Block[] {
       ...elements.precautionaryStatements.map(({ code, text }) => [code, text]),
       ...elements.supplemental.map(({ code, text }) => [code, text]),
     ],
+    solutions: (sheet.solutions ?? []).map(({ packs, dilution, solution }) => [
+      `${dilution.written} (${dilution.with})`,
+      [dilution.use, ...packs].filter(Boolean).join(', '),
+      solution.elements.signalWord ?? labels.none,
+      solution.classification.hazards.map(({ code }) => code).join(', ') || words.outcomes['not-classified']!,
+      openClasses(solution.classification),
+    ]),
     warnings: warnings.map(warning => [
       warning.id,
       words.warning(warning, telling),
@@ -158,6 +168,12 @@ function workedBlocks(sheet: WorkSheet): Block[] {
     .map(([block, { title, head }]) => ({ title, head, rows: rows[block as keyof typeof rows] }))
     .filter(block => block.rows.length > 0);
 }
+
+/** Classes that are not decided, once each. */
+const openClasses = ({ otherClasses }: Classification): string => {
+  const open = otherClasses.filter(({ outcome }) => outcome === 'insufficient-data');
+  return [...new Set(open.map(({ class: name }) => name))].join(', ');
+};
 
 const heading = ({ record, classification: { basis }, words }: WorkSheet): [string, string] => [
   `${record.name} (${record.code})`,

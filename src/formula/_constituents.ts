@@ -74,6 +74,7 @@ const joined = (a: TradeSecret | null, b: TradeSecret | null): TradeSecret | nul
         identity: a.identity || b.identity,
         percent: a.percent || b.percent,
         shownAs: a.shownAs ?? b.shownAs,
+        alternativeName: a.alternativeName ?? b.alternativeName ?? null,
       }
     : (a ?? b);
 

@@ -2,6 +2,7 @@ import * as z from 'zod/mini';
 import { allocation } from './data/allocation.ts';
 import { duties } from './data/duties.ts';
 import { labels } from './data/labels.ts';
+import { numberedSheets } from './data/numbered-sheets.ts';
 import { reactivity } from './data/reactivity.ts';
 import { readingsOfAppendixC } from './data/readings-of-appendix-c.ts';
 import { regulatory } from './data/regulatory.ts';
@@ -22,6 +23,7 @@ const schemas: Readonly<Record<string, z.core.$ZodType>> = {
   ...readingsOfAppendixC,
   ...regulatory,
   ...sheets,
+  ...numberedSheets,
   ...sources,
   ...statements,
   ...substancesAndClasses,

@@ -40,6 +40,7 @@ export function labelElements(
       ...pictograms.omitted,
       ...hazards.omitted,
       ...precautions.omitted,
+      ...supplemental.omitted,
     ]),
     missing: distinct([
       ...hidden.missing,
@@ -48,6 +49,7 @@ export function labelElements(
       ...supplemental.missing,
     ]),
     conditional: precautions.conditional,
+    proposed: supplemental.proposed,
   };
   return { ...elements, unused: unusedSettings(elements, labelData, product) };
 }

@@ -11,6 +11,8 @@ export type PrecautionGroup = 'general' | 'prevention' | 'response' | 'storage' 
 
 export interface PrecautionaryStatement extends Statement {
   readonly group: PrecautionGroup;
+  /** Condition with which the text begins, up to its colon: `If in eyes:`; absent where it has none. */
+  readonly lead?: string;
   /** Set where no revision prints these codes together: the paragraph under which they are combined here. */
   readonly combinedUnder?: string;
 }
@@ -32,6 +34,11 @@ export type PictogramCode =
 export interface Omission {
   readonly what: string;
   readonly why: OmissionReason;
+  readonly cite: string;
+}
+
+/** A line that no law prescribes, proposed for the label until the record keeps it or leaves it out. */
+export interface Proposed extends Statement {
   readonly cite: string;
 }
 
@@ -67,5 +74,7 @@ export interface LabelElements {
   readonly missing: readonly Omission[];
   /** Statements that stand because a condition of use is unknown. */
   readonly conditional: readonly Conditional[];
+  /** Lines on the label that nobody has yet kept or left out. */
+  readonly proposed: readonly Proposed[];
   readonly unused: readonly Unused[];
 }

@@ -1,17 +1,24 @@
 import type { Classification } from '../classify/classification.ts';
 import type { LabelData } from '../reference/label-data/load-label-data.ts';
-import type { Omission, Statement } from './label-elements.ts';
+import type { Omission, Proposed, Statement } from './label-elements.ts';
 import type { LabelledProduct } from './labelled-product.ts';
+import { notToMix } from './not-to-mix.ts';
 import { givenWords } from './precautions/given-words.ts';
 import { fillStatement } from './statement-text.ts';
 
-/** Supplemental statements that the composition decides and that the record adds, each once, then the share of unknown acute toxicity (C.3.3; CLP Annex I 3.1.3.6.2.2)
+/** Supplemental statements that the composition decides and that the record adds, each once, then what the product must not be mixed with, the share of unknown acute toxicity (C.3.3; CLP Annex I 3.1.3.6.2.2)
  * and of unknown aquatic hazards. */
 export function supplementalOf(
   classification: Classification,
   labelData: LabelData,
-  { form, supplementalCodes = [], add = [], words = {} }: LabelledProduct,
-): { readonly supplemental: readonly Statement[]; readonly missing: readonly Omission[] } {
+  product: LabelledProduct,
+): {
+  readonly supplemental: readonly Statement[];
+  readonly missing: readonly Omission[];
+  readonly proposed: readonly Proposed[];
+  readonly omitted: readonly Omission[];
+} {
+  const { form, supplementalCodes = [], add = [], words = {} } = product;
   const { statements } = labelData;
   const missing: Omission[] = [];
   const added = add.filter(code => !code.startsWith('P')).map(code => ({ code, fields: undefined }));
@@ -31,14 +38,19 @@ export function supplementalOf(
     missing.push({ what: code, why, cite: statements.instrument });
     return [];
   });
+  const codes = called.map(({ code }) => code);
+  const { lines, proposed, omitted } = notToMix(classification, labelData.rules, product, codes);
   const once = new Map(filledIn.map(statement => [statement.text, statement]));
   return {
     supplemental: [
       ...once.values(),
+      ...lines,
       ...unknownToxicity(classification, labelData),
       ...unknownAquatic(classification, labelData),
     ],
     missing,
+    proposed,
+    omitted,
   };
 }
 

@@ -2,13 +2,16 @@ import type { Millimetres, Points } from '../quantity/length.ts';
 import type { GlyphRun } from '../text/glyph-run.ts';
 
 /**
- * Inks that a page may use; `die` is the spot colour of the cut line, `grey` a tint of black dark enough for text,
- * `tint` one light enough for a ground behind text.
+ * Inks that a page may use; `die` is the spot colour of the cut line, `coder` that of the window of a coder, `grey` a tint of black dark enough for text,
+ * `tint` one light enough for a ground behind text, `brand` the maker's color.
  */
-export type Ink = 'black' | 'red' | 'white' | 'die' | 'grey' | 'tint';
+export type Ink = 'black' | 'red' | 'white' | 'die' | 'coder' | 'grey' | 'tint' | 'brand';
 
-/** Layer on which an item lies: artwork, the notice that a label is a draft, or the non-printing cut line. */
-export type LayerName = 'artwork' | 'draft' | 'die';
+/**
+ * Layer on which an item lies: artwork, the notice that a label is a draft, the mark for the eye of the labeler, the
+ * window of its coder, or the non-printing cut line.
+ */
+export type LayerName = 'artwork' | 'draft' | 'eye-mark' | 'coder' | 'die';
 
 /** Why an item carries no meaning for a reader of the tags. */
 export type ArtifactKind = 'layout' | 'header' | 'footer' | 'background';
@@ -22,6 +25,7 @@ export interface Tag {
     | 'H2'
     | 'H3'
     | 'H4'
+    | 'H5'
     | 'P'
     | 'L'
     | 'LI'

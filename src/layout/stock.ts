@@ -35,6 +35,8 @@ const schema = z.strictObject({
   }),
   barCode: z.strictObject({ environment: z.enum(['retail', 'general-distribution']), source: text }),
   lotWindow: z.strictObject({ minimum: size, largest: size, source: text }),
+  inkLimit: z.strictObject({ value: length, source: text }),
+  taper: z.strictObject({ most: allowance, source: text }),
   rule: z.strictObject({ thin: length, heavy: length, source: text }),
 });
 
@@ -63,7 +65,13 @@ export interface PressProfile {
   };
   readonly barCode: Sourced & { readonly environment: 'retail' | 'general-distribution' };
   readonly lotWindow: Sourced & { readonly minimum: Size; readonly largest: Size };
+  /** Most ink on one place, in percent of all inks together. */
+  readonly inkLimit: Sourced & { readonly value: number };
+  /** By how much the places of the upper and lower edge of a straight label may differ in length. */
+  readonly taper: Sourced & { readonly most: number };
   readonly rule: Sourced & { readonly thin: number; readonly heavy: number };
+  /** Dots per inch of a printer with black alone, on whose dots everything is laid; a press has none. */
+  readonly dpi?: number;
 }
 
 interface Size {
@@ -77,6 +85,29 @@ export interface Stock {
   readonly profile: PressProfile;
   /** In which people gave the size of the die; advice comes back in it. Default mm. */
   readonly unit?: LengthUnit;
+  /** The head of the label is a band in the maker's color, and its words in this ink. */
+  readonly brand?: { readonly words: 'black' | 'white' };
+  /** Red frames that the stock brings with it, where it is not printed by a press. */
+  readonly redFrames?: readonly RedFrame[];
+  /** Solid mark that the eye of the labeler looks for, from the lower left corner of the label. */
+  readonly eyeMark?: {
+    readonly left: number;
+    readonly bottom: number;
+    readonly width: number;
+    readonly height: number;
+  };
+  /** A line on the job, to be set with crop marks outside the bleed; left out, there are no marks. */
+  readonly jobLine?: string;
+}
+
+/** A preprinted red square set at a point, in millimetres from the lower left corner of the label. */
+export interface RedFrame {
+  /** To its left corner. */
+  readonly left: number;
+  /** To its lower corner. */
+  readonly bottom: number;
+  /** Outer side of the square, not between its corners. */
+  readonly side: number;
 }
 
 /** Validates a press profile; a wrong one is a finding, not a defect. */

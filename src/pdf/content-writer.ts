@@ -67,7 +67,7 @@ export class ContentWriter {
   }
 
   #ink(use: 'fill' | 'stroke', ink: Ink): void {
-    this.#set(use, inkOperators(this.#profile.kind, ink)[use]);
+    this.#set(use, inkOperators(this.#profile, ink)[use]);
   }
 
   texts(items: readonly TextItem[], spaced: ReadonlySet<TextItem>): void {
@@ -89,9 +89,9 @@ export class ContentWriter {
   path(item: PathItem): void {
     const { fill, stroke, strokeWidth = 0 } = item;
     if (!fill && !stroke) throw new Error('a path is neither filled nor stroked');
-    if (fill === 'die') throw new Error('the cut line is stroked, never filled');
+    if (fill === 'die' || fill === 'coder') throw new Error('a technical line is stroked, never filled');
     const rule = stroke === 'black' && !fill && strokeWidth <= this.#limits().stroke;
-    this.#overprint(stroke === 'die' || rule);
+    this.#overprint(stroke === 'die' || stroke === 'coder' || rule);
     if (fill) this.#ink('fill', fill);
     if (stroke) {
       this.#ink('stroke', stroke);

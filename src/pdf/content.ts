@@ -1,7 +1,7 @@
-import type { ArtifactKind, Frame, FrameItem, PathItem, Tag, TextItem } from '../layout/frame.ts';
+import type { ArtifactKind, Frame, FrameItem, LayerName, PathItem, Tag, TextItem } from '../layout/frame.ts';
 import { type Box, ContentWriter } from './content-writer.ts';
 import type { EmbeddedFonts } from './font.ts';
-import { DIE_LAYER, DRAFT_LAYER } from './layer.ts';
+import { CODER_LAYER, DIE_LAYER, DRAFT_LAYER, EYE_MARK_LAYER } from './layer.ts';
 import type { PdfProfile } from './profile.ts';
 
 /** One stretch of tagged content on a page. */
@@ -31,6 +31,15 @@ const PRODUCTION_AID = '<</Type /Page>>';
 
 // After these a line may end inside a word or a code, where no space belongs.
 const JOINING_END = /[-/+–—\s]$/u;
+
+const TECHNICAL = { die: 'cut-line', coder: 'coder-window' } as const;
+
+const LAYERS: Readonly<Partial<Record<LayerName, string>>> = {
+  die: DIE_LAYER,
+  draft: DRAFT_LAYER,
+  'eye-mark': EYE_MARK_LAYER,
+  coder: CODER_LAYER,
+};
 
 /** Neighbours that share tag, layer and kind of artifact. */
 const grouped = (items: readonly FrameItem[]): FrameItem[][] => {
@@ -69,8 +78,11 @@ export const pageContent = (
   for (const { kind, layer, ...item } of frame.items) {
     const inks =
       kind === 'text' ? [(item as TextItem).ink] : [(item as PathItem).fill, (item as PathItem).stroke];
-    if (inks.includes('die') !== (layer === 'die'))
-      throw new Error('the cut-line ink belongs on the cut-line layer, and nothing else does');
+    for (const technical of ['die', 'coder'] as const)
+      if (inks.includes(technical) !== (layer === technical))
+        throw new Error(
+          `the ${TECHNICAL[technical]} ink belongs on the ${TECHNICAL[technical]} layer, and nothing else does`,
+        );
   }
   const writer = new ContentWriter(frame, profile, fonts);
   const artwork = frame.items.filter(({ layer }) => layer !== 'die');
@@ -86,9 +98,10 @@ export const pageContent = (
       marks.push({ tag, page, id: marks.length, text: text.join(''), box: writer.box(group) });
       writer.put(`/${tag.type} <</MCID ${marks.length - 1}>> BDC`);
     } else {
-      writer.put(`/Artifact ${layer === 'die' ? PRODUCTION_AID : ARTIFACT[tag]} BDC`);
+      writer.put(`/Artifact ${layer === 'die' || layer === 'coder' ? PRODUCTION_AID : ARTIFACT[tag]} BDC`);
     }
-    const onLayer = layer === 'die' ? DIE_LAYER : layer === 'draft' ? DRAFT_LAYER : null;
+    // A printer with black alone has no layers: what lies on one is printed.
+    const onLayer = (layer && profile.kind === 'label' && LAYERS[layer]) || null;
     if (onLayer) writer.put(`/OC /${onLayer} BDC`);
     let texts: TextItem[] = [];
     const flush = () => {

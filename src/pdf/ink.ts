@@ -1,6 +1,9 @@
 import { type PDFContext, PDFName, type PDFRef } from 'pdf-lib';
 import type { Ink } from '../layout/frame.ts';
-import { DEFAULT_DIE, type PdfProfile } from './profile.ts';
+import { type BrandInk, DEFAULT_DIE, type PdfProfile } from './profile.ts';
+
+/** Inks of layers that a press uses and does not print. */
+type TechnicalInk = 'die' | 'coder';
 
 /** Operators that set an ink for filling and for stroking. */
 interface InkOperators {
@@ -14,7 +17,7 @@ const process = (components: string, fill: string): InkOperators => ({
 });
 
 // Press: black alone for text and bars, red as a build of two inks, white as bare ground.
-const PRESS: Readonly<Record<Exclude<Ink, 'die'>, InkOperators>> = {
+const PRESS: Readonly<Record<Exclude<Ink, TechnicalInk | 'brand'>, InkOperators>> = {
   black: process('0 0 0 1', 'k'),
   grey: process('0 0 0 0.6', 'k'),
   tint: process('0 0 0 0.1', 'k'),
@@ -22,7 +25,7 @@ const PRESS: Readonly<Record<Exclude<Ink, 'die'>, InkOperators>> = {
   red: process('0 1 1 0', 'k'),
 };
 
-const SCREEN: Readonly<Record<Exclude<Ink, 'die'>, InkOperators>> = {
+const SCREEN: Readonly<Record<Exclude<Ink, TechnicalInk | 'brand'>, InkOperators>> = {
   black: process('0', 'g'),
   grey: process('0.4', 'g'),
   tint: process('0.9', 'g'),
@@ -37,32 +40,62 @@ const PRINTER: Readonly<Partial<Record<Ink, InkOperators>>> = {
 };
 
 export const DIE_SPACE = 'CSdie';
-const DIE: InkOperators = { fill: `/${DIE_SPACE} cs 1 scn`, stroke: `/${DIE_SPACE} CS 1 SCN` };
+export const CODER_SPACE = 'CScoder';
+/** Name of the spot ink of the window of a coder. */
+export const CODER_INK = 'CoderWindow';
+const spot = (space: string): InkOperators => ({ fill: `/${space} cs 1 scn`, stroke: `/${space} CS 1 SCN` });
+const TECHNICAL: Readonly<Record<TechnicalInk, InkOperators>> = {
+  die: spot(DIE_SPACE),
+  coder: spot(CODER_SPACE),
+};
+
+export const BRAND_SPACE = 'CSbrand';
+
+const brandOperators = (profile: PdfProfile): InkOperators => {
+  const brand = profile.kind === 'label' ? profile.brand : undefined;
+  if (!brand) throw new Error('the document has no brand color');
+  if (brand.spot === undefined) return process(parts(brand).join(' '), 'k');
+  return { fill: `/${BRAND_SPACE} cs 1 scn`, stroke: `/${BRAND_SPACE} CS 1 SCN` };
+};
+
+/** Process parts of 0 to 1. */
+const parts = ({ cmyk }: BrandInk): readonly number[] => cmyk.map(part => Number((part / 100).toFixed(4)));
 
 /**
  * The operators of an ink.
- * @throws Error for the cut-line ink on a data sheet, and for all but black and white on a printer
+ * @throws Error for the cut-line ink on a data sheet, for all but black and white on a printer, and for a brand color
+ * that the profile lacks
  */
-export const inkOperators = (kind: PdfProfile['kind'], ink: Ink): InkOperators => {
+export const inkOperators = (profile: PdfProfile, ink: Ink): InkOperators => {
+  const { kind } = profile;
   if (kind === 'printer') {
     const operators = PRINTER[ink];
     if (!operators) throw new Error(`a printer with black alone has no ink "${ink}"`);
     return operators;
   }
-  if (ink !== 'die') return (kind === 'label' ? PRESS : SCREEN)[ink];
+  if (ink === 'brand') return brandOperators(profile);
+  if (ink !== 'die' && ink !== 'coder') return (kind === 'label' ? PRESS : SCREEN)[ink];
   if (kind === 'sheet') throw new Error('a data sheet has no cut line');
-  return DIE;
+  return TECHNICAL[ink];
 };
 
-/** Registers the spot ink of the cut line: one Separation with one tint transform for the whole file. */
-export const registerDieInk = (context: PDFContext, ink: string = DEFAULT_DIE.ink): PDFRef => {
+/** Registers a spot ink: one Separation with one tint transform for the whole file; `shown` is how a screen draws it. */
+export const registerSpotInk = (
+  context: PDFContext,
+  ink: string = DEFAULT_DIE.ink,
+  shown: readonly number[] = [0, 1, 0, 0],
+): PDFRef => {
   const tint = context.register(
-    context.obj({ FunctionType: 2, Domain: [0, 1], C0: [0, 0, 0, 0], C1: [0, 1, 0, 0], N: 1 }),
+    context.obj({ FunctionType: 2, Domain: [0, 1], C0: [0, 0, 0, 0], C1: [...shown], N: 1 }),
   );
   return context.register(
     context.obj([PDFName.of('Separation'), PDFName.of(ink), PDFName.of('DeviceCMYK'), tint]),
   );
 };
+
+/** Registers the maker's color where it is a spot ink; null where it is printed in process inks. */
+export const registerBrandInk = (context: PDFContext, brand: BrandInk | undefined): PDFRef | null =>
+  brand?.spot === undefined ? null : registerSpotInk(context, brand.spot, parts(brand));
 
 export const OVERPRINT_STATE = 'GSover';
 export const KNOCKOUT_STATE = 'GSknock';

@@ -3,6 +3,16 @@ import { DEFAULT_DIE, type DieProfile } from './profile.ts';
 
 export const DIE_LAYER = 'OCdie';
 export const DRAFT_LAYER = 'OCdraft';
+export const EYE_MARK_LAYER = 'OCeye';
+export const CODER_LAYER = 'OCcoder';
+
+/** Layers that a label may use. */
+export interface LayerUse {
+  readonly die: boolean;
+  readonly draft: boolean;
+  readonly eyeMark: boolean;
+  readonly coder: boolean;
+}
 
 /** The layers of a label by the name of their resource, and what the catalog says about them. */
 export interface Layers {
@@ -28,17 +38,27 @@ const dieGroup = (context: PDFContext, die: DieProfile): PDFRef => {
 };
 
 /** Ordinary artwork that goes with the sign-off. */
-const draftGroup = (context: PDFContext): PDFRef =>
-  context.register(context.obj({ Type: 'OCG', Name: PDFHexString.fromText('Draft') }));
+const plainGroup = (context: PDFContext, name: string): PDFRef =>
+  context.register(context.obj({ Type: 'OCG', Name: PDFHexString.fromText(name) }));
+
+/** Where the coder prints lot and date: a position of ISO 19593-1, shown on screen and not printed. */
+const coderGroup = (context: PDFContext): PDFRef =>
+  context.register(
+    context.obj({
+      Type: 'OCG',
+      Name: PDFHexString.fromText('Coder window'),
+      Usage: { Print: { PrintState: 'OFF' }, View: { ViewState: 'ON' } },
+      GTS_Metadata: { GTS_ProcStepsGroup: 'Positions', GTS_ProcStepsType: 'CodingMarking' },
+    }),
+  );
 
 /** Registers the layers that a label uses. */
-export const labelLayers = (
-  context: PDFContext,
-  uses: { readonly die: boolean; readonly draft: boolean },
-  die: DieProfile = {},
-): Layers => {
+export const labelLayers = (context: PDFContext, uses: LayerUse, die: DieProfile = {}): Layers => {
   const groups: Record<string, PDFRef> = {};
-  if (uses.draft) groups[DRAFT_LAYER] = draftGroup(context);
+  if (uses.draft) groups[DRAFT_LAYER] = plainGroup(context, 'Draft');
+  // ISO 19593-1 has no step for it: it is printed.
+  if (uses.eyeMark) groups[EYE_MARK_LAYER] = plainGroup(context, 'Eye mark');
+  if (uses.coder) groups[CODER_LAYER] = coderGroup(context);
   if (uses.die) groups[DIE_LAYER] = dieGroup(context, die);
   const all = Object.values(groups);
   const configuration = { Name: PDFHexString.fromText('Default'), Order: all, ON: all, OFF: [] };

@@ -1,7 +1,19 @@
 import { type PDFContext, type PDFRef, PDFString } from 'pdf-lib';
+import conditions from './conformance/conditions.json' with { type: 'json' };
 import type { OutputProfile } from './profile.ts';
 
-/** The printing condition that the file is made for (ISO 15930-7), with its ICC profile embedded. */
+/** Whether a printing condition stands in the registry of the ICC under this name. */
+export const isRegistered = (condition: string): boolean =>
+  conditions.exact.includes(condition) ||
+  conditions.numbered.some(({ prefix, from, to }) => {
+    const number = condition.startsWith(prefix) ? condition.slice(prefix.length) : '';
+    return /^\d+$/.test(number) && Number(number) >= from && Number(number) <= to;
+  });
+
+/**
+ * The printing condition that the file is made for (ISO 15930-7), with its ICC profile embedded. `RegistryName` stands
+ * only beside a name of the registry.
+ */
 export const writeOutputIntent = (context: PDFContext, { bytes, condition }: OutputProfile): PDFRef =>
   context.register(
     context.obj({
@@ -9,7 +21,7 @@ export const writeOutputIntent = (context: PDFContext, { bytes, condition }: Out
       S: 'GTS_PDFX',
       OutputConditionIdentifier: PDFString.of(condition),
       Info: PDFString.of(condition),
-      RegistryName: PDFString.of('http://www.color.org'),
+      ...(isRegistered(condition) && { RegistryName: PDFString.of(conditions.registry) }),
       DestOutputProfile: context.register(context.flateStream(bytes, { N: 4 })),
     }),
   );

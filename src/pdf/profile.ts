@@ -1,5 +1,6 @@
 import type { CopyMark } from '../provenance/copy-mark.ts';
 import type { Millimetres, Points } from '../quantity/length.ts';
+import { iccFault } from './icc.ts';
 
 /** An ICC output profile and the name of the printing condition that it describes, for example `FOGRA39`. */
 export interface OutputProfile {
@@ -17,6 +18,12 @@ export interface DieProfile {
   readonly layer?: string;
 }
 
+/** The maker's color: process parts in percent, printed as such or as a spot ink of a name. */
+export interface BrandInk {
+  readonly cmyk: readonly [number, number, number, number];
+  readonly spot?: string;
+}
+
 /** Sizes up to which black overprints; above them it knocks out what lies below. */
 export interface OverprintLimits {
   readonly text: Points;
@@ -32,6 +39,8 @@ export interface LabelProfile {
   readonly copy?: CopyMark;
   readonly die?: DieProfile;
   readonly overprint?: OverprintLimits;
+  /** What the ink `brand` is. */
+  readonly brand?: BrandInk;
   /** With it the file is built to PDF/X-4 and says so; without it no such claim is made. */
   readonly iccProfile?: OutputProfile;
 }
@@ -63,8 +72,8 @@ export const DEFAULT_DIE: Required<DieProfile> = { ink: 'CutContour', step: 'Cut
 // ISO 19593-1 6.3.3 (second-hand): a cut line must not carry the name of a process ink or of all inks.
 const RESERVED_INKS = ['All', 'None', 'Cyan', 'Magenta', 'Yellow', 'Black'];
 
-const ascii = (bytes: Uint8Array, start: number): string =>
-  String.fromCharCode(...bytes.subarray(start, start + 4));
+/** Whether a text can name a printing condition: printable ASCII, a letter or digit first. */
+export const isConditionName = (text: string): boolean => /^[A-Za-z0-9][A-Za-z0-9 ._+()-]*$/u.test(text);
 
 /** What stands against a profile, in words for its user; empty where `writePdf` will take it. */
 export const profileFaults = (profile: PdfProfile): string[] => {
@@ -72,13 +81,13 @@ export const profileFaults = (profile: PdfProfile): string[] => {
   const faults: string[] = [];
   const ink = profile.die?.ink ?? DEFAULT_DIE.ink;
   if (ink === '' || RESERVED_INKS.includes(ink)) faults.push(`"${ink}" cannot be the ink of a cut line`);
-  const icc = profile.iccProfile?.bytes;
-  // ICC.1:2022 7.2: signature at 36, device class at 12, colour space at 16.
-  if (icc && (icc.length < 128 || ascii(icc, 36) !== 'acsp')) faults.push('not an ICC profile');
-  else if (icc && ascii(icc, 12) !== 'prtr') faults.push('not the profile of an output device');
-  else if (icc && ascii(icc, 16) !== 'CMYK') faults.push('not a profile for CMYK');
+  const spot = profile.brand?.spot;
+  if (spot !== undefined && (spot === '' || spot === ink || RESERVED_INKS.includes(spot)))
+    faults.push(`"${spot}" cannot be the name of a spot ink`);
+  const icc = profile.iccProfile && iccFault(profile.iccProfile.bytes);
+  if (icc) faults.push(`the output profile ${icc}`);
   const condition = profile.iccProfile?.condition;
-  if (condition !== undefined && !/^[A-Za-z0-9][A-Za-z0-9 ._+-]*$/u.test(condition))
+  if (condition !== undefined && !isConditionName(condition))
     faults.push(`"${condition}" is not the name of a printing condition`);
   return faults;
 };

@@ -15,10 +15,19 @@ import type { FontLibrary } from '../text/glyph-run.ts';
 import { snapped } from './_number.ts';
 import { attach } from './attach.ts';
 import { pdfua1Faults } from './conformance/pdfua1.ts';
+import { pdfx4Faults } from './conformance/pdfx4.ts';
 import { pageContent } from './content.ts';
 import { EmbeddedFonts } from './font.ts';
-import { DIE_SPACE, overprintStates, registerDieInk } from './ink.ts';
-import { labelLayers } from './layer.ts';
+import {
+  BRAND_SPACE,
+  CODER_INK,
+  CODER_SPACE,
+  DIE_SPACE,
+  overprintStates,
+  registerBrandInk,
+  registerSpotInk,
+} from './ink.ts';
+import { type LayerUse, labelLayers } from './layer.ts';
 import { contentId, type Metadata, pdfDate, writeInfo, writeXmp } from './metadata.ts';
 import { writeOutline } from './outline.ts';
 import { writeOutputIntent } from './output-intent.ts';
@@ -48,17 +57,19 @@ const addPressResources = (
   catalog: PDFDict,
   resources: PDFDict,
   profile: LabelProfile,
-  uses: { readonly die: boolean; readonly draft: boolean },
+  uses: LayerUse & { readonly brand: boolean },
 ): void => {
   resources.set(PDFName.of('ExtGState'), context.obj(overprintStates(context)));
   if (profile.iccProfile)
     catalog.set(PDFName.of('OutputIntents'), context.obj([writeOutputIntent(context, profile.iccProfile)]));
-  if (uses.die)
-    resources.set(
-      PDFName.of('ColorSpace'),
-      context.obj({ [DIE_SPACE]: registerDieInk(context, profile.die?.ink) }),
-    );
-  if (!uses.die && !uses.draft) return;
+  const brand = uses.brand && registerBrandInk(context, profile.brand);
+  const spaces = {
+    ...(uses.die && { [DIE_SPACE]: registerSpotInk(context, profile.die?.ink) }),
+    ...(uses.coder && { [CODER_SPACE]: registerSpotInk(context, CODER_INK, [1, 0, 0, 0]) }),
+    ...(brand && { [BRAND_SPACE]: brand }),
+  };
+  if (Object.keys(spaces).length > 0) resources.set(PDFName.of('ColorSpace'), context.obj(spaces));
+  if (!uses.die && !uses.coder && !uses.draft && !uses.eyeMark) return;
   const { groups, properties } = labelLayers(context, uses, profile.die);
   resources.set(PDFName.of('Properties'), context.obj({ ...groups }));
   catalog.set(PDFName.of('OCProperties'), properties);
@@ -80,8 +91,8 @@ const serialize = async (context: PDFContext, kind: PdfProfile['kind']): Promise
 
 /**
  * Writes a document as PDF: a label for the press (DeviceCMYK, cut line on its own layer, boxes), a label for a roll
- * printer (DeviceGray) or a tagged data sheet. All fonts are embedded as subsets; the same input gives the same bytes. PDF/X-4 is claimed only with an ICC
- * profile, PDF/UA-1 only for a sheet without `pdfua1Faults`.
+ * printer (DeviceGray) or a tagged data sheet. All fonts are embedded as subsets; the same input gives the same bytes. PDF/X-4 is claimed only for a label
+ * without `pdfx4Faults`, PDF/UA-1 only for a sheet without `pdfua1Faults`.
  * @throws Error for a profile with `profileFaults`, for content that a label or sheet may not have, and for tags
  * outside the structure tree; RangeError for a date that is none
  */
@@ -112,7 +123,7 @@ export const writePdf = async (
       JSON.stringify([settings, iccProfile?.condition]),
     ),
     claims: {
-      pdfx4: iccProfile !== undefined,
+      pdfx4: profile.kind === 'label' && pdfx4Faults(document, profile).length === 0,
       pdfua1: profile.kind === 'sheet' && pdfua1Faults(document).length === 0,
     },
   };
@@ -124,7 +135,8 @@ export const writePdf = async (
   const catalog = context.obj({ Type: 'Catalog', Pages: treeRef });
   const resources = context.obj({ Font: Object.fromEntries(embedded.embed(context)) });
   const on = (name: LayerName) => frames.some(({ items }) => items.some(({ layer }) => layer === name));
-  const uses = { die: on('die'), draft: on('draft') };
+  const brand = frames.some(({ items }) => items.some(item => item.kind === 'path' && item.fill === 'brand'));
+  const uses = { die: on('die'), draft: on('draft'), eyeMark: on('eye-mark'), coder: on('coder'), brand };
   if (profile.kind === 'label') addPressResources(context, catalog, resources, profile, uses);
   const resourcesRef = context.register(resources);
   for (const [index, frame] of frames.entries()) {

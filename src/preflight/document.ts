@@ -1,7 +1,7 @@
 import { PDFArray, PDFBool, type PDFDocument, PDFRawStream } from 'pdf-lib';
 import type { Diagnostic } from '../report/diagnostic.ts';
 import { finding } from './_finding.ts';
-import { asName, asNumber, asText, decoded, entry, members } from './_objects.ts';
+import { asName, asText, decoded, entry, members } from './_objects.ts';
 import type { PreflightProfile } from './profile.ts';
 
 const PDF = 'ISO 32000-1';
@@ -16,6 +16,10 @@ const xmpValue = (xmp: string, name: string): string | undefined => {
     .replace(/&quot;/gu, '"')
     .replace(/&amp;/gu, '&');
 };
+
+/** The XMP packet of a file; empty where it has none. */
+export const xmpOf = (document: PDFDocument): string =>
+  new TextDecoder().decode(decoded(entry(document.catalog, 'Metadata')));
 
 /** Digits of a date, which Info and XMP write differently. */
 const digits = (date: string | undefined): string => (date ?? '').replace(/\D/gu, '').slice(0, 14);
@@ -49,7 +53,7 @@ const checkMetadata = (document: PDFDocument): Diagnostic[] => {
   }
   if (entry(stream, 'Filter'))
     findings.push(finding('xmp-compressed', 'the XMP metadata is compressed', 'ISO 15930-7'));
-  const xmp = new TextDecoder().decode(decoded(stream));
+  const xmp = xmpOf(document);
   const pairs: readonly (readonly [string, string | undefined, string | undefined])[] = [
     ['title', title, xmpValue(xmp, 'dc:title')],
     ['producer', asText(entry(info, 'Producer')), xmpValue(xmp, 'pdf:Producer')],
@@ -66,33 +70,7 @@ const checkMetadata = (document: PDFDocument): Diagnostic[] => {
           'ISO 15930-7',
         ),
       );
-  if (xmp.includes('GTS_PDFXVersion')) findings.push(...checkOutputIntent(document));
   return findings;
-};
-
-/** A file that calls itself PDF/X must carry one output intent with the profile of a CMYK press. */
-const checkOutputIntent = (document: PDFDocument): Diagnostic[] => {
-  const intents = members(entry(document.catalog, 'OutputIntents')).filter(
-    intent => asName(entry(intent, 'S')) === 'GTS_PDFX',
-  );
-  const stream = entry(intents[0], 'DestOutputProfile');
-  const profile = decoded(stream);
-  const signature = (at: number) => String.fromCharCode(...(profile ?? []).slice(at, at + 4));
-  const good =
-    intents.length === 1 &&
-    asText(entry(intents[0], 'OutputConditionIdentifier')) &&
-    asNumber(entry(stream, 'N')) === 4 &&
-    signature(12) === 'prtr' &&
-    signature(16) === 'CMYK';
-  return good
-    ? []
-    : [
-        finding(
-          'output-intent',
-          'the file claims PDF/X without the CMYK profile of one press',
-          'ISO 15930-7',
-        ),
-      ];
 };
 
 const checkCatalog = (document: PDFDocument): Diagnostic[] => {

@@ -1,7 +1,8 @@
 import type { Diagnostic } from '../report/diagnostic.ts';
 import { finding } from './_finding.ts';
+import { asName, entry } from './_objects.ts';
 import type { Colour, PageMarks, PaintedMark } from './page-marks.ts';
-import type { PreflightProfile } from './profile.ts';
+import type { LabelPreflight, PreflightProfile } from './profile.ts';
 
 const PRESS_OPERATORS = new Set(['k', 'K', 'cs', 'CS', 'scn', 'SCN']);
 const COLOUR_OPERATORS = new Set([
@@ -27,18 +28,34 @@ const isBlackOnly = ({ space, components }: Colour): boolean =>
 const isRed = ({ space, components: [cyan, magenta = 0, yellow = 0, black] }: Colour): boolean =>
   space === 'DeviceCMYK' && cyan === 0 && black === 0 && magenta > 0 && yellow > 0;
 
-const isBare = ({ space, components }: Colour): boolean =>
+/** Whether a path is painted in the maker's color. */
+export const isBrand = ({ space, ink, components }: Colour, brand: LabelPreflight['brand']): boolean =>
+  brand !== undefined &&
+  (brand.spot === undefined
+    ? space === 'DeviceCMYK' &&
+      brand.cmyk.every((part, at) => Math.abs(part / 100 - (components[at] ?? 0)) < 1e-3)
+    : ink === brand.spot);
+
+/** White: the bare ground. */
+export const isBare = ({ space, components }: Colour): boolean =>
   space === 'DeviceCMYK' && components.every(value => value === 0);
+
+/** On a layer of positions (ISO 19593-1), which a press uses and does not print. */
+export const isTechnical = ({ inside }: PaintedMark): boolean =>
+  inside.some(
+    ({ layer }) => asName(entry(entry(layer, 'GTS_Metadata'), 'GTS_ProcStepsGroup')) === 'Positions',
+  );
 
 const describe = ({ space, ink, components }: Colour): string =>
   `${ink ?? space} ${components.join(' ')}`.trim();
 
 const checkMark = (mark: PaintedMark, profile: PreflightProfile): Diagnostic[] => {
   const findings: Diagnostic[] = [];
-  const dieInk = profile.kind === 'label' ? profile.dieInk : undefined;
+  const { dieInk, brand } = profile.kind === 'label' ? profile : {};
   const check = (use: 'fill' | 'stroke', overprints: boolean) => {
     const colour = mark[use];
-    if (colour.ink !== undefined && colour.ink === dieInk) return;
+    if (colour.ink !== undefined && (colour.ink === dieInk || isTechnical(mark))) return;
+    if (use === 'fill' && isBrand(colour, brand)) return;
     if (!isBlackOnly(colour) && !isRed(colour))
       findings.push(
         finding('ink-not-allowed', `a path is painted with ${describe(colour)}`, 'ISO 15930-7', 'error'),

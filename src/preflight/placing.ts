@@ -1,32 +1,27 @@
 import type { Diagnostic } from '../report/diagnostic.ts';
 import { finding } from './_finding.ts';
 import { asNumber, asText, entry, members } from './_objects.ts';
-import { depthIn, type Extent, overlap, type Point } from './_shapes.ts';
+import { depthIn, type Extent, extentOf, overlap, type Point } from './_shapes.ts';
+import { cornersOf, isText, PRACTICE, quote, TOLERANCE } from './_shown.ts';
+import { checkGround, checkStrips, isGround } from './ground.ts';
+import { isTechnical } from './inks.ts';
 import type { PageMarks, PaintedMark } from './page-marks.ts';
 import { type PlacedMark, placedMarks } from './placed-marks.ts';
-import type { LabelPreflight } from './profile.ts';
-import symbols from './quiet-zones.json' with { type: 'json' };
+import { checkDots, checkFrames, isDeclared } from './printer-marks.ts';
+import type { LabelPreflight, PrinterLabel } from './profile.ts';
+import { checkQuietZones } from './quiet-zones.ts';
 
-const TOLERANCE = 0.005;
-const PRACTICE = 'common practice of label printers';
-
-const quote = ({ text }: PlacedMark): string => (text === '' ? 'a path' : `"${text.trim()}"`);
 const millimetres = (length: number): string => `${Math.max(0, length).toFixed(2)} mm`;
 
 /** The notice that a label is a draft lies on a layer of its own and over everything. */
-const isDraft = ({ inside }: PaintedMark): boolean =>
-  inside.some(({ layer }) => asText(entry(layer, 'Name')) === 'Draft');
+const isDraft = (mark: PaintedMark): boolean => onLayer(mark, 'Draft');
+/** Of the labeler: its place is given, at the very edge where the labeler asks for that. */
+const isEyeMark = (mark: PaintedMark): boolean => onLayer(mark, 'Eye mark');
+const onLayer = ({ inside }: PaintedMark, name: string): boolean =>
+  inside.some(({ layer }) => asText(entry(layer, 'Name')) === name);
 const isDie = ({ stroke, fill }: PaintedMark, ink: string | undefined): boolean =>
   ink !== undefined && (stroke.ink === ink || fill.ink === ink);
 const inFigure = ({ inside }: PaintedMark): boolean => inside.some(({ tag }) => tag === 'Figure');
-const isText = ({ mark }: PlacedMark): boolean => mark.paints.includes('text');
-
-const cornersOf = ([left, bottom, right, top]: Extent): readonly Point[] => [
-  [left, bottom],
-  [right, bottom],
-  [right, top],
-  [left, top],
-];
 
 /** Corners of the stroke of a path lie half its width outside. */
 const reach = (placed: PlacedMark): readonly Point[] => {
@@ -70,64 +65,6 @@ const checkWindows = (marks: readonly PlacedMark[]): Diagnostic[] =>
       );
   });
 
-interface Bars {
-  readonly placed: PlacedMark;
-  readonly zones: readonly Extent[];
-}
-
-/** The quiet zones of a path of bars, or null for another path; the symbol is known by the number of its bars. */
-const barsOf = (placed: PlacedMark): Bars | null => {
-  const bars = placed.outlines.map(outline => {
-    const xs = outline.map(([x]) => x);
-    const ys = outline.map(([, y]) => y);
-    return [Math.min(...xs), Math.min(...ys), Math.max(...xs), Math.max(...ys)] as const;
-  });
-  if (placed.outlines.some(({ length }) => length !== 4)) return null;
-  const upright = bars.every(([left, bottom, right, top]) => top - bottom > right - left);
-  const lengths = bars.map(([left, bottom, right, top]) => (upright ? top - bottom : right - left));
-  const shortest = Math.min(...lengths);
-  const long = lengths.filter(length => length > shortest + TOLERANCE).length;
-  const symbol = symbols.symbols.find(
-    ({ bars: count, longAtMost }) => count === bars.length && long <= longAtMost,
-  );
-  if (!symbol) return null;
-  const [left, bottom, right, top] = placed.extent;
-  const x = (upright ? right - left : top - bottom) / symbol.modules;
-  const ends = lengths
-    .map((length, at) => ({ length, bar: bars[at]! }))
-    .filter(({ length }) => length < shortest + TOLERANCE);
-  const [low, high] = upright
-    ? [Math.max(...ends.map(({ bar }) => bar[1])), Math.min(...ends.map(({ bar }) => bar[3]))]
-    : [Math.max(...ends.map(({ bar }) => bar[0])), Math.min(...ends.map(({ bar }) => bar[2]))];
-  const zones: Extent[] = upright
-    ? [
-        [left - symbol.left * x, low, left, high],
-        [right, low, right + symbol.right * x, high],
-      ]
-    : [
-        [low, bottom - symbol.left * x, high, bottom],
-        [low, top, high, top + symbol.right * x],
-      ];
-  return { placed, zones };
-};
-
-const checkQuietZones = (marks: readonly PlacedMark[], cut: readonly Point[] | null): Diagnostic[] =>
-  marks.flatMap(barsOf).flatMap(bars => {
-    if (!bars) return [];
-    const cite = 'GS1 General Specifications 5.2.3.4';
-    const found = bars.zones.flatMap(zone =>
-      marks
-        .filter(placed => placed !== bars.placed && overlap(placed.extent, zone) > TOLERANCE)
-        .map(placed =>
-          finding('in-the-quiet-zone', `${quote(placed)} stands in the quiet zone of the bar code`, cite),
-        ),
-    );
-    const corners = bars.zones.flatMap(cornersOf);
-    if (cut && corners.some(corner => depthIn(cut, corner) < -TOLERANCE))
-      found.push(finding('quiet-zone-cut', 'the cut runs through the quiet zone of the bar code', cite));
-    return found;
-  });
-
 /** Descenders may stand in the room of accents, not in capitals. */
 const DESCENDERS = 0.45;
 
@@ -147,14 +84,31 @@ const checkOverlaps = (marks: readonly PlacedMark[]): Diagnostic[] => {
       .filter(text => reach(text).some(point => depthIn(diamond.outlines[0]!, point) > TOLERANCE))
       .map(text => over(text, diamond)),
   );
-  return [...found, ...onRed];
+  const onEyeMark = marks
+    .filter(({ mark }) => isEyeMark(mark))
+    .flatMap(eye =>
+      marks
+        .filter(placed => placed !== eye && overlap(placed.extent, eye.extent) > TOLERANCE)
+        .map(placed => over(placed, eye)),
+    );
+  return [...found, ...onRed, ...onEyeMark];
+};
+
+/** A square that stands on one of its corners. */
+const isAtPoint = (outline: readonly Point[]): boolean => {
+  if (outline.length !== 4) return false;
+  const [left, bottom, right, top] = extentOf(outline);
+  const [x, y] = [(left + right) / 2, (bottom + top) / 2];
+  return outline.every(([a, b]) => Math.abs(a - x) < TOLERANCE || Math.abs(b - y) < TOLERANCE);
 };
 
 /** A red frame: two squares one in the other. */
 const isPictogram = ({ mark, outlines }: PlacedMark): boolean => {
   const [cyan, magenta = 0, yellow = 0] = mark.fill.components;
   const red = mark.fill.space === 'DeviceCMYK' && cyan === 0 && magenta > 0 && yellow > 0;
-  return mark.paints.includes('fill') && red && outlines.length === 2;
+  // A printer with black alone has black frames: two squares set at a point.
+  const black = mark.fill.space === 'DeviceGray' && cyan === 0 && outlines.every(isAtPoint);
+  return mark.paints.includes('fill') && (red || black) && outlines.length === 2;
 };
 
 const checkSizes = (marks: readonly PlacedMark[], { xHeight, pictogramSide }: Sizes): Diagnostic[] => [
@@ -196,20 +150,61 @@ function trimOf({ page }: PageMarks): readonly Point[] | null {
     : null;
 }
 
+/** Marks of the press stand outside the bleed, as artifacts; what is left is the label. */
+function outsideBleed({ page }: PageMarks, marks: readonly PlacedMark[]): readonly PlacedMark[] {
+  const [bleed, trim] = ['BleedBox', 'TrimBox'].map(name =>
+    members(entry(page.dict, name)).map(corner => ((asNumber(corner) ?? 0) * 25.4) / 72),
+  );
+  if (bleed?.length !== 4 || trim?.length !== 4) return marks;
+  const [x = 0, y = 0] = trim;
+  const box: Extent = [bleed[0]! - x, bleed[1]! - y, bleed[2]! - x, bleed[3]! - y];
+  const isAside = ({ mark, outlines }: PlacedMark): boolean =>
+    mark.inside.some(({ tag }) => tag === 'Artifact') &&
+    outlines.every(outline => overlap(extentOf(outline), box) <= -TOLERANCE);
+  return marks.filter(placed => !isAside(placed));
+}
+
 type Sizes = NonNullable<LabelPreflight['geometry']>;
+
+/**
+ * Checks a label of a roll printer: as a label of a press, inside a cut that the file does not show; bars on whole dots;
+ * a symbol or black in every preprinted frame, and nothing else.
+ */
+export function checkPrinterPlacing(page: PageMarks, label: PrinterLabel): Diagnostic[] {
+  const marks = placedMarks(page).filter(mark => !isDeclared(mark, label.eyeMark));
+  return [
+    ...checkOutline(marks, label.cut, label.safe),
+    ...checkStrips(marks, label.clear ?? []),
+    ...checkWindows(marks),
+    ...checkQuietZones(marks, label.cut),
+    ...checkOverlaps(marks),
+    ...checkSizes(marks, label),
+    ...checkDots(marks, label.dpi),
+    ...checkFrames(marks, label.frames),
+  ];
+}
 
 /**
  * Checks where things stand on a label: inside the real outline by the press's distance, nothing in the window for the
  * lot or in a quiet zone, nothing over anything else, type and pictograms no smaller than they may be.
  */
-export function checkPlacing(page: PageMarks, { dieInk, geometry }: LabelPreflight): Diagnostic[] {
+export function checkPlacing(page: PageMarks, { dieInk, brand, geometry }: LabelPreflight): Diagnostic[] {
   if (!geometry) return [];
   const all = placedMarks(page);
   const cut = all.find(({ mark }) => isDie(mark, dieInk))?.outlines[0] ?? trimOf(page);
-  const printed = all.filter(({ mark }) => !isDie(mark, dieInk));
+  const printed = outsideBleed(page, all).filter(({ mark }) => !isDie(mark, dieInk) && !isTechnical(mark));
   const artwork = printed.filter(({ mark }) => !isDraft(mark));
+  const ink = artwork.filter(({ mark }) => !isGround(mark, brand));
   return [
-    ...(cut ? checkOutline(printed, cut, geometry.safe) : []),
+    ...(cut
+      ? checkOutline(
+          printed.filter(({ mark }) => !isEyeMark(mark) && !isGround(mark, brand)),
+          cut,
+          geometry.safe,
+        )
+      : []),
+    ...checkGround(page, artwork, brand),
+    ...checkStrips(ink, geometry.clear ?? []),
     ...checkWindows(artwork),
     ...checkQuietZones(artwork, cut),
     ...checkOverlaps(artwork),

@@ -4,12 +4,13 @@ import { finding } from './_finding.ts';
 import { pagesOf } from './_objects.ts';
 import { checkBoxes } from './boxes.ts';
 import { checkDieLine, checkLayers } from './die-line.ts';
-import { checkDocument } from './document.ts';
+import { checkDocument, xmpOf } from './document.ts';
 import { checkFonts } from './fonts.ts';
 import { checkInks } from './inks.ts';
 import { checkOneInk } from './one-ink.ts';
 import { marksOf, type PageMarks } from './page-marks.ts';
-import { checkPlacing } from './placing.ts';
+import { checkPdfx4, claimsPdfX } from './pdfx4.ts';
+import { checkPlacing, checkPrinterPlacing } from './placing.ts';
 import type { PreflightProfile } from './profile.ts';
 import { checkOutline, checkStructure } from './structure.ts';
 import { checkTagging } from './tagging.ts';
@@ -20,7 +21,13 @@ const distinct = (findings: readonly Diagnostic[]): Diagnostic[] => [
 ];
 
 const checkPress = (pages: readonly PageMarks[], profile: PreflightProfile): Diagnostic[] => {
-  if (profile.kind === 'printer') return pages.flatMap(checkOneInk);
+  if (profile.kind === 'printer') {
+    const { label } = profile;
+    return pages.flatMap(marks => [
+      ...checkOneInk(marks),
+      ...(label ? checkPrinterPlacing(marks, label) : []),
+    ]);
+  }
   if (profile.kind !== 'label') return [];
   const { dieInk } = profile;
   return pages.flatMap(marks => [
@@ -45,8 +52,18 @@ export const preflight = async (bytes: Uint8Array, profile: PreflightProfile): P
     return [finding('unreadable', `the file cannot be read: ${(error as Error).message}`, 'ISO 32000-1 7.5')];
   }
   if (pages.length === 0) return [finding('no-pages', 'the file has no pages', 'ISO 32000-1 7.7.3')];
+  const xmp = xmpOf(document);
   return distinct([
     ...checkDocument(document, bytes, profile),
+    ...checkPdfx4(
+      document,
+      bytes,
+      xmp,
+      pages.map(({ page }) => page),
+    ),
+    ...(profile.kind === 'label' && profile.pdfx4 && !claimsPdfX(xmp)
+      ? [finding('no-pdfx', 'the file does not claim PDF/X-4', 'ISO 15930-7')]
+      : []),
     ...checkFonts(pages),
     ...checkPress(pages, profile),
     ...checkLayers(document),

@@ -3,6 +3,10 @@ export interface LabelPreflight {
   readonly kind: 'label';
   /** Name of the spot ink of the cut line; undefined where the page has none (a panel to drop into artwork). */
   readonly dieInk?: string;
+  /** The maker's color, in percent of process inks or a spot ink: words that stand on it may be white. */
+  readonly brand?: { readonly cmyk: readonly number[]; readonly spot?: string };
+  /** The file is meant to claim PDF/X-4; a claim is checked in any case. */
+  readonly pdfx4?: boolean;
   /** What places and sizes are held against, in millimetres; without it they are not checked. */
   readonly geometry?: {
     /** From the cut. */
@@ -11,7 +15,29 @@ export interface LabelPreflight {
     readonly xHeight: number;
     /** Least side of a pictogram. */
     readonly pictogramSide: number;
+    /** Strips from upper to lower edge that nothing may be printed in, from the left edge: folds, and what is overlapped. */
+    readonly clear?: readonly {
+      readonly what: 'fold' | 'overlap';
+      readonly from: number;
+      readonly to: number;
+    }[];
   };
+}
+
+/** What places and sizes on a label of a roll printer are held against, in millimetres from its lower left corner. */
+export interface PrinterLabel extends NonNullable<LabelPreflight['geometry']> {
+  readonly dpi: number;
+  /** The cut, which the file does not show. */
+  readonly cut: readonly (readonly [number, number])[];
+  /** Mark for the eye of the labeler, which may stand at the very edge. */
+  readonly eyeMark?: {
+    readonly left: number;
+    readonly bottom: number;
+    readonly width: number;
+    readonly height: number;
+  };
+  /** Preprinted red frames: left and lower corner, and side of the square. */
+  readonly frames: readonly { readonly left: number; readonly bottom: number; readonly side: number }[];
 }
 
 /** What a finished file is meant to be. */
@@ -19,4 +45,8 @@ export type PreflightProfile =
   | LabelPreflight
   | { readonly kind: 'sheet' }
   /** A label for a roll printer with black alone. */
-  | { readonly kind: 'printer' };
+  | {
+      readonly kind: 'printer';
+      /** A label of a pack, whose places and sizes are checked too; lengths in millimetres. */
+      readonly label?: PrinterLabel;
+    };

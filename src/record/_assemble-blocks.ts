@@ -29,7 +29,17 @@ export const sheetIngredientsOf = (
 ): readonly SheetIngredient[] =>
   (sheet?.ingredients ?? []).map((each, index) => ({
     of: each.of,
-    limits: (each.limits ?? []).map(({ list, value, date }) => ({ list, value, date: date ?? null })),
+    limits: (each.limits ?? []).map(({ list, value, date, union }) => ({
+      list,
+      value,
+      date: date ?? null,
+      union: union ?? false,
+    })),
+    ec: each.ec ?? null,
+    registration: each.registration ?? null,
+    pbt: each.pbt ?? null,
+    endocrine: each.endocrine ?? null,
+    candidateList: each['candidate-list'] ?? null,
     synonyms: each.synonyms ?? [],
     impurities: each.impurities ?? null,
     toxicity: each.toxicity ?? null,

@@ -10,10 +10,19 @@ export function packOf(pack: NonNullable<ProductInput['packs']>[number], places:
     id: pack.id,
     contents: { value: pack.contents.number, unit: pack.contents.unit, written: pack.contents.written },
     gtin: pack.gtin ?? null,
+    barCode: pack['bar-code']
+      ? {
+          symbol: pack['bar-code'].symbol ?? null,
+          magnification: pack['bar-code'].magnification ?? null,
+          height: pack['bar-code'].height ?? null,
+          domain: pack['bar-code'].domain ?? null,
+        }
+      : null,
     container: container
       ? {
           shape: container.shape,
           diameter: container.diameter ?? null,
+          ...(container['diameter-at-top'] !== undefined && { diameterAtTop: container['diameter-at-top'] }),
           labelPanelHeight: container['label-panel-height'] ?? null,
           childResistant: container['child-resistant'] ?? null,
           width: container.width ?? null,
@@ -34,6 +43,8 @@ export function packOf(pack: NonNullable<ProductInput['packs']>[number], places:
           overlap: label.overlap ?? 0,
           panels: label.panels ?? 1,
           unit: label.width.unit,
+          redFrames: label['red-frames'] ?? [],
+          eyeMark: label['eye-mark'] ?? null,
         }
       : null,
     roll: roll
@@ -66,6 +77,12 @@ export function packOf(pack: NonNullable<ProductInput['packs']>[number], places:
       at: places.at([...path, 'dilution', index]),
     })),
     lotWindow: pack['lot-window'] ?? null,
+    ...(pack['small-container'] && {
+      smallContainer: {
+        part: pack['small-container'].part,
+        reason: pack['small-container'].reason ?? null,
+      },
+    }),
     at: places.at(path),
   };
 }

@@ -2,9 +2,9 @@ import type { Measure } from '../quantity/measure.ts';
 import type { Position } from '../report/diagnostic.ts';
 import { reactionsOf, reviewsOf, sheetIngredientsOf, sheetOf, statementsOf } from './_assemble-blocks.ts';
 import { packOf } from './_assemble-pack.ts';
-import type { MeasuredInput } from './_leaf.ts';
 import { batchSize, formulaLines } from './_lines.ts';
 import type { Materials } from './_materials.ts';
+import type { MeasuredInput } from './_measured.ts';
 import { resolvePath } from './_read-file.ts';
 import type { MakerInput } from './maker-schema.ts';
 import { type Path, type Places, pathText } from './places.ts';
@@ -25,6 +25,7 @@ export function productRecord(
     file: places.file,
     name: input.name,
     code: input.code,
+    ufi: input.ufi ?? null,
     use: input.use ?? null,
     advisedAgainst: input['advised-against'] ?? [],
     form: input.form,
@@ -56,7 +57,7 @@ export function productRecord(
 
 /** @param file in which the maker is written, from where the path of its logo starts. */
 export const makerOf = (
-  { name, address, telephone, emergency, email, website, brand }: MakerInput,
+  { name, address, telephone, emergency, email, website, brand, press, 'eu-supplier': supplier }: MakerInput,
   file: string,
 ): Maker => ({
   name,
@@ -65,6 +66,23 @@ export const makerOf = (
   emergency,
   email: email ?? null,
   website: website ?? null,
+  euSupplier: supplier
+    ? {
+        ...supplier,
+        role: supplier.role ?? null,
+        email: supplier.email ?? null,
+        emergency: (supplier.emergency ?? []).map(each => ({ ...each, country: each.country ?? null })),
+      }
+    : null,
+  press: press
+    ? {
+        dieInk: press['die-ink'] ?? null,
+        cut: press.cut ?? null,
+        barWidthReduction: press['bar-width-reduction'] ?? null,
+        safe: press.safe ?? null,
+        bleed: press.bleed ?? null,
+      }
+    : null,
   brand: brand
     ? {
         color: brand.color ?? null,

@@ -168,6 +168,7 @@ export function givenData(line: GivenInput): GivenData {
     given.harmonised = {
       entry: harmonised.entry ?? null,
       notes: harmonised.notes ?? [],
+      ...(harmonised.metal && { metal: harmonised.metal }),
       source: harmonised.source,
     };
   return given;

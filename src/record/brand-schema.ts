@@ -11,6 +11,12 @@ function readColor(text: string): Reading<BrandColor> {
     const [red, green, blue] = hex.slice(1).map(pair => Number.parseInt(pair, 16));
     return reads({ kind: 'rgb', parts: [red!, green!, blue!], written });
   }
+  const spot = /^spot\s*\(\s*([^,()]{1,60}?)\s*,\s*(cmyk\s*\(.*\))\s*\)$/i.exec(written);
+  if (spot) {
+    const looks = readColor(spot[2]!);
+    if (looks.ok && looks.value.kind === 'cmyk')
+      return reads({ kind: 'spot', name: spot[1]!, parts: looks.value.parts, written });
+  }
   const parts = /^cmyk\s*\(?\s*([\d.]+)[\s,]+([\d.]+)[\s,]+([\d.]+)[\s,]+([\d.]+)\s*\)?$/i.exec(written);
   if (parts) {
     const [cyan, magenta, yellow, black] = parts.slice(1).map(Number);
@@ -19,7 +25,7 @@ function readColor(text: string): Reading<BrandColor> {
   }
   return misreads(
     `\`${text}\` is not a color`,
-    'write cmyk(80, 20, 60, 10) in percent, as your printer names it, or "#0a5c36" in quotes',
+    'write cmyk(80, 20, 60, 10) in percent, spot(Name of the ink, cmyk(80, 20, 60, 10)), or "#0a5c36" in quotes',
   );
 }
 

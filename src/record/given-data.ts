@@ -25,6 +25,8 @@ export interface HarmonisedAnswer {
   readonly entry: string | null;
   /** Notes of CLP Annex VI 1.1.3.1 whose condition for leaving classes out is shown: `J`, `P`. */
   readonly notes: readonly string[];
+  /** Percent by weight of the metallic element in the substance, for Note 1. */
+  readonly metal?: Exact;
   readonly source: string;
 }
 

@@ -44,6 +44,15 @@ const mFactor = (kind: string) =>
     ),
   );
 
+function readMetal(text: string): Reading<Exact> {
+  const number = readNumber(text.trim().replace(/\s*%$/, ''));
+  if (!number.ok) return number;
+  const { value } = number.value;
+  return value > 0 && value <= 100
+    ? number
+    : misreads(`\`${text.trim()}\` is not a percentage above 0 and up to 100`, 'write for example 45.4 %');
+}
+
 const groups = leaf(
   text => {
     const number = readNumber(text);
@@ -147,6 +156,14 @@ export const givenShape = {
             'Notes of CLP Annex VI 1.1.3.1 whose condition is shown, so that the classes they speak of are left out',
           ),
         ),
+        metal: z.optional(
+          leaf(
+            readMetal,
+            'a percentage of the substance',
+            '45.4 %',
+            'Percent by weight of the metallic element in the substance (CLP Annex VI, Note 1)',
+          ),
+        ),
         source: line('certificate of analysis 4711, benzene 0.02 %', 'What shows it'),
       },
       'Answers to what the harmonised entry leaves open',
@@ -172,6 +189,7 @@ export interface GivenInput {
   readonly harmonised?: {
     readonly entry?: string;
     readonly notes?: readonly string[];
+    readonly metal?: Exact;
     readonly source: string;
   };
   readonly unknown?: readonly Endpoint[];

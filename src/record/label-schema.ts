@@ -5,6 +5,7 @@ import { misreads, type Reading, reads } from '../quantity/reading.ts';
 import { across, type Partly } from './_cross.ts';
 import { leaf, mapping, millimetres, oneOf } from './_leaf.ts';
 import * as z from './_zod.ts';
+import { eyeMarkSchema, redFramesSchema } from './print-schema.ts';
 
 /** A side of the die in millimetres, with the unit in which it was written. */
 export interface DieSide {
@@ -59,8 +60,27 @@ const panels = leaf(
 const lengthOf = (value: unknown): DieSide | null =>
   typeof value === 'object' && value !== null && 'length' in value ? (value as DieSide) : null;
 
+/** Between two squares set at a point, negative where they overlap; not a number where a side is missing. */
+function distance(a: Partial<Box>, b: Partial<Box>): number {
+  const middle = ({ left = Number.NaN, bottom = Number.NaN, side = Number.NaN }: Partial<Box>) => {
+    const half = side / Math.SQRT2;
+    return [left + half, bottom + half, half] as const;
+  };
+  const [[x, y, half], [u, v, other]] = [middle(a), middle(b)];
+  return Math.abs(x - u) + Math.abs(y - v) - half - other;
+}
+
+/** Something at a place of the label. */
+interface Box {
+  readonly left: number;
+  readonly bottom: number;
+  readonly side?: number;
+  readonly width?: number;
+  readonly height?: number;
+}
+
 const wholeDie = (
-  { width, height, shape, overlap, panels: count, 'corner-radius': radius }: Partly,
+  { width, height, shape, overlap, panels: count, 'corner-radius': radius, ...placed }: Partly,
   complain: (path: string[], message: string, hint?: string) => void,
 ): void => {
   const [wide, high] = [lengthOf(width), lengthOf(height)];
@@ -73,6 +93,22 @@ const wholeDie = (
       `a corner radius of ${lengthText(radius, unit)} is more than half the short side`,
       `give at most ${lengthText(half, unit)}, or \`shape: oval\``,
     );
+  const inside = (path: string[], value: unknown, wider: (box: Box) => readonly [number, number]): void => {
+    const box = value as Partial<Box> | null;
+    if (typeof box?.left !== 'number' || typeof box.bottom !== 'number') return;
+    const [across, up] = wider(box as Box);
+    const all = wide.length * (typeof count === 'number' ? count : 1);
+    if (box.left + across > all + 1e-9 || box.bottom + up > high.length + 1e-9)
+      complain(path, 'it reaches over the edge of the label', 'measure from the left and the lower edge');
+  };
+  const { 'red-frames': frames, 'eye-mark': eyeMark } = placed;
+  if (Array.isArray(frames))
+    for (const [at, frame] of frames.entries()) {
+      inside(['red-frames', String(at)], frame, ({ side = 0 }) => [side * Math.SQRT2, side * Math.SQRT2]);
+      const over = frames.slice(0, at).some(other => distance(frame, other) < -1e-6);
+      if (over) complain(['red-frames', String(at)], 'it lies over another frame', 'measure both again');
+    }
+  inside(['eye-mark'], eyeMark, ({ width: w = 0, height: h = 0 }) => [w, h]);
   if (shape === 'oval' && typeof radius === 'number' && radius > 0)
     complain(['corner-radius'], 'an oval has no corner radius', 'remove `corner-radius`, or `shape`');
   if (shape === 'oval' && typeof count === 'number' && count > 1)
@@ -97,6 +133,8 @@ export const dieSchema = across(
         millimetres('8 mm', 'Strip at the right edge of a wrap-around label that its other end covers'),
       ),
       panels: z.optional(panels),
+      'red-frames': z.optional(redFramesSchema),
+      'eye-mark': z.optional(eyeMarkSchema),
     },
     'The die of the label',
   ),

@@ -10,15 +10,44 @@ export interface Quantity {
   readonly written: string;
 }
 
+/** How the GTIN of a pack is to be printed. */
+export interface BarCodeWish {
+  readonly symbol: 'UPC-A' | 'UPC-E' | 'EAN-13' | 'EAN-8' | 'QR' | 'Data Matrix' | null;
+  /** Percent. */
+  readonly magnification: number | null;
+  /** Of bars cut short. */
+  readonly height: Millimetres | null;
+  /** Of the GS1 Digital Link, with its scheme. */
+  readonly domain: string | null;
+}
+
+/** A square set at a point, from the lower left corner of the label to its left and its lower corner. */
+export interface PlacedSquare {
+  readonly left: Millimetres;
+  readonly bottom: Millimetres;
+  readonly side: Millimetres;
+}
+
+/** A solid rectangle, from the lower left corner of the label. */
+export interface EyeMark {
+  readonly left: Millimetres;
+  readonly bottom: Millimetres;
+  readonly width: Millimetres;
+  readonly height: Millimetres;
+}
+
 /** One pack in which the product is sold. */
 export interface Pack {
   readonly id: string;
   readonly contents: Quantity;
   /** GTIN with a right check digit, as written. */
   readonly gtin: string | null;
+  readonly barCode?: BarCodeWish | null;
   readonly container: {
     readonly shape: 'cylinder' | 'rectangular' | 'other';
     readonly diameter: Millimetres | null;
+    /** Where it tapers: at the top of the label panel. */
+    readonly diameterAtTop?: Millimetres | null;
     readonly labelPanelHeight: Millimetres | null;
     readonly childResistant: boolean | null;
     readonly width?: Millimetres | null;
@@ -40,6 +69,10 @@ export interface Pack {
     readonly panels: number;
     /** In which the size was written. */
     readonly unit: 'mm' | 'in';
+    /** Preprinted on the stock of the shop's own printer. */
+    readonly redFrames?: readonly PlacedSquare[];
+    /** That the eye of the labeler looks for. */
+    readonly eyeMark?: EyeMark | null;
   } | null;
   readonly roll: {
     readonly core: Millimetres;
@@ -62,7 +95,12 @@ export interface Pack {
   } | null;
   /** Use solutions that the user makes of it. */
   readonly dilutions?: readonly Dilution[];
-  /** Space on the label that the coder prints lot and date into. */
-  readonly lotWindow: { readonly width: Millimetres; readonly height: Millimetres } | null;
+  /** Space on the label that the coder prints lot and date into; null where the layout may choose its size. */
+  readonly lotWindow: { readonly width: Millimetres; readonly height: Millimetres } | 'none' | null;
+  /** Labelled by 29 CFR 1910.1200(f)(12): the small container itself, or its outer package. */
+  readonly smallContainer?: {
+    readonly part: 'container' | 'outer-package';
+    readonly reason: string | null;
+  } | null;
   readonly at: Position;
 }

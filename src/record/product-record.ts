@@ -7,6 +7,8 @@ import type { Pack } from './pack.ts';
 import type {
   Artwork,
   Brand,
+  EuSupplier,
+  PressWish,
   Reaction,
   Review,
   SheetIngredient,
@@ -34,6 +36,15 @@ export interface Measured<T> {
   readonly bound?: Bound;
   /** Revision or day of the formula that was measured. */
   readonly measuredOn?: string | null;
+  /** Constituents that bear on it, by name or CAS number, with their percents in the formula that was measured. */
+  readonly measuredFormula?: readonly MeasuredPart[];
+}
+
+/** A constituent of the formula that was measured. */
+export interface MeasuredPart {
+  readonly name: string;
+  readonly low: Exact;
+  readonly high: Exact;
 }
 
 /** Flash point: a temperature, or none where a test found none. */
@@ -134,6 +145,9 @@ export interface Maker {
   readonly email: string | null;
   readonly website: string | null;
   readonly brand?: Brand | null;
+  /** Supplier in the European Union; null where the record gives none. */
+  readonly euSupplier?: EuSupplier | null;
+  readonly press?: PressWish | null;
 }
 
 /** By which rule a result is taken over from a similar tested mixture. */
@@ -192,6 +206,8 @@ export interface ProductRecord {
   readonly file: string;
   readonly name: string;
   readonly code: string;
+  /** Unique formula identifier, `N1QV-R02N-J00M-WQD5`; null where the record gives none. */
+  readonly ufi: string | null;
   /** Recommended use; null where the record gives none. */
   readonly use: string | null;
   readonly advisedAgainst: readonly string[];

@@ -1,6 +1,7 @@
 import { batchLeaf } from './_amounts.ts';
 import { across } from './_cross.ts';
 import { dateLeaf } from './_date.ts';
+import { ufiLeaf } from './_european.ts';
 import { either, line, list, mapping, oneOf, prose, recordKind } from './_leaf.ts';
 import * as z from './_zod.ts';
 import { artworkSchema } from './brand-schema.ts';
@@ -22,6 +23,7 @@ export const productSchema = across(
       labelwright: recordKind('product/1'),
       name: line('Kerbstone Patio Cleaner', 'Product identifier, the same on label and data sheet', 200),
       code: fileNamePart('code', 'KP-946', 'Product code; names the output folder'),
+      ufi: z.optional(ufiLeaf),
       use: z.optional(
         line('Cleaner for outdoor stone and concrete', 'Recommended use; a label and a data sheet need it'),
       ),

@@ -4,7 +4,8 @@ import { type Measure, readMeasure } from '../quantity/measure.ts';
 import { readNumber } from '../quantity/number.ts';
 import { misreads, type Reading, reads } from '../quantity/reading.ts';
 import { densityLeaf } from './_amounts.ts';
-import { leaf, line, mapping, measured } from './_leaf.ts';
+import { leaf, line, mapping } from './_leaf.ts';
+import { measured } from './_measured.ts';
 import * as z from './_zod.ts';
 import type { FlashPoint } from './product-record.ts';
 

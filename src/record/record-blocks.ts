@@ -44,6 +44,8 @@ export interface TradeSecret {
   readonly percent: boolean;
   /** What the sheet prints in place of a withheld name; null where the record gives nothing. */
   readonly shownAs: string | null;
+  /** Alternative chemical name that the Agency allowed (Regulation (EC) No 1272/2008, Article 24), with its decision. */
+  readonly alternativeName?: { readonly name: string; readonly approval: string } | null;
 }
 
 /** A constituent of the formula that a reaction uses up. */
@@ -87,10 +89,32 @@ export interface Dilution {
   readonly at: Position;
 }
 
-/** A color for printing: process parts in percent, or red, green and blue of 0 to 255. */
+/** A supplier in the European Union (Regulation (EC) No 1907/2006, Annex II, 1.3 and 1.4). */
+export interface EuSupplier {
+  readonly name: string;
+  readonly role: string | null;
+  readonly address: readonly string[];
+  readonly telephone: string;
+  /** Mail of the competent person for the data sheet. */
+  readonly email: string | null;
+  readonly emergency: readonly {
+    readonly body: string;
+    readonly country: string | null;
+    readonly telephone: string;
+    readonly hours: string;
+  }[];
+}
+
+/** A color for printing: process parts in percent, a spot ink with parts that look like it, or red, green and blue of 0 to 255. */
 export type BrandColor =
   | {
       readonly kind: 'cmyk';
+      readonly parts: readonly [number, number, number, number];
+      readonly written: string;
+    }
+  | {
+      readonly kind: 'spot';
+      readonly name: string;
       readonly parts: readonly [number, number, number, number];
       readonly written: string;
     }
@@ -101,6 +125,17 @@ export interface Brand {
   readonly color: BrandColor | null;
   /** Path of the logo, as seen from where the record lies. */
   readonly logo: string | null;
+}
+
+/** How the converter of the labels prints and cuts; null where the record leaves it to the press profile. */
+export interface PressWish {
+  /** Spot ink of the cut line. */
+  readonly dieInk: string | null;
+  readonly cut: 'through' | 'kiss' | null;
+  readonly barWidthReduction: Millimetres | null;
+  /** From the cut. */
+  readonly safe: Millimetres | null;
+  readonly bleed: Millimetres | null;
 }
 
 /** Artwork of the maker under the label, with the areas that the label may print on. */
@@ -139,7 +174,17 @@ export interface SheetIngredient {
     readonly value: string;
     /** Year-month-day or year; null where not given. */
     readonly date: string | null;
+    /** A workplace limit of the European Union. */
+    readonly union?: boolean;
   }[];
+  /** EC number, where the harmonised entry has none or another. */
+  readonly ec?: string | null;
+  /** REACH registration number. */
+  readonly registration?: string | null;
+  /** Why it is PBT, vPvB, PMT or vPvM; null where the record does not say that it is. */
+  readonly pbt?: string | null;
+  readonly endocrine?: string | null;
+  readonly candidateList?: string | null;
   readonly synonyms: readonly string[];
   readonly impurities: string | null;
   readonly toxicity: string | null;

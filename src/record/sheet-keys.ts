@@ -68,6 +68,33 @@ export const sheetTexts = {
   'transport.notes': 'Section 14: special precautions',
   regulatory: 'Section 15: further regulatory information',
   other: 'Section 16: other information',
+  'environmental-precautions': 'EU and UN sheets, section 6: environmental precautions',
+  'end-uses': 'EU sheet, 7.3: specific end uses',
+  'limits.biological': 'EU and UN sheets, section 8: biological limit values',
+  'limits.dnel-pnec': 'EU sheet, 8.1: derived no-effect levels and predicted no-effect concentrations',
+  'limits.monitoring': 'EU sheet, 8.1: recommended monitoring procedures',
+  'ppe.thermal': 'EU sheet, 8.2.2: protection against thermal hazards',
+  'ppe.environment': 'EU sheet, 8.2.3: environmental exposure controls',
+  'properties.nanoforms': 'EU sheet, sections 1, 3 and 9: nanoforms that the mixture holds',
+  'properties.safety-characteristics': 'EU sheet, 9.2.2: other safety characteristics',
+  'assessment.pbt': 'EU sheet, 2.3 and 12.5: results of the PBT and vPvB assessment',
+  'assessment.endocrine-health': 'EU sheet, 2.3 and 11.2.1: endocrine disrupting properties, human health',
+  'assessment.endocrine-environment': 'EU sheet, 2.3 and 12.6: endocrine disrupting properties, environment',
+  'assessment.other-hazards':
+    'EU and UN sheets, section 2: hazards that do not result in classification, such as dust explosion',
+  'assessment.chemical-safety': 'EU sheet, 15.2: whether a chemical safety assessment was carried out',
+  'toxicology.other': 'EU sheet, 11.2.2: other adverse effects on health',
+  'waste-codes': 'EU sheet, 13.1: codes of the European list of wastes, product and packaging',
+  'adr.un-number': 'EU and UN sheets, 14.1: UN number or ID number (ADR, RID, ADN, IMDG, ICAO)',
+  'adr.proper-shipping-name': 'EU and UN sheets, 14.2: UN proper shipping name',
+  'adr.hazard-class': 'EU and UN sheets, 14.3: transport hazard class',
+  'adr.packing-group': 'EU and UN sheets, 14.4: packing group',
+  'adr.environmental-hazards': 'EU and UN sheets, 14.5: environmental hazards',
+  'adr.precautions': 'EU and UN sheets, 14.6: special precautions for user',
+  'regulatory-eu':
+    'EU sheet, 15.1: rules of the Union and of Member States (detergents, Seveso, Annexes XIV and XVII)',
+  changes: 'EU sheet, 16: changes made to the previous revision',
+  training: 'EU sheet, 16: training appropriate for workers',
 } as const;
 
 export type SheetKey = keyof typeof sheetTexts;

@@ -1,4 +1,5 @@
 import { dateLeaf } from './_date.ts';
+import { ecLeaf, registrationLeaf } from './_european.ts';
 import { described, line, list, mapping, prose, told, truth } from './_leaf.ts';
 import * as z from './_zod.ts';
 import { sheetTexts } from './sheet-keys.ts';
@@ -42,6 +43,9 @@ const ingredients = list(
               list: line('TLV-TWA', 'Name of the limit', 100),
               value: line('3 ppm', 'Its value with its unit', 100),
               date: z.optional(dateLeaf('Date of the list, year-month-day')),
+              union: z.optional(
+                truth('true: a workplace limit of the Union, for which an EU sheet lists the ingredient'),
+              ),
             },
             'An exposure limit',
           ),
@@ -49,6 +53,11 @@ const ingredients = list(
           'Section 8: exposure limits beside those of OSHA',
         ),
       ),
+      ec: z.optional(ecLeaf),
+      registration: z.optional(registrationLeaf),
+      pbt: about('Sections 2, 3 and 12 of an EU sheet: why it is PBT, vPvB, PMT or vPvM'),
+      endocrine: about('Sections 2, 3, 11 and 12 of an EU sheet: why it is an endocrine disruptor'),
+      'candidate-list': about('Sections 3 and 15 of an EU sheet: why it is on the list of Article 59(1)'),
       synonyms: z.optional(list(line('MEA', 'A synonym', 200), '[MEA]', 'Section 3: synonyms')),
       impurities: about('Section 3: impurities and stabilizers that are classified themselves'),
       toxicity: about('Section 11: toxicity figures'),

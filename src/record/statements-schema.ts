@@ -2,6 +2,9 @@ import { misreads, type Reading, reads } from '../quantity/reading.ts';
 import { converted, described, either, leaf, line, list, mapping, told, truth } from './_leaf.ts';
 import * as z from './_zod.ts';
 
+/** Lines that no table of statements has, by the name that the label gives them. */
+const LINES = /^not-to-mix$/;
+
 /** Reads a code, or codes that are printed as one: `P280`, `P301 + P310`, `EUH031`. */
 function readCode(text: string): Reading<string> {
   // The letters behind a number mean different things in capitals and not: H360Fd.
@@ -9,6 +12,7 @@ function readCode(text: string): Reading<string> {
     .trim()
     .replace(/\s*\+\s*/g, '+')
     .replace(/\b(?:euh|h|p)(?=\d)/gi, head => head.toUpperCase());
+  if (LINES.test(code)) return reads(code);
   if (/^(?:EU)?[HP]\d{3}[A-Za-z]{0,2}(?:\+[HP]\d{3}[A-Za-z]{0,2})*$/.test(code)) return reads(code);
   return misreads(`\`${text}\` is not a statement code`, 'write for example P280 or P370+P378');
 }

@@ -45,12 +45,16 @@ class Face {
     return run;
   }
 
+  glyph(id: number, x = 0): readonly OutlineCommand[] {
+    return cubic(this.#font.getGlyph(id).path.commands, x, this.#perMille);
+  }
+
   outline(text: string): OutlineCommand[] {
     const run = this.shape(text);
     const commands: OutlineCommand[] = [];
     let x = 0;
     for (const { id, advance } of run.glyphs) {
-      commands.push(...cubic(this.#font.getGlyph(id).path.commands, x, this.#perMille));
+      commands.push(...this.glyph(id, x));
       x += advance;
     }
     return commands;
@@ -99,6 +103,7 @@ export const loadFonts = async (files?: FontFiles): Promise<FontLibrary> => {
     missing: (text, face) => faces[face].missing(text),
     metrics: face => faces[face].metrics,
     outline: (text, face) => faces[face].outline(text),
+    glyph: (id, face) => faces[face].glyph(id),
     bytes: face => faces[face].bytes,
   };
 };

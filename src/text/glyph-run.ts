@@ -48,6 +48,8 @@ export interface FontLibrary {
    * @throws MissingGlyphError
    */
   outline(text: string, face: FaceName): readonly OutlineCommand[];
+  /** Outline of one glyph of a run from the start of its base line, in thousandths of the em, y upwards. */
+  glyph(id: number, face: FaceName): readonly OutlineCommand[];
   /** The font file of a face, for embedding. */
   bytes(face: FaceName): Uint8Array;
 }

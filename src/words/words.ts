@@ -1,3 +1,4 @@
+import type { SizeFact } from '../barcode/size-facts.ts';
 import type { ClassifiedConstituent, Reading } from '../classify/classification.ts';
 import type { Because } from '../classify/facts/because.ts';
 import type { Provision } from '../classify/facts/provision.ts';
@@ -6,11 +7,16 @@ import type { BridgingFault } from '../classify/facts/warning-evidence.ts';
 import type { DataSource } from '../classify/ingredient.ts';
 import type { ReadingId } from '../classify/readings.ts';
 import type { Claim } from '../duties/claim.ts';
-import type { Conditional, PrecautionaryStatement, Unused } from '../labelling/label-elements.ts';
+import type { Conditional, PrecautionaryStatement, Proposed, Unused } from '../labelling/label-elements.ts';
 import type { OmissionReason } from '../labelling/omission-reason.ts';
+import type { OpenOnDocuments } from '../labelling/open-on-documents.ts';
 import type { PurposeDecision, WorkplaceStatement } from '../labelling/purposes.ts';
+import type { LengthUnit } from '../quantity/length-text.ts';
 import type { Style } from '../quantity/print.ts';
+import type { Dilution } from '../record/record-blocks.ts';
+import type { Diagnostic } from '../report/diagnostic.ts';
 import type { AnswerWords } from './answer-words.ts';
+import type { SheetFact } from './sheet-fact.ts';
 import type { SheetWords } from './sheet-words.ts';
 
 /** How a constituent is called, by its place in the list: whoever prints decides what may be told. */
@@ -32,6 +38,8 @@ export interface Reasoned {
   readonly rule: string;
   /** The rule worked as on paper. */
   readonly working: string;
+  /** Set where the working begins with the name of the rule, so that it need not be said before it. */
+  readonly saysRule?: boolean;
 }
 
 /** A reading of the law in words. */
@@ -58,6 +66,7 @@ export interface WorkSheetWords {
       | 'constituents'
       | 'hazards'
       | 'elements'
+      | 'solutions'
       | 'warnings'
       | 'otherClasses'
       | 'notApplicable'
@@ -104,6 +113,8 @@ export interface StatementTelling {
   conditionals(all: readonly Conditional[]): readonly string[];
   /** Statements whose codes no revision prints together; nothing where there are none. */
   combined(statements: readonly PrecautionaryStatement[]): readonly string[];
+  /** Lines on the label that nobody has yet kept or left out. */
+  proposed(lines: readonly Proposed[]): readonly string[];
   unused(unused: Unused): string;
 }
 
@@ -158,12 +169,26 @@ export interface Words {
   readonly review: ReviewWords;
   readonly batch: BatchWords;
   readonly statements: StatementTelling;
+  /** Notices of a draft label on what is open, the longest first; none where nothing is. */
+  draftNotices(open: OpenOnDocuments): readonly string[];
+  /** A line of directions on how to dilute. */
+  dilution(dilution: Dilution): string;
   /** Whether a label is due, and why. */
   purpose(decision: PurposeDecision): string;
   /** All decisions: what nobody has answered is one line. */
   purposes(decisions: readonly PurposeDecision[]): readonly string[];
   /** Statements that consumers are proposed to be spared, a line a ground. */
   workplaceWords(statements: readonly WorkplaceStatement[]): readonly string[];
+  /** The line beside a label that tells the press what it is, and which inks are not to be printed. */
+  jobLine(
+    stock: { readonly die: { readonly width: number; readonly height: number }; readonly unit?: LengthUnit },
+    title: string,
+    technical: readonly string[],
+  ): string;
+  /** What is to be told of labels on a sheet. */
+  labelSheet(fact: SheetFact, unit: LengthUnit): Diagnostic;
+  /** What is to be told of the size of a bar code, lengths in the unit of the record. */
+  barCodeSize(facts: readonly SizeFact[], name: string, unit: LengthUnit): readonly Diagnostic[];
   /** What the maker's words claim, and why that is to be weighed. */
   claim(claim: Claim): string;
   bridgingFault(fault: BridgingFault): { readonly message: string; readonly hint?: string };

@@ -43,6 +43,7 @@ function mixtureOf(
       mFactors: { acute: 1, chronic: 1, given: new Set<'acute' | 'chronic'>() },
       peroxide: null,
       unknown: new Set<never>(),
+      metal: null,
       noData: false,
       supplemental: [],
       supplementalLimits: [],

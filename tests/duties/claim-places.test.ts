@@ -13,6 +13,7 @@ const none = {
   omitted: [],
   missing: [],
   conditional: [],
+  proposed: [],
   unused: [],
 };
 

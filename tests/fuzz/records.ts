@@ -6,6 +6,7 @@ import { parseRecordJson, parseRecordText, parseRecordValue } from '../../src/re
 import type { FormulaLine, ProductRecord } from '../../src/record/product-record.ts';
 import type { Outcome } from '../../src/report/diagnostic.ts';
 import { renderText } from '../../src/report/render.ts';
+import { pieces } from '../support/pieces.ts';
 import { type Random, randomOf } from './random.ts';
 
 type Value = Record<string, unknown>;
@@ -191,34 +192,6 @@ function mutate(value: Value, random: Random): void {
       holder[key] = structuredClone(random.pick(strange));
   }
 }
-
-const pieces = [
-  '',
-  '\t',
-  '\n',
-  ':',
-  '-',
-  '[',
-  ']',
-  '{',
-  '}',
-  '"',
-  "'",
-  '*a',
-  '&a ',
-  '!x ',
-  '|',
-  '>',
-  '%',
-  ' #',
-  ',',
-  '\u0000',
-  '---\n',
-  '  ',
-  '\ufeff',
-  '<<: ',
-  '? ',
-];
 
 /** Text of a record, in YAML or JSON, now and then with pieces of text put in or cut out. */
 function textOf(value: Value, random: Random): { text: string; json: boolean } {

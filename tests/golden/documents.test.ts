@@ -3,6 +3,7 @@ import { afterAll, beforeAll, describe, it } from 'vitest';
 import { labelDocument } from '../../src/document/label.ts';
 import { sheetDocument } from '../../src/document/sheet.ts';
 import { loadTemplate } from '../../src/document/template.ts';
+import { draftSheet } from '../../src/draft/draft-sheet.ts';
 import { makePacket } from '../../src/draft/packet.ts';
 import { sheetInput } from '../../src/draft/sheet-input.ts';
 import { readTemplate } from '../../src/environment/package-files.ts';
@@ -54,7 +55,7 @@ describe.each(demos)('%s', path => {
     const product = await classified(path, 'us-hcs');
     const model = sheetDocument(
       await sheetInput({ ...product, record: must(completeRecord(product.record)) }, date, en),
-      await loadTemplate(readTemplate, 'sheets/us-hcs.hbs'),
+      await loadTemplate(readTemplate, 'sheets/sheet.hbs'),
     );
     const pages = (['letter', 'a4'] as const).flatMap(paper =>
       layoutSheet(model, fonts, { paper }).frames.flatMap((frame, at) => {
@@ -72,6 +73,14 @@ describe.each(demos)('%s', path => {
     compare(`sheet/${name}.pages.txt`, pages.join('\n').trimEnd());
     const { frames, root } = layoutSheet(model, fonts, { paper: 'letter' });
     compare(`sheet/${name}.tags.txt`, tagTree(root, frames));
+  });
+
+  it.each(['eu-clp', 'un-ghs'] as const)('sheet of %s', async basis => {
+    const product = await classified(path, basis);
+    const made = must(await draftSheet(product, { date: AS_OF, paper: 'a4' }, fonts, en));
+    const { fingerprint: _, ...sheet } = JSON.parse(made.json);
+    compare(`sheet/${name}.${basis}.json`, json(sheet));
+    compare(`sheet/${name}.${basis}.pdf-tags.txt`, await pdfTagTree(made.pdf));
   });
 
   it('packet', async () => {
@@ -96,6 +105,13 @@ afterAll(() => {
       demos.flatMap(path => ends.map(end => `${folder}/${nameOf(path)}.${end}`)),
     );
   named('label', ['txt', 'pdf-tags.txt']);
-  named('sheet', ['pages.txt', 'tags.txt', 'text.txt', 'json', 'pdf-tags.txt']);
+  named('sheet', [
+    'pages.txt',
+    'tags.txt',
+    'text.txt',
+    'json',
+    'pdf-tags.txt',
+    ...['eu-clp', 'un-ghs'].flatMap(basis => [`${basis}.json`, `${basis}.pdf-tags.txt`]),
+  ]);
   named('packet', ['txt']);
 });

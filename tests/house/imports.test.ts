@@ -23,6 +23,7 @@ const all = [
   'logistics',
   'notation',
   'pdf',
+  'picture',
   'preflight',
   'provenance',
   'quantity',
@@ -91,6 +92,11 @@ const may: Readonly<Record<string, readonly [readonly string[], readonly string[
   pdf: [
     ['provenance', 'quantity', 'report'],
     ['layout', 'roll', 'text'],
+  ],
+  // Frames as pictures: it lays nothing out.
+  picture: [
+    ['quantity', 'report'],
+    ['layout', 'text'],
   ],
   // Reads bytes alone and never sees the writer.
   preflight: [['quantity', 'report'], []],
@@ -177,6 +183,7 @@ describe('libraries', () => {
     fontkit: /^src\/(text\/|pdf\/font\.ts|bench\/)/,
     '@expo-google-fonts/roboto-condensed': /^src\/text\//,
     'pdf-lib': /^src\/(pdf|preflight|bench)\//,
+    '@napi-rs/canvas': /^src\/picture\/png\.ts/,
     'bwip-js': /^src\/barcode\/symbols\.ts/,
     handlebars: /^src\/document\/template\.ts/,
     yaml: /^src\/record\//,

@@ -1,7 +1,7 @@
-import { PDFDocument, PDFName } from 'pdf-lib';
+import { PDFDocument } from 'pdf-lib';
 import { describe, expect, it } from 'vitest';
 import type { Frame, FrameItem, PagedDocument } from '../../src/layout/frame.ts';
-import { type LabelProfile, profileFaults } from '../../src/pdf/profile.ts';
+import type { LabelProfile } from '../../src/pdf/profile.ts';
 import { writePdf } from '../../src/pdf/write.ts';
 import { preflight } from '../../src/preflight/preflight.ts';
 import { toPoints } from '../../src/quantity/length.ts';
@@ -127,49 +127,5 @@ describe('a label', () => {
     await expect(writePdf(labelDocument(fonts), fonts, { ...LABEL, die: { ink: 'Black' } })).rejects.toThrow(
       /Black/u,
     );
-  });
-});
-
-/** Head of an ICC profile (ICC.1:2022 7.2), all that says what it is for. */
-const iccHead = (deviceClass: string, space: string): Uint8Array => {
-  const head = new Uint8Array(128);
-  const put = (at: number, text: string) => head.set(new TextEncoder().encode(text), at);
-  put(12, deviceClass);
-  put(16, space);
-  put(36, 'acsp');
-  return head;
-};
-
-describe('a label with an ICC profile', () => {
-  const profile: LabelProfile = {
-    ...LABEL,
-    iccProfile: { bytes: iccHead('prtr', 'CMYK'), condition: 'FOGRA39' },
-  };
-
-  it('names PDF/X-4 and its printing condition', async () => {
-    const written = await writePdf(labelDocument(fonts), fonts, profile);
-    const document = await PDFDocument.load(written, { updateMetadata: false });
-    expect(document.catalog.has(PDFName.of('OutputIntents'))).toBe(true);
-    const source = Buffer.from(written).toString('latin1');
-    expect(source).toContain('<pdfxid:GTS_PDFXVersion>PDF/X-4</pdfxid:GTS_PDFXVersion>');
-    expect(source).toContain('/OutputConditionIdentifier (FOGRA39)');
-    expect(await preflight(written, { kind: 'label', dieInk: 'CutContour' })).toEqual([]);
-  });
-
-  it.each([
-    ['mntr', 'RGB ', 'FOGRA39', /not the profile of an output device/u],
-    ['prtr', 'RGB ', 'FOGRA39', /not a profile for CMYK/u],
-    ['prtr', 'CMYK', 'a) b', /not the name of a printing condition/u],
-  ])('refuses a profile %s %s for %s', (deviceClass, space, condition, fault) => {
-    const faults = profileFaults({ ...LABEL, iccProfile: { bytes: iccHead(deviceClass, space), condition } });
-    expect(faults.join()).toMatch(fault);
-  });
-
-  it('refuses bytes that are no profile', () => {
-    const faults = profileFaults({
-      ...LABEL,
-      iccProfile: { bytes: new Uint8Array(200), condition: 'FOGRA39' },
-    });
-    expect(faults).toEqual(['not an ICC profile']);
   });
 });

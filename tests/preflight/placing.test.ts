@@ -101,4 +101,22 @@ describe('placing', () => {
     const found = await preflight(await document.save({ useObjectStreams: false }), profile);
     expect(found.map(({ code }) => code)).toContain('pictogram-too-small');
   });
+
+  it('finds what stands on a fold, and in the strip that the other end covers', async () => {
+    const document = await PDFDocument.load(label, { updateMetadata: false });
+    const bytes = await document.save({ useObjectStreams: false });
+    const { x, width } = area('hazard');
+    for (const what of ['fold', 'overlap'] as const) {
+      const strip = (from: number, to: number) =>
+        preflight(bytes, {
+          kind: 'label',
+          dieInk: 'CutContour',
+          geometry: { ...GEOMETRY, clear: [{ what, from, to }] },
+        });
+      expect((await strip(x + width / 2 - 1, x + width / 2 + 1)).map(({ code }) => code)).toContain(
+        `on-the-${what}`,
+      );
+      expect((await strip(0, 1)).map(({ code }) => code)).not.toContain(`on-the-${what}`);
+    }
+  });
 });

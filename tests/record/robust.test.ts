@@ -5,6 +5,7 @@ import { noFiles } from '../../src/record/files.ts';
 import { parseRecordText, parseRecordValue } from '../../src/record/load.ts';
 import type { Outcome } from '../../src/report/diagnostic.ts';
 import { renderText } from '../../src/report/render.ts';
+import { pieces } from '../support/pieces.ts';
 import { env, product } from './_example.ts';
 
 // An outcome is a value, or at least one error that can be shown.
@@ -28,32 +29,7 @@ describe('reading never throws', () => {
   });
 
   it('on the example with pieces cut out, doubled or replaced', () => {
-    const pieces = fc.constantFrom(
-      '',
-      '\t',
-      '\n',
-      ':',
-      '-',
-      '[',
-      ']',
-      '{',
-      '}',
-      '"',
-      "'",
-      '*',
-      '&',
-      '!',
-      '|',
-      '>',
-      '%',
-      '#',
-      '0',
-      ',',
-      '\u0000',
-      '---\n',
-      '  ',
-    );
-    const cut = fc.tuple(fc.nat(product.length), fc.nat(12), pieces);
+    const cut = fc.tuple(fc.nat(product.length), fc.nat(12), fc.constantFrom(...pieces));
     fc.assert(
       fc.property(fc.array(cut, { minLength: 1, maxLength: 4 }), cuts => {
         let text = product;

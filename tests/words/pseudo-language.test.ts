@@ -1,8 +1,14 @@
 import { describe, expect, it } from 'vitest';
+import eu from '../../hazard-data/eu-clp/sheet/sections.json' with { type: 'json' };
+import un from '../../hazard-data/un-ghs/sheet/sections.json' with { type: 'json' };
+import { statementCodes } from '../../src/document/sheet/ghs/classes.ts';
 import { sheetSections } from '../../src/document/sheet/sections.ts';
 import { type SheetInput, sheetDocument, sheetHtml } from '../../src/document/sheet.ts';
 import { workSheetMarkdown } from '../../src/draft/work-sheet.ts';
 import { hazardClasses } from '../../src/notation/classes.ts';
+import { printHazard } from '../../src/notation/print-hazard.ts';
+import { printLimit } from '../../src/notation/print-limit.ts';
+import type { BasisId } from '../../src/reference/basis.ts';
 import { en } from '../../src/words/en/index.ts';
 import symbols from '../../templates/symbols/ghs-symbols.json' with { type: 'json' };
 import law from '../document/sheet/appendix-d.json' with { type: 'json' };
@@ -56,12 +62,21 @@ const records: Record<string, Record<string, unknown>> = {
 };
 
 const inputs = new Map<string, SheetInput>();
-const inputOf = async (name: string): Promise<SheetInput> => {
+const inputOf = async (name: string, basis: BasisId = 'us-hcs'): Promise<SheetInput> => {
   const { amount: _, ...rest } = records[name]!;
-  const input = inputs.get(name) ?? (await inputAround(rest, { words }));
-  inputs.set(name, input);
+  const key = `${basis} ${name}`;
+  const input = inputs.get(key) ?? (await inputAround(rest, { words }, basis));
+  inputs.set(key, input);
   return input;
 };
+
+/** Headings of Annex II to Regulation (EC) No 1907/2006 and of the GHS, with what stands beneath them. */
+const headings = [...eu.sections, ...un.sections]
+  .flatMap(({ heading, parts }) => [
+    heading,
+    ...parts.flatMap(part => [part.heading, ...part.items.map(item => item.heading)]),
+  ])
+  .filter(heading => heading !== '');
 
 /** Texts of law and of the tables: headings, statements, classes, symbols. */
 const lawTexts = ({ elements, classification }: SheetInput): readonly string[] => [
@@ -80,6 +95,18 @@ const lawTexts = ({ elements, classification }: SheetInput): readonly string[] =
   ...Object.keys(symbols.symbols).map(title => title.replaceAll('-', ' ')),
 ];
 
+/** Statements and notation of the ingredients, in the words of CLP Annexes III and VI. */
+const statementTexts = ({ classification, statementText }: SheetInput): readonly string[] =>
+  classification.constituents
+    .flatMap(({ data }) => [
+      ...data.hazards.flatMap(hazard => [
+        printHazard(hazard),
+        ...statementCodes(hazard).map(code => statementText(code) ?? ''),
+      ]),
+      ...data.limits.map(printLimit),
+    ])
+    .filter(text => text !== '');
+
 const english = (text: string, known: readonly string[]): readonly string[] => {
   let rest = unsaid(text);
   // The longest first, so that no part of a statement is taken out before the whole.
@@ -89,25 +116,29 @@ const english = (text: string, known: readonly string[]): readonly string[] => {
 };
 
 describe.each(Object.keys(records))('in a language of its own, %s', name => {
-  it('has a sheet without an English word of ours', async () => {
-    const input = await inputOf(name);
-    const known = lawTexts(input);
-    for (const { number, title, note, items } of sheetSections(input)) {
-      const texts = [
-        title,
-        note ?? '',
-        ...items.flatMap(({ text, list, notes, groups, table }) => [
-          ...text,
-          ...list,
-          ...notes,
-          ...groups.flatMap(group => [group.title, ...group.list]),
-          ...(table?.columns ?? []),
-          ...(table?.rows.flat() ?? []),
-        ]),
-      ];
-      for (const text of texts) expect(english(text, known), `section ${number}: ${text}`).toEqual([]);
-    }
-  });
+  it.each(['us-hcs', 'eu-clp', 'un-ghs'] as const)(
+    'has a sheet without an English word of ours, %s',
+    async basis => {
+      const input = await inputOf(name, basis);
+      const ghs = basis === 'us-hcs' ? [] : [...headings, ...statementTexts(input)];
+      const known = [...lawTexts(input), ...ghs];
+      for (const { number, title, note, items } of sheetSections(input)) {
+        const texts = [
+          title,
+          note ?? '',
+          ...items.flatMap(({ text, list, notes, groups, table }) => [
+            ...text,
+            ...list,
+            ...notes,
+            ...groups.flatMap(group => [group.title, ...group.list]),
+            ...(table?.columns ?? []),
+            ...(table?.rows.flat() ?? []),
+          ]),
+        ];
+        for (const text of texts) expect(english(text, known), `section ${number}: ${text}`).toEqual([]);
+      }
+    },
+  );
 
   it('has a page whose frame is told in it', async () => {
     const input = await inputOf(name);

@@ -1,6 +1,7 @@
 import type { SpecificLimit } from '../../notation/limit.ts';
-import type { Exact } from '../../quantity/exact.ts';
+import { Exact } from '../../quantity/exact.ts';
 import type { Scale } from '../../quantity/scale.ts';
+import { metalGenericLimitsIn } from '../../reference/harmonised/entry-notes.ts';
 import type { CutOffTable } from '../../reference/thresholds.ts';
 import { constant } from '../constant.ts';
 import { type ClassResult, type Context, hazardIn } from '../context.ts';
@@ -35,6 +36,21 @@ export function overLow(scale: Scale, percent: Exact, { low, lowInclusive }: Spe
   return lowInclusive ? order >= 0 : order > 0;
 }
 
+/** A limit of the table for an ingredient; of a compound of a metal the metal counts (CLP Annex VI 1.1.3.2, Note 1). */
+export function genericLimit(
+  { basis, scale }: Context,
+  { data, percent }: Ingredient,
+  from: number,
+): Pick<Candidate, 'limit' | 'reached'> {
+  const metal = metalGenericLimitsIn.includes(basis.id) ? data.metal : null;
+  return metal === null
+    ? { limit: figure(from), reached: scale.reaches(percent, from) }
+    : {
+        limit: Exact.decimal(String(from / metal)),
+        reached: scale.meets([{ amount: percent, weight: metal }], from),
+      };
+}
+
 /** Limits of every ingredient for one class: specific ones first, else the table's (A.0.4.3; CLP Article 10). */
 export function candidatesOf(context: Context, hazardClass: string, table: CutOffTable): Candidate[] {
   const { mixture, applyLimits, scale } = context;
@@ -65,10 +81,9 @@ export function candidatesOf(context: Context, hazardClass: string, table: CutOf
           ingredient,
           own: hazard.category,
           result: row.result,
-          limit: figure(from),
+          ...genericLimit(context, ingredient, from),
           specific: false,
           statement: hazard.statement,
-          reached: scale.reaches(ingredient.percent, from),
         });
       }
   }

@@ -5,13 +5,13 @@ import { always, type ClassRule } from '../class-rule.ts';
 import type { ClassifiedHazard } from '../classification.ts';
 import { type ClassResult, type Context, hazardIn } from '../context.ts';
 import { concerns, hazardsOf, type Ingredient, limitsOf } from '../ingredient.ts';
-import { figure } from '../sums.ts';
 import {
   becauseOfCandidates,
   byIngredient,
   type Candidate,
   cutOffOf,
   floorOf,
+  genericLimit,
   noneOf,
   overLow,
   readingsOf,
@@ -88,11 +88,10 @@ function triggersOf(context: Context, ingredient: Ingredient, table: CutOffTable
         ingredient,
         own: category,
         result: row.result,
-        limit: figure(row.from),
+        ...genericLimit(context, ingredient, row.from),
         specific: false,
         statement: hazard.statement,
         effect,
-        reached: context.scale.reaches(ingredient.percent, row.from),
       });
     }
   return found;

@@ -9,6 +9,7 @@ import type { Because } from './because.ts';
 import type { Figure } from './figure.ts';
 import type { OpenQuestion } from './open-question.ts';
 import type { Provision } from './provision.ts';
+import type { StaleMeasurement } from './stale-measurement.ts';
 import type { LaterEntry, LostData } from './warning-entry.ts';
 import type { EvidenceFault } from './warning-evidence.ts';
 
@@ -89,6 +90,8 @@ type WarningFacts =
         readonly shown: string;
         /** Whether the record says that it is shown. */
         readonly answered: boolean;
+        /** Of Note 1: percent of the substance that is the metal; null where it is not known. */
+        readonly metal: Exact | null;
       }[];
       readonly source: string | null;
     }
@@ -206,13 +209,7 @@ type WarningFacts =
       readonly within: string;
       readonly constituents: readonly number[];
     }
-  | {
-      /** Measured on another formula than that of the record. */
-      readonly id: 'stale-measurement';
-      readonly properties: readonly { readonly property: string; readonly measuredOn: string }[];
-      readonly revision: string | null;
-      readonly revised: string | null;
-    }
+  | StaleMeasurement
   | { readonly id: 'boiling-point-missing' /** Degrees Celsius. */; readonly below: number }
   | {
       readonly id: 'near-limit';
@@ -233,7 +230,13 @@ type WarningFacts =
   | {
       /** Groups that must not be mixed with others in use. */
       readonly id: 'reactive-alone';
-      readonly groups: readonly { readonly group: string; readonly constituents: readonly number[] }[];
+      readonly groups: readonly {
+        readonly group: string;
+        readonly constituents: readonly number[];
+        /** What it must not be mixed with, and what may form, in the words of the data. */
+        readonly with: string;
+        readonly gives: string;
+      }[];
     }
   | { readonly id: 'respiratory-tract' }
   | {

@@ -100,7 +100,12 @@ function groupsByName(written: string): readonly string[] {
 }
 
 /** Groups of a constituent: by CAS number, by name where it has none, by hazard class. */
-export function groupsOf({ cas, name, water, data }: Ingredient): ReadonlySet<string> {
+export function groupsOf({
+  cas,
+  name,
+  water,
+  data,
+}: Pick<Ingredient, 'cas' | 'name' | 'water' | 'data'>): ReadonlySet<string> {
   const found = new Set(cas ? byCas.get(cas) : groupsByName(name));
   if (water) for (const { id } of waterGroups) found.add(id);
   for (const { hazardClass } of data.hazards) for (const id of byClass.get(hazardClass) ?? []) found.add(id);

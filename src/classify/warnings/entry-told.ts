@@ -1,4 +1,5 @@
 import { milderThan } from '../../notation/severity.ts';
+import { Exact } from '../../quantity/exact.ts';
 import type { GivenData } from '../../record/given-data.ts';
 import { formatAct } from '../../reference/harmonised/act.ts';
 import type { FoundEntry } from '../../reference/harmonised/choose-entry.ts';
@@ -8,6 +9,7 @@ import { bySource } from '../facts/provision.ts';
 import type { Warning } from '../facts/warning.ts';
 import type { LaterEntry } from '../facts/warning-entry.ts';
 import type { IngredientData } from '../ingredient.ts';
+import { metalOf } from '../ingredient-data.ts';
 
 /** The row of a substance that applies from a later date. */
 export const laterOf = (later: HarmonisedEntry): LaterEntry => ({
@@ -67,7 +69,11 @@ export function answerUnused(
   const known = (entry ? [entry, ...others] : []).map(({ index }) => index);
   const named = harmonised.entry !== null && !known.includes(harmonised.entry) ? harmonised.entry : null;
   const answerable = answerableNotes.filter(note => entry?.notes.includes(note));
-  const notes = harmonised.notes.filter(note => !answerable.includes(note));
+  const byMetal = decidingNotes(entry?.notes ?? []).some(({ kind }) => kind === 'by-metal');
+  const notes = [
+    ...harmonised.notes.filter(note => !answerable.includes(note)),
+    ...(harmonised.metal && !byMetal ? ['metal'] : []),
+  ];
   if (named === null && notes.length === 0) return [];
   return [{ id: 'entry-answer-unused', constituent, entry: named, notes, known, cites: [] }];
 }
@@ -78,6 +84,7 @@ function notesTold(entry: HarmonisedEntry, constituent: number, given: GivenData
       kind === 'by-metal' || entry.hazards.some(({ hazardClass }) => hazardClasses.includes(hazardClass)),
   );
   if (notes.length === 0) return [];
+  const part = metalOf(entry, given.harmonised);
   const { notes: shown = [], source = null } = given.harmonised ?? {};
   return [
     {
@@ -90,6 +97,7 @@ function notesTold(entry: HarmonisedEntry, constituent: number, given: GivenData
         codes: entry.hazards.filter(each => hazardClasses.includes(each.hazardClass)).map(each => each.code),
         shown: asks,
         answered: shown.includes(id),
+        metal: kind === 'by-metal' && part ? Exact.fraction(part.exact.mul(100)) : null,
       })),
       source,
       cites: notes.map(({ cite }) => bySource(cite)),

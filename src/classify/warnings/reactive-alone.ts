@@ -17,15 +17,20 @@ export function reactiveAlone({ ingredients }: Mixture, scale: Scale): Warning[]
       ({ ingredient, groups }) => groups.has(id) && scale.reaches(ingredient.percent, alone.from),
     );
     return of.length > 0
-      ? [{ group: id, constituents: of.map(({ ingredient }) => ingredient.index), source: alone.source }]
+      ? [{ group: id, constituents: of.map(({ ingredient }) => ingredient.index), alone }]
       : [];
   });
   if (found.length === 0) return [];
   return [
     {
       id: 'reactive-alone',
-      groups: found.map(({ group, constituents }) => ({ group, constituents })),
-      cites: [useCite, ...new Set(found.map(({ source }) => source))].map(bySource),
+      groups: found.map(({ group, constituents, alone: { with: others, gives } }) => ({
+        group,
+        constituents,
+        with: others,
+        gives,
+      })),
+      cites: [useCite, ...new Set(found.map(({ alone }) => alone.source))].map(bySource),
     },
   ];
 }

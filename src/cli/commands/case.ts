@@ -1,7 +1,7 @@
 import { prefixFit } from '../../barcode/company-prefix.ts';
 import { draftCase } from '../../draft/draft-case.ts';
 import { copyMarkAt } from '../../draft/inputs-of.ts';
-import { PRINTER_NAMES, type PrinterName } from '../../layout/case/thermal-stock.ts';
+import { PRINTER_NAMES, type PrinterName } from '../../layout/roll-printer.ts';
 import { caseFacts } from '../../logistics/case-facts.ts';
 import { PALLET_NAMES } from '../../logistics/pallet.ts';
 import { hasErrors } from '../../report/diagnostic.ts';

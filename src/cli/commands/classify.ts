@@ -6,6 +6,7 @@ import { openReference, type Reference } from '../../draft/open-reference.ts';
 import { supplierQuestions } from '../../draft/supplier-questions.ts';
 import { useSolutions } from '../../draft/use-solutions.ts';
 import { workSheetText } from '../../draft/work-sheet.ts';
+import type { Dilution } from '../../record/record-blocks.ts';
 import { type BasisId, basisIds, usual } from '../../reference/basis.ts';
 import { renderJson } from '../../report/render.ts';
 import { en } from '../../words/en/index.ts';
@@ -16,7 +17,7 @@ import type { Command } from '../command.ts';
 import { exit, type Io } from '../io.ts';
 import { allow, asOf, basis, json, records } from '../options.ts';
 import { findingsJson, report } from '../report.ts';
-import { solutionJson, solutionText } from '../use-solution.ts';
+import { askedDilution, solutionJson, solutionText } from '../use-solution.ts';
 
 /** The command as data. */
 export const command: Command = {
@@ -31,6 +32,11 @@ export const command: Command = {
   options: {
     basis: basis(basisIds),
     lines: { kind: 'flag', does: 'reads one JSON record a line from standard input, in place of RECORD' },
+    dilution: {
+      kind: 'text',
+      value: 'RATIO',
+      does: 'classifies a use solution too: parts of the product to parts of water, 1:16',
+    },
     brief: { kind: 'flag', does: 'leaves the reasons out' },
     json,
     'as-of': asOf,
@@ -55,6 +61,7 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
   }
   const { positional } = parsed;
   const brief = parsed.flag('brief');
+  const asked = askedDilution(parsed.text('dilution'));
   if (parsed.flag('lines')) {
     if (positional.length > 0)
       throw new UsageError('--lines reads records from standard input; give no file');
@@ -62,11 +69,16 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
   }
   if (positional.length === 0) throw new UsageError('no record given', command);
   return parsed.flag('json')
-    ? asDocuments(positional, reference.value, brief, io)
-    : asTexts(positional, reference.value, brief, io);
+    ? asDocuments(positional, reference.value, { brief, asked }, io)
+    : asTexts(positional, reference.value, { brief, asked }, io);
 }
 
-async function asTexts(paths: readonly string[], reference: Reference, brief: boolean, io: Io) {
+interface Asked {
+  readonly brief: boolean;
+  readonly asked: readonly Dilution[];
+}
+
+async function asTexts(paths: readonly string[], reference: Reference, { brief, asked }: Asked, io: Io) {
   let status: number = exit.done;
   for (const path of paths) {
     const opened = openProduct(path, io.files, reference.basis);
@@ -76,10 +88,10 @@ async function asTexts(paths: readonly string[], reference: Reference, brief: bo
       continue;
     }
     const { record, formula, classification, elements } = classifyProduct(opened.value, reference);
-    const sheet = { record, formula, classification, elements, words: en };
-    const { solutions, findings } = useSolutions(opened.value, reference);
+    const { solutions, findings } = useSolutions(opened.value, reference, asked);
+    const sheet = { record, formula, classification, elements, solutions, words: en };
     report(findings, io);
-    const lines = solutions.map(solutionText);
+    const lines = brief ? solutions.map(solutionText) : [];
     await io.out(
       `${[brief ? briefText(record, classification, elements) : workSheetText(sheet), ...lines].join('\n')}\n`,
     );
@@ -87,7 +99,7 @@ async function asTexts(paths: readonly string[], reference: Reference, brief: bo
   return status;
 }
 
-async function asDocuments(paths: readonly string[], reference: Reference, brief: boolean, io: Io) {
+async function asDocuments(paths: readonly string[], reference: Reference, { brief, asked }: Asked, io: Io) {
   let status: number = exit.done;
   const documents = paths.map(path => {
     const opened = openProduct(path, io.files, reference.basis);
@@ -99,7 +111,7 @@ async function asDocuments(paths: readonly string[], reference: Reference, brief
     const { record, formula, classification, elements } = classifyProduct(opened.value, reference);
     const ask = askedJson(supplierQuestions(classification, formula), classification, en);
     const document = classificationJson(record, classification, elements, en);
-    const { solutions, findings: open } = useSolutions(opened.value, reference);
+    const { solutions, findings: open } = useSolutions(opened.value, reference, asked);
     report(open, io);
     const diagnostics = [...opened.diagnostics, ...open];
     const findings = diagnostics.length > 0 ? { findings: renderJson(diagnostics) } : {};

@@ -1,8 +1,11 @@
 import type { LabelAudience } from '../../draft/draft-label.ts';
 import { copyMark } from '../../draft/inputs-of.ts';
 import { labelJson } from '../../draft/label-json.ts';
+import type { LabelOptions, LabelTarget } from '../../draft/label-options.ts';
+import { LABEL_TARGETS } from '../../draft/label-stock.ts';
 import { tryDraftLabel } from '../../draft/try-draft-label.ts';
 import { usual } from '../../reference/basis.ts';
+import { hasErrors } from '../../report/diagnostic.ts';
 import { loadFonts } from '../../text/font-library.ts';
 import { en } from '../../words/en/index.ts';
 import { parseArguments } from '../arguments.ts';
@@ -11,6 +14,8 @@ import type { Command } from '../command.ts';
 import { leaveBehind, printWritten, store } from '../deliver.ts';
 import { openClassified, outputFolder } from '../draft.ts';
 import { exit, type Io } from '../io.ts';
+import { extraQuestion, labelExtras } from '../label-extras.ts';
+import { outputProfile, panelSize } from '../label-question.ts';
 import { allow, asOf, json, out, record, replace } from '../options.ts';
 import { report } from '../report.ts';
 
@@ -28,7 +33,35 @@ export const command: Command = {
   options: {
     pack: { kind: 'text', value: 'ID', does: 'pack of the record; may be left out where there is one' },
     for: { kind: audiences, does: `whom the label is for; ${audiences[0]} where it is left out` },
+    target: {
+      kind: LABEL_TARGETS,
+      does: 'what prints it: a press (where it is left out), or a roll printer with black alone, by its dots per inch',
+    },
+    marks: { kind: 'flag', does: 'crop marks and a line on the job, outside the bleed' },
+    sheet: {
+      kind: 'text',
+      value: 'FILE',
+      does: 'sets it many times on sheets for an office printer, as that file describes them',
+      completes: 'file',
+    },
+    copies: { kind: 'text', value: 'N', does: 'labels of each lot on the sheets; without lots, labels' },
+    picture: {
+      kind: ['png', 'svg'],
+      does: 'adds a picture for listings: white ground, sRGB, the trim alone',
+    },
     only: { kind: ['precautions'], does: 'the regulated panel alone, to drop into artwork' },
+    size: {
+      kind: 'text',
+      value: 'WxH',
+      does: 'size of that panel, such as 80x60mm; that of the label where it is left out',
+    },
+    icc: {
+      kind: 'text',
+      value: 'FILE',
+      does: 'ICC profile of the press: the file is built to PDF/X-4',
+      completes: 'file',
+    },
+    condition: { kind: 'text', value: 'NAME', does: 'printing condition of the profile, such as FOGRA39' },
     replace,
     out,
     json,
@@ -36,8 +69,20 @@ export const command: Command = {
     allow,
   },
   examples: [
+    {
+      call: 'label product.yaml --icc press.icc --condition FOGRA39',
+      does: 'the label built to PDF/X-4 with the profile of the printer',
+    },
     { call: 'label product.yaml --pack bottle-946', does: 'the label of one pack' },
-    { call: 'label product.yaml --only precautions', does: 'its regulated panel, without die line or bleed' },
+    {
+      call: 'label product.yaml --only precautions --size 80x60mm',
+      does: 'its regulated panel, without die line or bleed',
+    },
+    {
+      call: 'label product.yaml --target printer-300',
+      does: 'the label for the roll printer of the shop: black alone, bars on its dots',
+    },
+    { call: 'label product.yaml --sheet sheet.yaml', does: 'labels on the sheets of an office printer' },
   ],
   run,
 };
@@ -46,15 +91,21 @@ export const command: Command = {
 export async function run(args: readonly string[], io: Io): Promise<number> {
   const parsed = parseArguments(args, command);
   const date = parsed.text('as-of') ?? io.today;
+  const [size, output] = [panelSize(parsed), outputProfile(parsed)];
   const [path, out] = [parsed.positional[0]!, parsed.text('out')];
   const product = await openClassified(path, usual, date, io, out);
   if (!product) return exit.badInput;
   const pack = choosePack(product.record, parsed.text('pack'));
   const audience = (parsed.text('for') ?? 'us-workplace') as LabelAudience;
+  const target = (parsed.text('target') ?? 'press') as LabelTarget;
+  const marks = parsed.flag('marks');
+  const extra = extraQuestion(parsed, target);
   const only = parsed.text('only') === 'precautions' ? 'precautions' : undefined;
-  const label = await tryDraftLabel(product, { pack, audience, only, date }, await loadFonts(), en);
+  const fonts = await loadFonts();
+  const options: LabelOptions = { pack, audience, only, date, size, output, target, marks };
+  const label = await tryDraftLabel(product, options, fonts, en);
   report(label.diagnostics, io);
-  const request = { record: product.record, pack, purpose: audience };
+  const request = { record: product.record, pack, purpose: audience, target };
   const asJson = (file: string | null) => `${JSON.stringify(labelJson(request, label, file), null, 2)}\n`;
   if (!label.bytes) {
     const { fingerprint } = copyMark(product, 'distribution');
@@ -62,15 +113,21 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
     if (parsed.flag('json')) io.out(asJson(null));
     return exit.notMet;
   }
-  const name = `label-${pack.id}${only ? `-${only}` : ''}.pdf`;
+  const stem = `label-${pack.id}${target === 'press' ? '' : `-${target}`}${only ? `-${only}` : ''}`;
+  const name = `${stem}.pdf`;
+  const extras = await labelExtras(product, label, { ...extra, stem }, fonts);
+  report(extras.findings, io);
+  if (extras.status !== exit.done) return extras.status;
   const { findings, status, written } = await store(product, {
     folder: outputFolder(product.record.code, out),
     asOf: date,
-    files: [{ name, kind: 'distribution', bytes: label.bytes }],
+    files: [{ name, kind: 'distribution', bytes: label.bytes }, ...extras.files],
     replace: parsed.flag('replace'),
   });
   report(findings, io);
   if (status === exit.done && parsed.flag('json')) io.out(asJson(name));
-  else if (status === exit.done) printWritten(written, [...label.diagnostics, ...findings], false, io);
-  return status;
+  else if (status === exit.done)
+    printWritten(written, [...label.diagnostics, ...extras.findings, ...findings], false, io);
+  // The page is made, and yet something that the law asks is not met by it.
+  return status === exit.done && hasErrors(label.diagnostics) ? exit.notMet : status;
 }

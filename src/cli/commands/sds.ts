@@ -1,5 +1,6 @@
 import { draftSheet } from '../../draft/draft-sheet.ts';
 import { copyMark } from '../../draft/inputs-of.ts';
+import { sheetFiles } from '../../draft/market-sheets.ts';
 import type { PaperName } from '../../layout/sheet/layout-sheet.ts';
 import { type BasisId, usual } from '../../reference/basis.ts';
 import { loadFonts } from '../../text/font-library.ts';
@@ -12,8 +13,8 @@ import { exit, type Io } from '../io.ts';
 import { allow, asOf, basis, json, out, record, replace } from '../options.ts';
 import { report } from '../report.ts';
 
-/** Bases for which there is a template of the data sheet. */
-const sheetBases: readonly BasisId[] = [usual];
+/** Bases under which there is a data sheet. */
+const sheetBases: readonly BasisId[] = ['us-hcs', 'eu-clp', 'un-ghs'];
 
 /** The command as data. */
 export const command: Command = {
@@ -23,14 +24,20 @@ export const command: Command = {
   argument: record,
   options: {
     basis: basis(sheetBases),
-    paper: { kind: ['letter', 'a4'], does: 'size of the pages; letter where it is left out' },
+    paper: {
+      kind: ['letter', 'a4'],
+      does: 'size of the pages; where it is left out letter, for eu-clp and un-ghs A4',
+    },
     replace,
     out,
     json,
     'as-of': asOf,
     allow,
   },
-  examples: [{ call: 'sds product.yaml --paper a4', does: 'the sheet on A4' }],
+  examples: [
+    { call: 'sds product.yaml --paper a4', does: 'the sheet on A4' },
+    { call: 'sds product.yaml --basis eu-clp', does: 'the sheet to Annex II of REACH, as sds-eu.pdf' },
+  ],
   run,
 };
 
@@ -42,7 +49,7 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
   const [path, folder] = [parsed.positional[0]!, parsed.text('out')];
   const product = await openClassified(path, by, date, io, folder);
   if (!product) return exit.badInput;
-  const paper = (parsed.text('paper') ?? 'letter') as PaperName;
+  const paper = (parsed.text('paper') ?? (by === 'us-hcs' ? 'letter' : 'a4')) as PaperName;
   const sheet = await draftSheet(product, { date, paper }, await loadFonts(), en);
   report(sheet.diagnostics, io);
   if (!sheet.ok) {
@@ -50,15 +57,10 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
     report(await leaveBehind(path, folder, 'the data sheet cannot be made', fingerprint), io);
     return exit.notMet;
   }
-  const { pdf, html, json } = sheet.value;
   const { findings, status, written } = await store(product, {
     folder: outputFolder(product.record.code, folder),
     asOf: date,
-    files: [
-      { name: 'sds.pdf', kind: 'distribution', bytes: pdf },
-      { name: 'sds.html', kind: 'distribution', bytes: html },
-      { name: 'sds.json', kind: 'distribution', bytes: json },
-    ],
+    files: sheetFiles(sheet.value, by),
     replace: parsed.flag('replace'),
   });
   report(findings, io);

@@ -48,8 +48,14 @@ const RULES = data.rules as readonly Rule[];
 /**
  * The sentences for a place of the sheet that class, form, pH and ingredients call for (hazard-data/sheet/advice.json).
  * @param labelled whether statements of the label stand there already
+ * @param derived whether sentences that follow from the classification do, so that none may say that there is nothing
  */
-export function adviceFor(input: SheetInput, place: string, labelled: boolean): readonly Advice[] {
+export function adviceFor(
+  input: SheetInput,
+  place: string,
+  labelled: boolean,
+  derived = false,
+): readonly Advice[] {
   const rules = RULES.filter(rule => rule.place === place && !(labelled && rule.unlabelled));
   const held = rules.flatMap(rule => {
     const found = rule.when.map(condition => holds(input, condition)).filter(each => each !== null);
@@ -58,14 +64,23 @@ export function adviceFor(input: SheetInput, place: string, labelled: boolean): 
     return [{ rule, advice: { id: rule.id as AdviceId, constituents, denies: rule.denies ?? [] } }];
   });
   const first = held.filter(({ rule }) => !rule.otherwise);
-  return (first.length > 0 ? first : held).map(({ advice }) => advice);
+  return (first.length > 0 || derived ? first : held).map(({ advice }) => advice);
 }
 
+/** Sentences of advice; under another basis than 29 CFR 1910.1200 without its paragraphs. */
+const adviceOf = ({ classification, words: { sheet } }: SheetInput): Words['sheet']['advice'] =>
+  classification.basis.id === 'us-hcs' ? sheet.advice : { ...sheet.advice, ...sheet.ghs.advice };
+
 /** The same as text. */
-export function adviceTexts(input: SheetInput, place: string, labelled = false): readonly string[] {
+export function adviceTexts(
+  input: SheetInput,
+  place: string,
+  labelled = false,
+  derived = false,
+): readonly string[] {
   const { name } = secretsOf(input);
-  return adviceFor(input, place, labelled).map(({ id, constituents }) =>
-    fill(input.words.sheet.advice[id], { names: constituents.map(name).join(', ') }),
+  return adviceFor(input, place, labelled, derived).map(({ id, constituents }) =>
+    fill(adviceOf(input)[id], { names: constituents.map(name).join(', ') }),
   );
 }
 

@@ -2,18 +2,23 @@ import type { FormulaLine, ProductRecord, SubstanceLine } from '../../record/pro
 import type { Diagnostic } from '../../report/diagnostic.ts';
 import { percentText, prescribedRange } from './concentration.ts';
 import { figure } from './fill.ts';
+import { forbiddenFindings, ghsClaims } from './ghs/claims.ts';
 import type { SheetInput } from './input.ts';
 import { secretsOf } from './secrets.ts';
 import { sheetSections } from './sections.ts';
 
 /**
  * Findings on trade-secret claims: a concentration for which 29 CFR 1910.1200(i)(1)(iv) and (v) have no range, a
- * withheld name or number that a text of the record tells, a statement that tells the concentration by law.
+ * withheld name or number that a text of the record tells, a statement that tells the concentration by law; under the
+ * law of the European Union a name that nobody allowed, and statements that deny hazards.
  */
 export function claimFindings(input: SheetInput): readonly Diagnostic[] {
   const { identity, percent } = secretsOf(input);
-  if (identity.size + percent.size === 0) return [];
+  const forbidden = forbiddenFindings(input);
+  if (identity.size + percent.size === 0) return forbidden;
   return [
+    ...forbidden,
+    ...ghsClaims(input, at => where(input.record, at, input)),
     ...[...percent].flatMap(at => rangeFinding(input, at)),
     ...[...percent].flatMap(at => unknownFinding(input, at)),
     ...[...identity].flatMap(at => toldFindings(input, at)),
@@ -27,7 +32,7 @@ function rangeFinding(input: SheetInput, at: number): readonly Diagnostic[] {
     {
       code: 'trade-secret-range',
       severity: 'error',
-      message: `no prescribed range of 29 CFR 1910.1200(i)(1)(iv) or (v) holds ${percentText(low, high)} % ${name}: its percent cannot be claimed`,
+      message: `no prescribed range of 29 CFR 1910.1200(i)(1)(iv) or (v), which sheets of every basis show, holds ${percentText(low, high)} % ${name}: its percent cannot be claimed`,
       hint: 'take `percent` out of the claim, or narrow the range of the formula',
       ...where(input.record, at, input),
     },
@@ -45,12 +50,19 @@ function unknownFinding({ classification, record, formula }: SheetInput, at: num
     {
       code: 'trade-secret-told',
       severity: 'warning',
-      message: `the statement on unknown acute toxicity, due by 29 CFR 1910.1200 App. D, Table D.1, 2(e), tells the percent of ${name}`,
+      message: `the statement on unknown acute toxicity, due by ${unknownStatementDue(classification.basis.id)}, tells the percent of ${name}`,
       hint: 'give its acute toxicity, or drop the claim of its percent',
       ...where(record, at, { classification, formula }),
     },
   ];
 }
+
+const unknownStatementDue = (basis: string): string =>
+  basis === 'us-hcs'
+    ? '29 CFR 1910.1200 App. D, Table D.1, 2(e)'
+    : basis === 'eu-clp'
+      ? 'CLP Annex I, 3.1.3.6.2.2'
+      : 'GHS 3.1.3.6.2.2';
 
 /** Texts of the sheet that name what is withheld; they are the maker's own, as the drafted ones use the other name. */
 function toldFindings(input: SheetInput, at: number): readonly Diagnostic[] {

@@ -98,11 +98,15 @@ function furtherNames(input: SheetInput, listed: readonly Ingredient[]): ItemBod
   return bodyOf('reference tables', { text });
 }
 
-/** Which concentrations are exact, which ranges, and whose ranges they are. */
-function concentrations(
+/**
+ * Which concentrations are exact, which ranges, and whose ranges they are.
+ * @param claimed what is said of those whose percent is claimed as a trade secret
+ */
+export function concentrations(
   input: SheetInput,
   listed: readonly Ingredient[],
   { percent, name }: Secrets,
+  claimed = input.words.sheet.composition.prescribed,
 ): ItemBody {
   const { composition: words } = input.words.sheet;
   const shown = listed.filter(({ index }) => !percent.has(index));
@@ -118,7 +122,7 @@ function concentrations(
     ...sentence(words.makerRange, of('maker')),
     ...sentence(words.supplierRange, of('supplier')),
     ...sentence(
-      words.prescribed,
+      claimed,
       listed.filter(({ index }) => percent.has(index)),
     ),
   );

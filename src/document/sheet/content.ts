@@ -62,10 +62,14 @@ export interface SheetItem extends Required<ItemBody> {
   /** Letter in Table D.1, as `(a)`; empty where it has none. */
   readonly letter: string;
   readonly heading: string;
+  /** Number and heading of the sub-section that the item is a part of, `9.1. …`; absent where it has none. */
+  readonly part?: string;
 }
 
 export interface SheetSection {
   readonly number: number;
+  /** Number and title as the law sets them, where it is not `1. …`. */
+  readonly head?: string;
   readonly title: string;
   /** Headings and texts beside each other in one table. */
   readonly pairs: boolean;

@@ -5,6 +5,7 @@ import type { Constituent } from '../../formula/constituent.ts';
 import type { Hazard } from '../../notation/hazard.ts';
 import { reaches } from '../../quantity/sum.ts';
 import type { SheetIngredient } from '../../record/record-blocks.ts';
+import { type ListedFor, listedFor } from './ghs/cut-offs.ts';
 import { isHealth, isPhysical } from './hazards.ts';
 import type { SheetInput } from './input.ts';
 import { lookUps } from './look-ups.ts';
@@ -25,6 +26,8 @@ export interface Ingredient {
   readonly namedIn: readonly NamingSection[];
   /** Section 3 lists it: it is due there, or another section names it. */
   readonly listed: boolean;
+  /** Why the law of another basis than 29 CFR 1910.1200 lists it. */
+  readonly reasons: readonly ListedFor[];
   /** What the record gives for the sheet of this ingredient alone. */
   readonly own: SheetIngredient | null;
 }
@@ -34,7 +37,8 @@ export interface Ingredient {
  * (29 CFR 1910.1200 App. D, Table D.1, 3, For Mixtures (a)(1)), those that the record lists below it ((a)(2)), those
  * that a classification of the mixture rests on, and, beyond the law, those classified for physical hazards and those
  * that sections 8, 11 and 15 name: limits are due "for all ingredients or constituents listed in Section 3" (Table D.1,
- * 8 (a)), and a sheet must not name in a later section what its third keeps silent on.
+ * 8 (a)), and a sheet must not name in a later section what its third keeps silent on. Under
+ * another basis those of `ghs/cut-offs.ts` instead, whose later sections name no other.
  */
 export function ingredients(input: SheetInput): readonly Ingredient[] {
   const { classification, formula, record } = input;
@@ -53,11 +57,16 @@ export function ingredients(input: SheetInput): readonly Ingredient[] {
     const own =
       record.sheetIngredients.find(({ of }) => of === classified.cas || of === classified.name) ?? null;
     const caused = hazards.length > 0 && causes.has(index);
-    const due = !water && (counts || physical || caused || own?.list === true);
+    const ghs = isGhs(input);
+    const reasons = ghs ? listedFor(input, classified, own) : [];
+    const met = ghs ? reasons.length > 0 : counts || physical;
+    const due = !water && (met || caused || own?.list === true);
     const namedIn: NamingSection[] = [];
-    if (limits[index]?.found.some(({ by }) => by !== 'otherwise')) namedIn.push(8);
-    if ((carcinogens[index]?.found.length ?? 0) > 0) namedIn.push(11);
-    if (regulated.has(index)) namedIn.push(15);
+    if (!ghs) {
+      if (limits[index]?.found.some(({ by }) => by !== 'otherwise')) namedIn.push(8);
+      if ((carcinogens[index]?.found.length ?? 0) > 0) namedIn.push(11);
+      if (regulated.has(index)) namedIn.push(15);
+    }
     return {
       index,
       classified,
@@ -66,10 +75,13 @@ export function ingredients(input: SheetInput): readonly Ingredient[] {
       due,
       namedIn,
       listed: due || namedIn.length > 0,
+      reasons,
       own,
     };
   });
 }
+
+const isGhs = ({ classification }: SheetInput): boolean => classification.basis.id !== 'us-hcs';
 
 /** Percent from which an ingredient of a class counts; 0 where the basis names no figure for it. */
 export const cutOff = ({ hazardClass, category }: Hazard, thresholds: SheetInput['thresholds']): number =>

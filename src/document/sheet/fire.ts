@@ -3,7 +3,7 @@ import { fill } from './fill.ts';
 import { flashPoint } from './flash-point.ts';
 import type { SheetInput } from './input.ts';
 import { measure } from './parts.ts';
-import { statementsFor } from './statements.ts';
+import { closed, statementsFor } from './statements.ts';
 
 /** Hazard statements on fire, explosion and pressure as GHS numbers them; H290 is on corrosion of metals. */
 const FIRE_STATEMENT = /^H2[0-8]\d/u;
@@ -29,7 +29,7 @@ export function fireFighting(input: SheetInput): SectionBodies {
         ...special,
         ...(special.length > 0 ? decomposition.map(text => fill(words.decomposition, { text })) : []),
       ],
-      label: stated.map(({ text }) => fill(words.fireStatement, { text })),
+      label: stated.map(({ text }) => closed(text)),
       derived: special.length > 0 ? [] : decomposition.map(text => fill(words.decomposition, { text })),
       notes: point ? [fill(words.flashPoint, { text: point })] : [],
     }),

@@ -1,4 +1,5 @@
 import type { PrecautionGroup } from '../../labelling/label-elements.ts';
+import { openOnDocuments } from '../../labelling/open-on-documents.ts';
 import type { Route } from '../../notation/hazard.ts';
 import { pictogramTitle } from '../pictogram-title.ts';
 import { adviceTexts } from './advice.ts';
@@ -17,17 +18,24 @@ export function hazardIdentification(input: SheetInput): SectionBodies {
   const undecided = classification.otherClasses.filter(
     ({ outcome, class: name }) => outcome === 'insufficient-data' && isOfStandard(name),
   );
+  const isStale = openOnDocuments(classification).stale.length > 0;
   const figures = elements.pictograms.map(code => ({ code, title: pictogramTitle(code) }));
   const titles = figures.map(({ code, title }) => `${capitalized(title)} (${code})`);
   const statements = elements.hazardStatements.map(withCode);
-  const supplemental = elements.supplemental.filter(each => !isUnknownStatement(each)).map(withCode);
+  const supplemental = elements.supplemental
+    .filter(each => !isUnknownStatement(each) && !isNotToMix(each))
+    .map(withCode);
   const groups = (Object.keys(words.groups) as PrecautionGroup[]).flatMap(group => {
     const list = elements.precautionaryStatements
       .filter(statement => statement.group === group)
       .map(withCode);
     return list.length > 0 ? [{ title: words.groups[group], list }] : [];
   });
-  const reactions = [...reactionWarnings(input), ...adviceTexts(input, 'reaction-hazards')];
+  const reactions = [
+    ...reactionWarnings(input),
+    ...mixingWarnings(input),
+    ...adviceTexts(input, 'reaction-hazards'),
+  ];
   return {
     classification: {
       ...firstBody(
@@ -39,14 +47,16 @@ export function hazardIdentification(input: SheetInput): SectionBodies {
         }),
         said('calculation', undecided.length > 0 ? words.notClassifiedUndecided : words.notClassified),
       ),
-      notes:
-        undecided.length > 0
+      notes: [
+        ...(undecided.length > 0
           ? [
               fill(words.insufficient, {
                 titles: [...new Set(undecided.map(each => classTitle(each, input.words.sheet)))].join('; '),
               }),
             ]
-          : [],
+          : []),
+        ...(isStale ? [words.stale] : []),
+      ],
     },
     symbols: firstBody(
       bodyOf('label elements', { figures, text: titles.length > 0 ? [titles.join(', ')] : [] }),
@@ -89,6 +99,9 @@ export function hazardIdentification(input: SheetInput): SectionBodies {
 const isUnknownStatement = ({ code }: { readonly code: string }): boolean =>
   code === 'unknown-acute-toxicity';
 
+/** Line on what the product must not be mixed with, which no table of statements has; it stands with the reactions. */
+const isNotToMix = ({ code }: { readonly code: string }): boolean => code === 'not-to-mix';
+
 /** Statements on unknown acute toxicity as the label has them, else as App. C, C.3.3 words them. */
 export function unknownStatements({
   classification,
@@ -103,6 +116,17 @@ export function unknownStatements({
     .map(([route, percent]) =>
       fill(words.unknown, { percent: figure(percent), route: words.routes[route as Route] }),
     );
+}
+
+/** What the product must not be mixed with in use, because of one ingredient by itself; each line once. */
+export function mixingWarnings({ classification, words: language }: SheetInput): readonly string[] {
+  const { notToMix } = language.sheet.identification;
+  const lines = classification.warnings.flatMap(warning =>
+    warning.id === 'reactive-alone'
+      ? warning.groups.map(({ with: others, gives }) => fill(notToMix, { others, gives }))
+      : [],
+  );
+  return [...new Set(lines)];
 }
 
 /** Warnings about ingredients that react with each other, and supplemental statements that speak of reactions. */

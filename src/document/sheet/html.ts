@@ -35,8 +35,8 @@ ${markup(root)}
 `;
 }
 
-/** Index, CAS and telephone numbers and dates, which no line end may part. */
-const WHOLE = /\b\d{3}-\d{3}-\d{2}-[\dX]|\b\d{4}-\d{2}-\d{2}\b|\b\d{2,7}-\d{2}-\d\b|\+\d[\d ()-]{6,}\d/gu;
+/** Index, CAS and telephone numbers, which no line end may part. */
+const WHOLE = /\b\d{3}-\d{3}-\d{2}-[\dX]|\b\d{2,7}-\d{2}-\d\b|\+\d[\d ()-]{6,}\d/gu;
 
 function markup(node: Node): string {
   if (typeof node === 'string') return escaped(node).replace(WHOLE, '<span class="whole">$&</span>');
@@ -62,6 +62,7 @@ const BLOCKS: ReadonlySet<string> = new Set([
   'h2',
   'h3',
   'h4',
+  'h5',
 ]);
 
 /** Red square at a point, black symbol on white (29 CFR 1910.1200 App. C, C.2.3.1). */

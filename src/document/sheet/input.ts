@@ -16,6 +16,20 @@ export interface PackTransport {
   readonly answer: TransportAnswer;
 }
 
+/** Numbers by which the harmonised table knows a substance. */
+export type SubstanceEntry = { readonly index: string; readonly ec: string | null } | null;
+/** A solution that the user makes of the product, with what it is by calculation. */
+export interface SheetSolution {
+  /** Parts of the product to parts of the diluent, as the record writes them. */
+  readonly ratio: string;
+  readonly with: string;
+  /** What it is for; null where the record does not say. */
+  readonly use: string | null;
+  readonly packs: readonly string[];
+  readonly classification: Classification;
+  readonly elements: LabelElements;
+}
+
 /** What a safety data sheet is made of. */
 export interface SheetInput {
   readonly record: CompleteRecord;
@@ -33,8 +47,15 @@ export interface SheetInput {
   readonly regulatory: RegulatoryTable;
   /** How each pack is carried under 49 CFR 171 to 180. */
   readonly transport: readonly PackTransport[];
+  /** Solutions that the user makes; the sheet is of the product as sold and tells of them apart. */
+  readonly solutions?: readonly SheetSolution[];
   /** Figures of the basis, for the cut-offs from which ingredients are named. */
-  readonly thresholds: Thresholds /** ISO 8601 instant. */;
+  readonly thresholds: Thresholds;
+  /** Entry of CLP Annex VI of each constituent, also where the record gives hazards of its own; null where none is. */
+  readonly entries: readonly SubstanceEntry[];
+  /** Text of a hazard statement by its code; null where the basis has none. */
+  readonly statementText: (code: string) => string | null;
+  /** ISO 8601 instant. */
   readonly date: string;
   /** Revision of the sheet; that of the record where null. */
   readonly revision: string | null;

@@ -1,9 +1,11 @@
 import type { SheetItem } from './content.ts';
 import { ingredients } from './disclosure.ts';
+import { fill } from './fill.ts';
 import { symptomsOpen } from './first-aid.ts';
 import { isHealth } from './hazards.ts';
 import { knownIngredients } from './ingredient-figures.ts';
 import type { SheetInput } from './input.ts';
+import { secretsOf } from './secrets.ts';
 import { sheetSections } from './sections.ts';
 
 /** Subheadings that nobody has searched for yet and that one look-up or one measurement answers. */
@@ -27,6 +29,30 @@ export interface SheetQuestions {
   readonly unconfirmed: readonly string[];
 }
 
+/** Numbers of section 3 that neither the record nor the harmonised table has (Annex II, 3.2.4). */
+function openNumbers(input: SheetInput): readonly OpenItem[] {
+  if (input.classification.basis.id !== 'eu-clp') return [];
+  const { openNumbers: words } = input.words.sheet.ghs;
+  const { identity } = secretsOf(input);
+  const listed = ingredients(input).filter(({ listed: named, index }) => named && !identity.has(index));
+  const item = (phrase: string, lacking: typeof listed): readonly OpenItem[] => {
+    const names = lacking.map(({ classified }) => classified.name).join(', ');
+    return names === ''
+      ? []
+      : [{ section: 3, headings: [fill(phrase, { names })], keys: ['ingredients'], mandatory: true }];
+  };
+  return [
+    ...item(
+      words.ec,
+      listed.filter(({ index, own }) => !own?.ec && !input.entries[index]?.ec),
+    ),
+    ...item(
+      words.registration,
+      listed.filter(({ own }) => !own?.registration),
+    ),
+  ];
+}
+
 /** The items without contents, those of mandatory sections first, and the ingredients to judge. */
 export function sheetQuestions(input: SheetInput): SheetQuestions {
   const open = sheetSections(input).flatMap(({ number: section, note, items }) => {
@@ -43,7 +69,11 @@ export function sheetQuestions(input: SheetInput): SheetQuestions {
     }));
   });
   return {
-    open: [...open.filter(({ mandatory }) => mandatory), ...open.filter(({ mandatory }) => !mandatory)],
+    open: [
+      ...open.filter(({ mandatory }) => mandatory),
+      ...openNumbers(input),
+      ...open.filter(({ mandatory }) => !mandatory),
+    ],
     belowCutOff: ingredients(input)
       .filter(({ due, hazards }) => !due && hazards.some(({ hazardClass }) => isHealth(hazardClass)))
       .map(({ classified }) => classified.name),

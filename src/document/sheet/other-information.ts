@@ -5,6 +5,7 @@ import { fill } from './fill.ts';
 import type { SheetInput } from './input.ts';
 import { properties } from './properties.ts';
 import { secretsOf } from './secrets.ts';
+import { useSolutionsText } from './use-solutions.ts';
 
 /** Revision of the sheet, null where neither the input nor the record has one. */
 export const revisionOf = ({ revision, record }: SheetInput): string | null => revision ?? record.revision;
@@ -18,6 +19,7 @@ export function otherInformation(input: SheetInput): SectionBodies {
   const { other: words } = input.words.sheet;
   const revision = revisionOf(input);
   const own = bodyOf('product record', { text: paragraphs(record.sheet.other) });
+  const solutions = useSolutionsText(input);
   const date = dayOf(input);
   return {
     date: {
@@ -28,6 +30,7 @@ export function otherInformation(input: SheetInput): SectionBodies {
       source: 'draft',
     },
     sources: sources(input),
+    ...(solutions ? { 'use-solutions': solutions } : {}),
     ...(own ? { 'other-information': own } : {}),
     caution: { text: words.caution, source: 'draft' },
   };

@@ -22,7 +22,8 @@ export function measure(
   { place, own, label = [], derived = [], notes = [] }: Parts,
 ): ItemBody {
   const text = typeof own === 'string' ? paragraphs(input.record.sheet[own]) : own;
-  const advice = place && text.length === 0 ? adviceTexts(input, place, label.length > 0) : [];
+  const advice =
+    place && text.length === 0 ? adviceTexts(input, place, label.length > 0, derived.length > 0) : [];
   const source: ItemSource =
     text.length > 0 ? 'product record' : label.length > 0 ? 'label elements' : 'hazard classes';
   return bodyOf(source, { text, list: [...label, ...derived, ...advice], notes }) ?? nothing;

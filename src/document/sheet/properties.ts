@@ -1,3 +1,4 @@
+import { openOnDocuments } from '../../labelling/open-on-documents.ts';
 import type { Measured } from '../../record/product-record.ts';
 import type { SheetKey } from '../../record/sheet-keys.ts';
 import { bodyOf, type ItemBody, nothing, type SectionBodies, type SheetValue, said } from './content.ts';
@@ -67,6 +68,9 @@ function recorded(input: SheetInput): SectionBodies {
     return value ? measured(value, capitalized(temperatures(value.written))) : null;
   };
   const labelled = (phrase: string, text: string | null) => (text ? [fill(phrase, { text })] : []);
+  const isStale = new Set(openOnDocuments(classification).stale);
+  const dated = (key: string, text: string | null | undefined) =>
+    text && isStale.has(key) ? fill(words.stale, { text }) : text;
   const known = (text: readonly (string | null | undefined)[]): ItemBody =>
     bodyOf('product record', { text: text.filter((part): part is string => Boolean(part)) }) ?? nothing;
   const flammable = classification.hazards.some(({ hazardClass }) => /^(?:Flam|Aerosol)/u.test(hazardClass));
@@ -82,21 +86,27 @@ function recorded(input: SheetInput): SectionBodies {
     ]),
     'melting-point': known([other('melting-point')]),
     'boiling-point': known([
-      own.initialBoilingPoint &&
-        measured(own.initialBoilingPoint, temperatures(own.initialBoilingPoint.written)),
+      dated(
+        'initial-boiling-point',
+        own.initialBoilingPoint &&
+          measured(own.initialBoilingPoint, temperatures(own.initialBoilingPoint.written)),
+      ),
     ]),
     flammability: known([other('flammability') ?? (flammable ? flammableTitle(input) : null)]),
     'explosion-limits': known([
       ...labelled(words.lower, other('lower-explosive-limit')),
       ...labelled(words.upper, other('upper-explosive-limit')),
     ]),
-    'flash-point': known([flashPoint(input)]),
+    'flash-point': known([dated('flash-point', flashPoint(input))]),
     'auto-ignition': known([other('auto-ignition-temperature')]),
     decomposition: known([other('decomposition-temperature')]),
-    ph: known([own.pH && measured(own.pH, own.pH.written)]),
+    ph: known([dated('pH', own.pH && measured(own.pH, own.pH.written))]),
     viscosity: known([
-      viscosity &&
-        measured(viscosity, fill(words.viscosity, { text: viscosity.written.replace('mm2', 'mm²') })),
+      dated(
+        'kinematic-viscosity-40C',
+        viscosity &&
+          measured(viscosity, fill(words.viscosity, { text: viscosity.written.replace('mm2', 'mm²') })),
+      ),
     ]),
     solubility: known([other('solubility')]),
     partition: known([other('partition-coefficient')]),
@@ -105,7 +115,7 @@ function recorded(input: SheetInput): SectionBodies {
       ...labelled(words.evaporation, other('evaporation-rate')),
     ]),
     density: known([
-      ...labelled(words.density, density ?? null),
+      ...labelled(words.density, dated('density', density) ?? null),
       ...labelled(words.relative, other('relative-density')),
     ]),
     'vapor-density': known([other('vapor-density')]),

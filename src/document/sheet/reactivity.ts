@@ -1,8 +1,9 @@
 import type { SectionBodies } from './content.ts';
-import { reactionWarnings } from './hazard-identification.ts';
+import { mixingWarnings, reactionWarnings } from './hazard-identification.ts';
 import { isPhysical } from './hazards.ts';
 import type { SheetInput } from './input.ts';
 import { measure } from './parts.ts';
+import { closed } from './statements.ts';
 
 /** Precautionary statements that name what to keep away from: heat, clothing, air, water, freezing, shock. */
 const AVOID = /^P(?:210|220|222|223|230|232|235|243|250|410|411|412)\b/u;
@@ -17,7 +18,7 @@ export function reactivity(input: SheetInput): SectionBodies {
   );
   const stated = elements.hazardStatements
     .filter(({ code }) => physical.has(code))
-    .map(({ text }) => `${text}.`);
+    .map(({ text }) => closed(text));
   const avoid = elements.precautionaryStatements
     .filter(({ code }) => AVOID.test(code))
     .map(({ text }) => text);
@@ -27,7 +28,7 @@ export function reactivity(input: SheetInput): SectionBodies {
     'hazardous-reactions': measure(input, {
       place: 'hazardous-reactions',
       own: 'hazardous-reactions',
-      derived: reactionWarnings(input),
+      derived: [...reactionWarnings(input), ...mixingWarnings(input)],
     }),
     'conditions-to-avoid': measure(input, {
       place: 'conditions-to-avoid',

@@ -4,7 +4,7 @@ import type { Telling } from '../../words/words.ts';
 import { fill } from './fill.ts';
 import type { SheetInput } from './input.ts';
 
-/** What a copy that leaves the shop calls the constituents, and what it keeps back (29 CFR 1910.1200(i)(1)). */
+/** What a copy that leaves the shop calls the constituents, and what it keeps back (29 CFR 1910.1200(i)(1); CLP, Article 24). */
 export interface Secrets {
   /** Name as the sheet tells it, by the place of the constituent. */
   name(constituent: number): string;
@@ -32,9 +32,9 @@ export function secretsOf({
   const name = (at: number): string => {
     const number = numbers.get(at);
     if (number === undefined) return constituents[at]!.name;
-    return (
-      formula.constituents[at]!.tradeSecret!.shownAs ?? fill(words.sheet.composition.secretName, { number })
-    );
+    const { shownAs, alternativeName } = formula.constituents[at]!.tradeSecret!;
+    const allowed = classification.basis.id === 'eu-clp' ? alternativeName?.name : undefined;
+    return allowed ?? shownAs ?? fill(words.sheet.composition.secretName, { number });
   };
   const cas = (at: number): string | null => (identity.has(at) ? null : constituents[at]!.cas);
   return { name, cas, identity, percent };

@@ -30,3 +30,6 @@ export const helpForEveryRoute = (elements: LabelElements): readonly string[] =>
 /** A statement with its code where it has one of the GHS. */
 export const withCode = ({ code, text }: Statement): string =>
   /^(?:EU)?[HP]\d/u.test(code) ? `${code} ${text}` : text;
+
+/** A statement as a sentence: some laws print the full stop and some do not. */
+export const closed = (text: string): string => (text.endsWith('.') ? text : `${text}.`);

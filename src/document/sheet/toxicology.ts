@@ -98,10 +98,13 @@ function alike(
 }
 
 /** Rule, arithmetic and paragraphs; no arithmetic where it would tell concentrations that are withheld. */
-function reasonText(input: SheetInput, { rule, working }: Reasoned, reasons: readonly Because[]): string {
+function reasonText(
+  input: SheetInput,
+  { rule, working, saysRule }: Reasoned,
+  reasons: readonly Because[],
+): string {
   const { words: language, thresholds } = input;
-  const same = working.toLowerCase().startsWith(rule.toLowerCase());
-  const text = !tellingOf(input).amounts ? [rule] : same ? [working] : [rule, working];
+  const text = !tellingOf(input).amounts ? [rule] : saysRule ? [working] : [rule, working];
   const known = [thresholds.instrument, thresholds.physicalInstrument];
   const cites = new Set(reasons.map(({ cites: each }) => language.cites(each, known)));
   return `${text.map(capitalized).join('. ')} [${[...cites].join('; ')}]`;

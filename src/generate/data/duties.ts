@@ -29,6 +29,11 @@ export const duties = {
     exempt: z.optional(z.array(text)),
     negated: z.optional(text),
   }),
+  'us-hcs/small-containers.json': z.strictObject({
+    instrument: text,
+    checked: date,
+    most: z.strictObject({ value: z.number(), unit: z.literal('mL'), cite: text }),
+  }),
   'us-cpsc/child-resistant.json': z.strictObject({
     about: text,
     instrument: text,

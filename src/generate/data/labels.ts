@@ -3,6 +3,11 @@ import { byBasis, date, text, words } from './_words.ts';
 
 /** What these files of `hazard-data/` may hold, by path; `<basis>` and `*` stand for any name. */
 export const labels = {
+  'us-hcs/small-containers.json': z.strictObject({
+    instrument: text,
+    checked: date,
+    most: z.strictObject({ value: z.number().check(z.positive()), unit: z.literal('mL'), cite: text }),
+  }),
   '<basis>/label-rules.json': z.strictObject({
     checkedOn: date,
     signalWord: z.strictObject({ cite: text }),
@@ -45,6 +50,7 @@ export const labels = {
     unknownAquatic: z.optional(
       z.strictObject({ code: text, text: text, cite: text, read: z.boolean(), note: z.optional(text) }),
     ),
+    notToMix: z.strictObject({ code: text, text: text, coveredBy: z.array(text), cite: text, note: text }),
   }),
   '<basis>/pictogram-rules.json': z.strictObject({
     instrument: text,

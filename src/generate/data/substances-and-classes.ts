@@ -110,6 +110,20 @@ export const substancesAndClasses = {
     }),
     openCup: z.strictObject({ source: text, more: z.number() }),
     near: z.strictObject({ source: text, share: z.number(), pH: z.number(), celsius: z.number() }),
+    bearing: z.strictObject({
+      source: text,
+      note: text,
+      share: z.number(),
+      properties: z.record(
+        text,
+        z.strictObject({
+          from: z.number(),
+          classes: z.optional(z.array(text)),
+          groups: z.optional(z.array(text)),
+          sides: z.optional(z.literal(true)),
+        }),
+      ),
+    }),
   }),
   'shelf.json': z.strictObject({
     about: text,
@@ -143,6 +157,11 @@ export const substancesAndClasses = {
         shown: z.optional(text),
       }),
     ),
+    metal: z.strictObject({
+      source: text,
+      genericLimitsIn: z.array(text),
+      percent: z.record(text, z.number()),
+    }),
   }),
   'substances/entry-scopes.json': z.strictObject({
     title: text,

@@ -2,7 +2,7 @@ import type { LabelData } from '../../reference/label-data/load-label-data.ts';
 import type { StatementText } from '../../reference/label-data/statements.ts';
 import type { Omission, PrecautionaryStatement } from '../label-elements.ts';
 import type { LabelledProduct } from '../labelled-product.ts';
-import { type FieldWords, fillStatement, joined } from '../statement-text.ts';
+import { capitalized, type FieldWords, fillStatement, joined } from '../statement-text.ts';
 import { codeOf, type Precaution } from './_precaution.ts';
 import { fieldsOfMaker, givenWords } from './given-words.ts';
 
@@ -40,15 +40,24 @@ export function wordPrecaution(
     }
     texts.push(filled.text);
   }
+  const text = texts.join(' ');
+  const lead = several ? texts[0]! : leadOf(precaution, labelData);
   const combinedUnder = isPrinted(precaution, labelData) ? null : combinationCite(precaution, labelData);
   return {
     statement: {
       code,
-      text: texts.join(' '),
+      text,
       group: precaution.group,
+      ...(lead && text.startsWith(`${lead} `) && { lead }),
       ...(combinedUnder && { combinedUnder }),
     },
   };
+}
+
+/** The condition with which a statement begins, by the text of its first part, which ends with a colon: `If in eyes:`. */
+function leadOf({ parts }: Precaution, { statements }: LabelData): string | null {
+  const first = statements.precautionary[parts[0]!];
+  return first?.text.endsWith(':') && !first.fields ? capitalized(first.text) : null;
 }
 
 /** A bracketed end of a statement that nobody has asked for. */

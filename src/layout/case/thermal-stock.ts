@@ -1,16 +1,8 @@
 import stock from '../../../templates/stocks/thermal-4x6.json' with { type: 'json' };
 import type { Millimetres } from '../../quantity/length.ts';
 
-/** Resolution of a roll printer, as people name it. */
-export type PrinterName = keyof typeof stock.printers;
-
 /** What a stock of thermal labels asks; lengths in millimetres, text by the height of its capitals. */
 export const thermalStock = stock;
-
-export const PRINTER_NAMES = Object.keys(stock.printers) as PrinterName[];
-
-/** Dots per inch of a printer. */
-export const dpiOf = (printer: PrinterName): number => stock.printers[printer].dpi;
 
 /** A label of the stock as it lies before its reader. */
 export type Format = 'portrait' | 'landscape' | 'large';

@@ -3,7 +3,7 @@ import { type Box, type Placed, rule } from './box.ts';
 import { balancedColumns, flowOf } from './flow.ts';
 import { footBlock } from './foot.ts';
 import { hazardPanel } from './hazard-panel.ts';
-import { identityBlock, nameAllowance } from './identity.ts';
+import { identityAllowance, identityBlock } from './identity.ts';
 import { gapOf, type Making } from './parts.ts';
 import { above, below, type Room } from './placing.ts';
 
@@ -16,6 +16,8 @@ export interface Composition {
   readonly measure: Millimetres;
   /** Shortest column of text as part of the longest. */
   readonly balance: number;
+  /** Right edge of the head of the label, where it does not reach over the whole width. */
+  readonly headRight?: Millimetres;
 }
 
 export interface BandPlan {
@@ -37,15 +39,24 @@ export function bands(making: Making, room: Room, plan: BandPlan): Composition |
   const gap = gapOf(making);
   const placed: Placed[] = [];
   let top = measures.top + plan.inset[0] * height;
-  const put = (make: (width: Millimetres) => Box | null, least = 0): boolean => {
+  const put = (
+    make: (width: Millimetres) => Box | null,
+    least: (width: Millimetres) => Millimetres = () => 0,
+  ): boolean => {
     const block = below(room, top, make);
     if (!block) return false;
     placed.push(block);
-    top += Math.max(block.box.height, least) + gap;
+    top = block.y + Math.max(block.box.height, least(block.box.width)) + gap;
     return true;
   };
-  const reserve = nameAllowance(identity, making);
-  if (identity && !put(width => identityBlock(identity, width, making), reserve)) return null;
+  if (
+    identity &&
+    !put(
+      width => identityBlock(identity, width, making),
+      width => identityAllowance(identity, width, making),
+    )
+  )
+    return null;
   if (hazard && !put(width => hazardPanel(hazard, width, making))) return null;
 
   const bottom = height - room.margin - plan.inset[1] * height;
@@ -65,18 +76,20 @@ export function bands(making: Making, room: Room, plan: BandPlan): Composition |
     const slack = floor - top + gap;
     return slack < -1e-6 ? null : { placed, slack, measure: 0, balance: 1 };
   }
-  const free = floor - top;
-  const interval = free > 0 ? room.across(top, floor) : null;
-  if (!interval) return null;
   const gutter = measures.gutter;
-  const width = (interval.to - interval.from - (plan.columns - 1) * gutter) / plan.columns;
-  if (width <= 0) return null;
-  const limits = Array<number>(plan.columns).fill(free);
-  const columns = balancedColumns(flowOf(flowing, making), { width, gutter, limits }, making);
-  if (!columns) return null;
-  placed.push({ box: columns.box, x: interval.from, y: top });
-  const { heights } = columns;
-  const full = heights.length === plan.columns;
-  const balance = full ? Math.min(...heights) / Math.max(...heights) : 0;
-  return { placed, slack: free - columns.box.height, measure: width, balance };
+  for (const start of [top, ...(room.resume ?? []).filter(place => place > top)]) {
+    const free = floor - start;
+    const interval = free > 0 ? room.across(start, floor) : null;
+    const width = interval ? (interval.to - interval.from - (plan.columns - 1) * gutter) / plan.columns : 0;
+    if (!interval || width <= 0) continue;
+    const limits = Array<number>(plan.columns).fill(free);
+    const columns = balancedColumns(flowOf(flowing, making), { width, gutter, limits }, making);
+    if (!columns) continue;
+    placed.push({ box: columns.box, x: interval.from, y: start });
+    const { heights } = columns;
+    const full = heights.length === plan.columns;
+    const balance = full ? Math.min(...heights) / Math.max(...heights) : 0;
+    return { placed, slack: free - columns.box.height, measure: width, balance };
+  }
+  return null;
 }

@@ -1,63 +1,41 @@
-import { type SymbolGeometry, symbolGeometry } from '../../barcode/geometry.ts';
-import { barHeight, NOMINAL_X, smallestDiameter, widestUprightBars } from '../../barcode/spec.ts';
-import type { EncodedSymbol } from '../../barcode/symbols.ts';
+import type { SymbolGeometry } from '../../barcode/geometry.ts';
+import { dotSize } from '../../barcode/printer-dots.ts';
 import { type Millimetres, type Points, toMillimetres, toPoints } from '../../quantity/length.ts';
 import { textWidth } from '../../text/break-lines.ts';
 import type { FontLibrary } from '../../text/glyph-run.ts';
 import type { PathItem, Segment, Tag } from '../frame.ts';
+import { type BarCode, geometryOf, type Way } from './bar-code-sizes.ts';
 import { type Box, drawn, named, rectangle } from './box.ts';
-
-/** How the bars stand: upright side by side as a fence, or as rungs of a ladder round a small bottle. */
-export type Orientation = 'fence' | 'ladder';
-
-/** The bar code at a scale, and how it must stand on its container. */
-export interface BarCode {
-  readonly symbol: EncodedSymbol;
-  readonly tag: Tag;
-  readonly barWidthReduction: Millimetres;
-  /** Diameter of a cylindrical container, or null. */
-  readonly diameter: Millimetres | null;
-}
-
-/** The way in which the bar code stands at a part of its target size; a fence is kept narrow enough for the curvature. */
-export function orientations(
-  code: BarCode,
-  part: number,
-): readonly { readonly turn: Orientation; readonly x: Millimetres }[] {
-  const { spec } = code.symbol;
-  const x = Math.max(spec.x.min, spec.x.target * part);
-  const widest = code.diameter === null ? Number.POSITIVE_INFINITY : widestUprightBars(code.diameter);
-  const fence = Math.min(x, widest / spec.modules);
-  const ladder = { turn: 'ladder' as const, x };
-  return fence < spec.x.min ? [ladder] : [{ turn: 'fence', x: fence }, ladder];
-}
-
-/** Least diameter at which the bars may stand upright at their smallest size. */
-export const leastFenceDiameter = ({ symbol: { spec } }: BarCode): Millimetres =>
-  smallestDiameter(spec.modules * spec.x.min);
 
 /**
  * Bars as one path, and digits in the text face as outlines. The box holds the quiet zones but for what may reach beyond its
  * right edge, or in a ladder its lower edge, into the margin of the label, where nothing is printed.
  */
-export function barCodeBox(
-  code: BarCode,
-  { turn, x }: { readonly turn: Orientation; readonly x: Millimetres },
-  margin: Millimetres,
-  fonts: FontLibrary,
-): Box {
-  const geometry = symbolGeometry(code.symbol, x, { barWidthReduction: code.barWidthReduction });
+export function barCodeBox(code: BarCode, { turn, x }: Way, margin: Millimetres, fonts: FontLibrary): Box {
+  const geometry = geometryOf(code, x);
+  const put = (box: Box) => (code.dpi === undefined ? box : onDots(box, dotSize(code.dpi)));
   const items = () => itemsOf(geometry, code.tag, fonts);
   const { left, right } = inkExtent(geometry, fonts);
   if (turn === 'fence') {
     const width = Math.max(right, geometry.width - margin);
-    return named('bar-code', drawn(width, geometry.height, items));
+    return put(named('bar-code', drawn(width, geometry.height, items)));
   }
   // Turned counter-clockwise, the left end of the bars stands below: the quiet zone at its foot reaches into the margin.
   const height = geometry.width - Math.min(margin, left);
   const ladder = drawn(geometry.height, height, () => items().map(item => turned(item, geometry.width)));
-  return named('bar-code', ladder, true);
+  return put(named('bar-code', ladder, true));
 }
+
+/** A box that is drawn on the next boundaries of a printer's dots, with the room for that. */
+const onDots = (box: Box, dot: Millimetres): Box => {
+  const up = (length: Millimetres) => Math.ceil(length / dot - 1e-6) * dot;
+  return {
+    width: box.width + dot,
+    height: box.height + dot,
+    fall: box.fall,
+    draw: (sheet, x, y) => box.draw(sheet, up(x), up(y)),
+  };
+};
 
 function itemsOf(geometry: SymbolGeometry, tag: Tag, fonts: FontLibrary): readonly PathItem[] {
   const bars: PathItem = {
@@ -119,19 +97,4 @@ function turned(item: PathItem, width: Millimetres): PathItem {
       ),
     ] as unknown as Segment;
   return { ...item, segments: item.segments.map(turnSegment) };
-}
-
-/** Measures of a symbol as it is printed at a part of its target size. */
-export function barCodeOf(code: BarCode, part: number, turned: boolean) {
-  const { spec } = code.symbol;
-  const ways = orientations(code, part);
-  const x = (ways.find(({ turn }) => turn === (turned ? 'ladder' : 'fence')) ?? ways[0]!).x;
-  const rounded = (value: number) => Number(value.toFixed(3));
-  return {
-    symbology: spec.name,
-    x: rounded(x),
-    magnification: Number(((x / NOMINAL_X) * 100).toFixed(1)),
-    height: rounded(barHeight(spec, x)),
-    quietZones: [rounded(spec.quietZone.left * x), rounded(spec.quietZone.right * x)] as const,
-  };
 }

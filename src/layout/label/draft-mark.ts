@@ -1,42 +1,77 @@
-import { type Millimetres, toPoints } from '../../quantity/length.ts';
-import { type FontLibrary, runWidth } from '../../text/glyph-run.ts';
+import { type Millimetres, type Points, toMillimetres, toPoints } from '../../quantity/length.ts';
+import { type FontLibrary, type GlyphRun, runWidth } from '../../text/glyph-run.ts';
 import { type Outline, outlineOf } from '../die/outline.ts';
-import type { FrameItem, Segment } from '../frame.ts';
-import type { Die, PressProfile } from '../stock.ts';
-import type { Sheet } from './box.ts';
+import type { FrameItem, Segment, TextItem } from '../frame.ts';
+import type { PressProfile, Stock } from '../stock.ts';
+import { rectangle, type Sheet } from './box.ts';
 import type { Section } from './content.ts';
 
 /** The word across the label, the first of the notice. */
 const bigWord = (text: string): string => text.split(' ')[0] ?? '';
 
+/** What says that a label is a draft, under and over the grounds of the label. */
+export interface DraftMark {
+  readonly under: readonly FrameItem[];
+  readonly over: readonly FrameItem[];
+}
+
+/** A white tab as large as the notice, on which it can be read over any color. */
+function ground({ x, y, size, run }: TextItem, fonts: FontLibrary): FrameItem {
+  const { rise, fall } = extentOf(run, size, fonts);
+  const segments = rectangle(x, y - rise, runWidth(run, size), rise + fall);
+  return { kind: 'path', tag: 'background', layer: 'draft', segments, fill: 'white' };
+}
+
+/** How far the ink of a run reaches above and below its base line: some letters rise above capitals. */
+function extentOf(run: GlyphRun, size: Points, fonts: FontLibrary) {
+  const heights = fonts
+    .outline(run.text, run.face)
+    .flatMap(([, ...numbers]) => numbers.filter((_, at) => at % 2 === 1));
+  const em = toMillimetres(size) / 1000;
+  return { rise: em * Math.max(...heights), fall: em * -Math.min(...heights) };
+}
+
 /**
  * The notice that this is a draft, on a layer of its own: its first word large and pale across the label, under
  * everything, and the whole in the margin above the first block. It takes no room: without it nothing moves.
+ * @param notices longer forms that say what is open; the first that has room is taken, else the last.
  */
 export function draftMark(
   section: Section,
-  die: Die,
-  profile: PressProfile,
+  notices: readonly string[],
+  { die, profile, brand }: Pick<Stock, 'die' | 'profile' | 'brand'>,
   sheet: Sheet,
   fonts: FontLibrary,
-): readonly FrameItem[] {
+): DraftMark {
   const [paragraph] = section.paragraphs;
-  const words = paragraph?.spans.map(({ text }) => text).join('') ?? '';
-  if (!paragraph || words === '') return [];
+  const own = paragraph?.spans.map(({ text }) => text).join('') ?? '';
+  if (!paragraph || own === '') return { under: [], over: [] };
   const outline = outlineOf(die);
+  const forms = notices.length > 0 ? notices : [own];
+  const words = forms.find(each => hasRoom(each, outline, profile, sheet, fonts)) ?? forms.at(-1)!;
   const safe = profile.safeZone.value;
-  const notice: FrameItem = {
+  const notice: TextItem = {
     kind: 'text',
-    ...noticePlace(words, outline, profile, sheet, fonts),
+    ...noticePlace(words, outline, profile, sheet, fonts).place,
     run: fonts.shape(words, 'bold'),
     ink: 'black',
     tag: paragraph.tag,
     layer: 'draft',
   };
-  const across = paleWord(bigWord(words), outline, safe, fonts);
-  return across.length === 0
-    ? [notice]
-    : [{ kind: 'path', tag: 'background', layer: 'draft', segments: across, fill: 'tint' }, notice];
+  // A printer with black alone has nothing pale.
+  if (profile.dpi !== undefined) return { under: [], over: [notice] };
+  const across = paleWord(bigWord(own), outline, safe, fonts);
+  const under: FrameItem = {
+    kind: 'path',
+    tag: 'background',
+    layer: 'draft',
+    segments: across,
+    fill: 'tint',
+  };
+  return {
+    under: across.length === 0 ? [] : [under],
+    over: brand ? [ground(notice, fonts), notice] : [notice],
+  };
 }
 
 /** Millimetres between the notice and the first block, where the margin has them. */
@@ -51,12 +86,9 @@ function noticePlace(
 ) {
   const em = (xHeight.minimum * 1000) / fonts.metrics('regular').xHeight;
   const size = toPoints(em);
-  // The ink itself counts, not the height of capitals: some letters rise above it.
-  const heights = fonts
-    .outline(words, 'bold')
-    .flatMap(([, ...numbers]) => numbers.filter((_, at) => at % 2 === 1));
-  const [rise, fall] = [(em * Math.max(...heights)) / 1000, (em * -Math.min(...heights)) / 1000];
-  const width = runWidth(fonts.shape(words, 'bold'), size);
+  const run = fonts.shape(words, 'bold');
+  const { rise, fall } = extentOf(run, size, fonts);
+  const width = runWidth(run, size);
   const head = Math.min(outline.die.height, ...sheet.areas.map(({ y }) => y));
   const y = Math.max(safeZone.value + rise, head - fall - GAP);
   // Above the first block, so that readers of the file find it first; centred where that block is a narrow band.
@@ -64,8 +96,11 @@ function noticePlace(
   const room = outline.across(y - rise, y + fall, safeZone.value) ?? { from: 0, to: outline.die.width };
   const left = block?.x ?? room.from;
   const wanted = room.from > left ? left + ((block?.width ?? width) - width) / 2 : left;
-  return { x: Math.max(room.from, Math.min(wanted, room.to - width)), y, size };
+  const isWithin = width <= room.to - room.from;
+  return { place: { x: Math.max(room.from, Math.min(wanted, room.to - width)), y, size }, isWithin };
 }
+
+const hasRoom = (...notice: Parameters<typeof noticePlace>): boolean => noticePlace(...notice).isWithin;
 
 /** Share of the room that the pale word takes. */
 const SHARE = 0.97;

@@ -3,9 +3,10 @@ import { type Millimetres, toMillimetres } from '../../quantity/length.ts';
 import { type FontLibrary, runWidth } from '../../text/glyph-run.ts';
 import type { FrameItem, Tag, TextItem } from '../frame.ts';
 import type { Stock } from '../stock.ts';
-import { barCodeOf } from './bar-code-block.ts';
+import { barCodeOf } from './bar-code-sizes.ts';
 import type { Paragraph } from './content.ts';
 import type { LabelLayout } from './layout-label.ts';
+import { frameBox } from './red-frames.ts';
 import { LEADING, type StyleName } from './styles.ts';
 
 /** Left, bottom, right, top in millimetres from the lower left corner of the trim. */
@@ -63,7 +64,7 @@ const ROLES: Partial<Record<StyleName, string>> = {
 export function labelFacts(
   model: LabelModel,
   { document, content, fitted, barCode, areas }: LabelLayout,
-  { die }: Stock,
+  { die, redFrames = [] }: Stock,
   fonts: FontLibrary,
 ): LabelFacts {
   const items = document.frames[0]?.items ?? [];
@@ -93,8 +94,9 @@ export function labelFacts(
     }),
   );
   const pictograms = content.sections.flatMap(section =>
-    section.pictograms.map(({ code, tag }): PictogramFact => {
-      const place = box(byTag.get(tag) ?? []);
+    section.pictograms.map(({ code, tag }, at): PictogramFact => {
+      const frame = redFrames[at];
+      const place = frame ? frameBox(frame) : box(byTag.get(tag) ?? []);
       return { code, side: rounded((place[2] - place[0]) / Math.SQRT2), box: place };
     }),
   );

@@ -2,7 +2,7 @@ import type { LabelModel } from '../../document/label.ts';
 import { lengthText } from '../../quantity/length-text.ts';
 import type { Diagnostic } from '../../report/diagnostic.ts';
 import type { Stock } from '../stock.ts';
-import { leastFenceDiameter, orientations } from './bar-code-block.ts';
+import { leastFenceDiameter, orientations } from './bar-code-sizes.ts';
 import type { Fitted } from './fit.ts';
 import type { Parts } from './parts.ts';
 import { containerRoom } from './refusal.ts';
@@ -11,7 +11,7 @@ import { containerRoom } from './refusal.ts';
 export function findings(model: LabelModel, parts: Parts, stock: Stock, fitted: Fitted | null): Diagnostic[] {
   return [
     ...containerFindings(model, stock),
-    ...barCodeFindings(parts, fitted),
+    ...barCodeFindings(parts, stock, fitted),
     ...sizeFindings(stock, fitted),
   ];
 }
@@ -40,16 +40,16 @@ function containerFindings(model: LabelModel, { die, unit = 'mm' }: Stock): Diag
   return found;
 }
 
-function barCodeFindings({ barCode }: Parts, fitted: Fitted | null): Diagnostic[] {
+function barCodeFindings({ barCode }: Parts, { unit = 'mm' }: Stock, fitted: Fitted | null): Diagnostic[] {
   if (!barCode || barCode.diameter === null) return [];
   const ways = orientations(barCode, fitted?.display.bars ?? 0);
   if (ways.some(({ turn }) => turn === 'fence')) return [];
-  const least = Math.ceil(leastFenceDiameter(barCode));
+  const least = lengthText(Math.ceil(leastFenceDiameter(barCode)), unit);
   return [
     {
       code: 'bar-code-turned',
       severity: 'note',
-      message: `the container is ${barCode.diameter} mm in diameter, too small for upright bars (${least} mm at the smallest size): the bar code is turned a quarter`,
+      message: `the container is ${lengthText(barCode.diameter, unit)} in diameter, too small for upright bars (${least} at the smallest size): the bar code is turned a quarter`,
       cite: 'GS1 General Specifications section 6 (from memory)',
     },
   ];

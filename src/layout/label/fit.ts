@@ -3,12 +3,14 @@ import type { FontLibrary } from '../../text/glyph-run.ts';
 import { type Outline, outlineOf } from '../die/outline.ts';
 import type { Stock } from '../stock.ts';
 import { type BandPlan, bands, type Composition } from './bands.ts';
+import { LAST_RESORT } from './bar-code-sizes.ts';
 import { leastArea } from './least-area.ts';
 import { type Measures, measuresAt, textSizes } from './measures.ts';
 import { type PanelPlan, panels } from './panels.ts';
 import type { Display, Making, Parts } from './parts.ts';
 import { isPlain, penalty } from './penalty.ts';
 import { roomOf } from './placing.ts';
+import { besideFixed, hasFixed } from './red-frames.ts';
 
 /** A way to arrange the label. */
 export type Plan =
@@ -25,10 +27,13 @@ export interface Fitted {
 }
 
 /** What fits in the search for the size of text. */
-const PLAIN: Display = { name: 5.4, reserve: 5.4, pictogram: 1, gap: 1, bars: 1 };
+const PLAIN: Display = { name: 4.1, reserve: 4.1, pictogram: 1, gap: 1, bars: 1, turn: false };
 
 /** Where the least text is at stake, the name may take less, whatever its length. */
-const COMPACT: Display = { ...PLAIN, name: 3, reserve: 3 };
+const COMPACT: Display = { ...PLAIN, name: 1.6, reserve: 1.6 };
+
+/** A name of two lines; tried first among the looks at a size, never in the search for the size. */
+const ROOMY: Display = { ...PLAIN, name: 5.4, reserve: 5.4 };
 
 /** Parts of the target size of bars that are tried. */
 const BARS = [1, 0.9, 0.8] as const;
@@ -51,7 +56,7 @@ const isRound = ({ die }: Outline): boolean => {
 };
 
 /** All arrangements that are tried for a die. */
-function plansFor(outline: Outline): readonly Plan[] {
+function plansFor(outline: Outline, stock: Stock): readonly Plan[] {
   const { panels: folds = 1 } = outline.die;
   if (folds > 1) {
     return [1, 0].map(foot => ({ kind: 'panels', grid: { columns: folds, front: 1, foot } }));
@@ -64,6 +69,8 @@ function plansFor(outline: Outline): readonly Plan[] {
     for (const columns of [1, 2, 3, 4])
       for (const supplierFlows of [false, true])
         plans.push({ kind: 'bands', band: { columns, supplierFlows, inset } });
+  // What stands at a fixed place stays there: blocks go round it from above to below.
+  if (hasFixed(stock)) return plans;
   for (let columns = 2; columns <= 6; columns += 1)
     for (let front = 1; front <= Math.ceil(columns / 2); front += 1)
       for (let foot = 0; foot <= Math.min(2, columns - front); foot += 1)
@@ -77,6 +84,10 @@ interface Bench {
   readonly fonts: FontLibrary;
   readonly outline: Outline;
   readonly round: boolean;
+  readonly stock: Stock;
+  readonly words: 'black' | 'white';
+  /** Parts of the target size of bars that are tried. */
+  readonly bars: readonly number[];
 }
 
 const compose = (
@@ -86,16 +97,18 @@ const compose = (
   display: Display,
   aside: Millimetres = 0,
 ): Composition | null => {
-  const { parts, fonts, outline, round } = bench;
-  const making: Making = { parts, fonts, measures, display, centred: round && plan.kind === 'bands' };
+  const { parts, fonts, outline, round, words } = bench;
+  const centred = round && plan.kind === 'bands';
+  const making: Making = { parts, fonts, measures, display, words, centred };
   const keep = { margin: measures.margin, safe: parts.profile.safeZone.value, aside };
-  const room = roomOf(outline, keep, round);
+  const room = besideFixed(roomOf(outline, keep, round), bench.stock, measures.gap);
   return plan.kind === 'bands' ? bands(making, room, plan.band) : panels(making, room, plan.grid);
 };
 
 const benchOf = (parts: Parts, stock: Stock, fonts: FontLibrary): Bench => {
   const outline = outlineOf(stock.die);
-  return { parts, fonts, outline, round: isRound(outline) };
+  const words = stock.brand?.words ?? 'black';
+  return { parts, fonts, outline, round: isRound(outline), stock, words, bars: BARS };
 };
 
 /** Whether the parts cover more than the die has inside the margin; a round one has less than its sides multiplied. */
@@ -110,62 +123,94 @@ export function fitsAtAll(parts: Parts, stock: Stock, fonts: FontLibrary): boole
   const bench = benchOf(parts, stock, fonts);
   const measures = measuresAt(stock.profile.xHeight.minimum, stock.profile, fonts);
   if (tooMuch(bench, measures)) return false;
-  const bars = parts.barCode ? BARS.at(-1)! : 1;
-  return plansFor(bench.outline).some(plan => compose(bench, plan, measures, { ...COMPACT, bars }) !== null);
+  const least: Bench = stock.profile.dpi === undefined ? bench : { ...bench, bars: [LAST_RESORT] };
+  const display = loosest(least, COMPACT);
+  return plansFor(bench.outline, stock).some(plan => compose(bench, plan, measures, display) !== null);
 }
 
 /**
  * The arrangement at the largest size of text at which any fits; among those, the one that reads best. Null where
- * none fits at the least size.
+ * none fits at the least size. Whether a size fits is asked of the loosest display, which every other one only
+ * improves on.
  */
 export function bestFit(parts: Parts, stock: Stock, fonts: FontLibrary): Fitted | null {
   const bench = benchOf(parts, stock, fonts);
-  const plans = plansFor(bench.outline);
+  const found = bestWith(bench, parts.barCode ? BARS : [1]);
+  // Letters grow smaller before the bars of a printer go below what a press may print.
+  const last = !found && parts.barCode?.dpi !== undefined;
+  return last ? bestWith(bench, [LAST_RESORT]) : found;
+}
+
+function bestWith(base: Omit<Bench, 'bars'>, bars: readonly number[]): Fitted | null {
+  const bench: Bench = { ...base, bars };
+  const { parts, stock, fonts } = bench;
+  const plans = plansFor(bench.outline, stock);
   const { preferred } = stock.profile.xHeight;
   for (const xHeight of [...textSizes(stock)].reverse()) {
     const measures = measuresAt(xHeight, stock.profile, fonts);
     if (tooMuch(bench, measures)) continue;
-    const displays = xHeight < preferred ? [PLAIN, COMPACT] : [PLAIN];
-    for (const display of displays) {
-      // Below the preferred size, room counts for more than looks.
-      const found = bestAt(bench, plans, measures, { display, anyhow: xHeight < preferred });
-      if (found) return enlarged(bench, found);
-    }
+    // Below the preferred size, room counts for more than looks.
+    const anyhow = xHeight < preferred;
+    const displays = anyhow ? [ROOMY, PLAIN, COMPACT] : [ROOMY, PLAIN];
+    const ways = waysAt(bench, plans, measures, { display: loosest(bench, displays.at(-1)!), anyhow });
+    if (ways.length === 0) continue;
+    for (const turn of parts.barCode ? ([false, true] as const) : [false])
+      for (const display of displays) {
+        const found = bestOf(bench, ways, measures, { display: { ...display, turn }, anyhow });
+        if (found) return enlarged(bench, found);
+      }
   }
   return null;
 }
 
-function bestAt(
+/** Smallest bars, turned where that takes less. */
+const loosest = ({ parts, bars }: Bench, display: Display): Display => ({
+  ...display,
+  bars: parts.barCode ? bars.at(-1)! : 1,
+  turn: true,
+});
+
+/** An arrangement with the width left free at its sides. */
+interface Way {
+  readonly plan: Plan;
+  readonly aside: Millimetres;
+}
+
+interface Wanted {
+  readonly display: Display;
+  /** Narrow columns are taken too. */
+  readonly anyhow: boolean;
+}
+
+const fittedIn = (
   bench: Bench,
-  plans: readonly Plan[],
+  { plan, aside }: Way,
   measures: Measures,
-  { display, anyhow }: { readonly display: Display; readonly anyhow: boolean },
-): Fitted | null {
+  { display, anyhow }: Wanted,
+): Fitted | null => {
+  const composition = compose(bench, plan, measures, display, aside);
+  const fitted = composition && { plan, measures, display, composition, aside };
+  return fitted && (anyhow || isPlain(fitted)) ? fitted : null;
+};
+
+/** The plans that fit at the least distance from the sides at which any does. */
+function waysAt(bench: Bench, plans: readonly Plan[], measures: Measures, wanted: Wanted): readonly Way[] {
   for (const aside of bench.round ? [0] : ASIDES) {
-    const found = bestAside(bench, plans, measures, { display, anyhow, aside });
-    if (found) return found;
+    const ways = plans
+      .map(plan => ({ plan, aside }))
+      .filter(way => fittedIn(bench, way, measures, wanted) !== null);
+    if (ways.length > 0) return ways;
   }
-  return null;
+  return [];
 }
 
-function bestAside(
-  bench: Bench,
-  plans: readonly Plan[],
-  measures: Measures,
-  {
-    display,
-    anyhow,
-    aside,
-  }: { readonly display: Display; readonly anyhow: boolean; readonly aside: Millimetres },
-): Fitted | null {
+/** The way that reads best. */
+function bestOf(bench: Bench, ways: readonly Way[], measures: Measures, wanted: Wanted): Fitted | null {
   let best: { readonly fitted: Fitted; readonly cost: number } | null = null;
-  for (const plan of plans) {
-    for (const part of bench.parts.barCode ? BARS : [1]) {
-      const shown = { ...display, bars: part };
-      const composition = compose(bench, plan, measures, shown, aside);
-      if (!composition) continue;
-      const fitted = { plan, measures, display: shown, composition, aside };
-      if (!anyhow && !isPlain(fitted)) break;
+  for (const way of ways) {
+    for (const bars of bench.bars) {
+      const fitted = fittedIn(bench, way, measures, { ...wanted, display: { ...wanted.display, bars } });
+      if (!fitted) continue;
       const cost = penalty(fitted, bench.outline.die);
       if (!best || cost < best.cost) best = { fitted, cost };
       break;
@@ -176,7 +221,7 @@ function bestAside(
 
 /** Enlargements that are tried where space is left over, most first: pictograms, then name, then distances. */
 const PICTOGRAMS = [3, 2.6, 2.3, 2, 1.8, 1.6, 1.45, 1.3, 1.2, 1.1, 1];
-const NAMES = [10, 8, 6.6, 5.4, 4.2, 3];
+const NAMES = [10, 8, 6.6, 5.4, 4.1, 3];
 const GAPS = [2.6, 2.2, 1.9, 1.6, 1.4, 1.2, 1];
 
 function enlarged(bench: Bench, fitted: Fitted): Fitted {

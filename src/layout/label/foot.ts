@@ -1,5 +1,6 @@
 import type { Millimetres } from '../../quantity/length.ts';
-import { barCodeBox, orientations } from './bar-code-block.ts';
+import { barCodeBox } from './bar-code-block.ts';
+import { orientations } from './bar-code-sizes.ts';
 import { type Box, empty, named, overlay, type Placed, stack } from './box.ts';
 import type { Paragraph, Section } from './content.ts';
 import { lotWindow } from './lot-window.ts';
@@ -18,7 +19,8 @@ type Maker = (making: Making, width: Millimetres, include: FootContents, bars: B
 
 /**
  * Supplier, net contents, window for the lot, and bar code: side by side on one base line or below each other,
- * whichever is lower. Null where no way fits the width.
+ * whichever is lower. Null where no way fits
+ * the width.
  * @param beyond what is free at the right of the block, where a quiet zone may reach
  */
 export function footBlock(
@@ -30,19 +32,19 @@ export function footBlock(
   const { parts, measures, fonts, display, centred } = making;
   const { barCode } = parts;
   const ways = barCode ? orientations(barCode, display.bars) : [null];
+  let lowest: Box | null = null;
   for (const way of ways) {
     // Where the sides are not straight, nothing is gained at the edge of a block.
     const margin = centred ? 0 : Math.min(beyond, measures.margin);
     const bars = barCode && way ? barCodeBox(barCode, way, margin, fonts) : empty;
-    let lowest: Box | null = null;
     for (const make of [asRow, asBesideStack, asBesideRow, asRows, asStack]) {
       const box = make(making, width, include, bars);
       if (box && (!lowest || box.height < lowest.height - 1e-6)) lowest = box;
     }
     // The second orientation is only for want of room.
-    if (lowest) return lowest;
+    if (lowest && !display.turn) return lowest;
   }
-  return null;
+  return lowest;
 }
 
 const section = (found: Section | undefined, width: Millimetres, making: Making): Box | null => {

@@ -21,7 +21,9 @@ export function hazardPanel(section: Section, width: Millimetres, making: Making
     if (box && (!lowest || box.height < lowest.height - 1e-9)) lowest = box;
   };
   const size = measures.pictogram * display.pictogram;
-  for (const cluster of clusters(section.pictograms, size, parts.profile.pictogram.frame)) {
+  const { pictogram, dpi } = parts.profile;
+  const frame = { part: pictogram.frame, ink: dpi === undefined ? ('red' as const) : ('black' as const) };
+  for (const cluster of clusters(section.pictograms, size, frame)) {
     if (cluster.width > width) continue;
     const room = width - cluster.width - (cluster.width > 0 ? gap : 0);
     if (room >= LEAST_MEASURE * measures.xHeight || cluster.width === 0)

@@ -5,45 +5,58 @@ import type { Making } from './parts.ts';
 import { SIZES } from './styles.ts';
 import { paragraphsBox, passage, textBox } from './text-block.ts';
 
-/** Sizes of the product name, largest first. Below the second it is a name too long for its label. */
+/** Sizes of the product name, largest first. */
 const NAME_SIZES = [SIZES.display, SIZES.large, SIZES.medium, SIZES.lead, SIZES.text] as const;
 
+const gapOf = ({ measures }: Making): Millimetres => measures.gap * 0.35;
+
+/** All but the name; null where a word does not fit the width. */
+const taglineBox = ({ paragraphs }: Section, width: Millimetres, making: Making): Box | null =>
+  paragraphsBox(
+    paragraphs.filter(({ style }) => style !== 'name'),
+    width,
+    making,
+    { align: making.centred ? 'centre' : 'left', ink: making.words },
+  );
+
 /** Product identifier and the maker's tagline; null where a word does not fit the width. */
-export function identityBlock({ paragraphs }: Section, width: Millimetres, making: Making): Box | null {
-  const align = making.centred ? 'centre' : 'left';
-  const boxes: Box[] = [];
-  for (const paragraph of paragraphs) {
-    const box =
-      paragraph.style === 'name'
-        ? nameBox(paragraph, width, making)
-        : paragraphsBox([paragraph], width, making, { align });
-    if (!box) return null;
-    boxes.push(box);
-  }
-  return named('identity', { ...stack(boxes, making.measures.gap * 0.35), width });
+export function identityBlock(section: Section, width: Millimetres, making: Making): Box | null {
+  const boxes: (Box | null)[] = section.paragraphs
+    .filter(({ style }) => style === 'name')
+    .map(paragraph => nameBox(paragraph, width, making));
+  boxes.push(taglineBox(section, width, making));
+  if (boxes.some(box => !box)) return null;
+  return named('identity', { ...stack(boxes as Box[], gapOf(making)), width });
 }
 
 /**
- * The name at the largest size whose lines stay within the height meant for it. The height is the same for long and
- * short names: the name does not set the size of the text.
+ * The name at the largest size whose lines stay within the height meant for it, else at the size that takes least.
+ * The height is the same for long and short names, and so the name does not set the size of the text; and it never
+ * grows with the width, so that a wider die has no smaller text.
  */
 function nameBox(paragraph: Paragraph, width: Millimetres, making: Making): Box | null {
-  const { fonts, measures, display, centred } = making;
-  const most = display.name * measures.em;
+  const { fonts, centred, words } = making;
+  const most = making.display.name * making.measures.em;
   const text = passage(paragraph, fonts);
-  let last: Box | null = null;
+  let lowest: Box | null = null;
   for (const factor of NAME_SIZES) {
-    const box = textBox(text, width, making, { factor, align: centred ? 'centre' : 'left' });
+    const box = textBox(text, width, making, { factor, align: centred ? 'centre' : 'left', ink: words });
     if (!box) continue;
     if (box.height <= most) return box;
-    if (factor <= SIZES.medium) {
-      last ??= box;
-      break;
-    }
+    if (!lowest || box.height < lowest.height) lowest = box;
   }
-  return last;
+  return lowest;
 }
 
-/** What the name takes at least in the search for the size of the text. */
-export const nameAllowance = (section: Section | undefined, { display, measures }: Making): Millimetres =>
-  section?.paragraphs.some(({ style }) => style === 'name') ? display.reserve * measures.em : 0;
+/** What name and tagline take at least in the search for the size of the text; less with more width, never more. */
+export function identityAllowance(
+  section: Section | undefined,
+  width: Millimetres,
+  making: Making,
+): Millimetres {
+  const { display, measures } = making;
+  // Once the size is settled, nothing is kept that is not used.
+  if (display.reserve === 0 || !section?.paragraphs.some(({ style }) => style === 'name')) return 0;
+  const tagline = taglineBox(section, width, making)?.height ?? 0;
+  return display.reserve * measures.em + (tagline > 0 ? tagline + gapOf(making) : 0);
+}

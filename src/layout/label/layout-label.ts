@@ -1,23 +1,27 @@
-import { labelSymbol } from '../../barcode/gtin.ts';
-import { symbolSpec } from '../../barcode/spec.ts';
-import { encodeSymbol } from '../../barcode/symbols.ts';
+import { dotSize } from '../../barcode/printer-dots.ts';
+import type { SizeFact } from '../../barcode/size-facts.ts';
 import type { LabelModel } from '../../document/label.ts';
 import type { Diagnostic } from '../../report/diagnostic.ts';
 import { fail, type Outcome, succeed } from '../../report/diagnostic.ts';
 import type { FontLibrary } from '../../text/glyph-run.ts';
 import { MissingGlyphError } from '../../text/missing-glyph.ts';
 import { outlineOf } from '../die/outline.ts';
+import { ontoDots } from '../dot-grid.ts';
 import type { FrameItem, PagedDocument, Tag } from '../frame.ts';
 import { snapFrame } from '../snap.ts';
 import type { Die, PressProfile, Stock } from '../stock.ts';
-import type { BarCode } from './bar-code-block.ts';
-import type { Area, Sheet } from './box.ts';
+import { type BarCode, factsOfSize, orientations } from './bar-code-sizes.ts';
+import { type Area, rectangle, type Sheet } from './box.ts';
+import { brandBand } from './brand-band.ts';
 import { type LabelContent, labelContent } from './content.ts';
 import { draftMark } from './draft-mark.ts';
+import { encodeBarCode } from './encode-bar-code.ts';
 import { findings } from './findings.ts';
 import { bestFit, type Fitted } from './fit.ts';
+import { fixedMarks, framed, frameFindings } from './fixed-marks.ts';
 import { partsOf } from './parts.ts';
-import { tooSmall } from './refusal.ts';
+import { pressMarks, SLUG } from './press-marks.ts';
+import { tapersTooMuch, tooSmall } from './refusal.ts';
 import { type Remedies, remedies } from './remedies.ts';
 
 /** A label laid out, with what a check of it needs. */
@@ -29,6 +33,8 @@ export interface LabelLayout {
   readonly content: LabelContent;
   readonly profile: PressProfile;
   readonly barCode: BarCode | null;
+  /** What is to be told of the size of the bar code. */
+  readonly barCodeFacts: readonly SizeFact[];
 }
 
 /**
@@ -64,10 +70,17 @@ export interface Trial {
 
 /** Lays a label out, and where it does not fit, seeks the smallest dies that hold it. */
 export async function tryLabel(model: LabelModel, fonts: FontLibrary, stock: Stock): Promise<Trial> {
+  const tapers = tapersTooMuch(model, stock);
+  if (tapers) return { layout: null, remedies: null, diagnostics: [tapers] };
   const content = labelContent(model);
   const figure = content.sections.find(({ barCode }) => barCode)?.barCode ?? null;
-  const barCode = figure && model.gtin ? await encode(model, figure, stock.profile) : null;
-  const parts = partsOf(content, barCode, stock.profile, model.lotWindow);
+  const { gtin } = model;
+  const encoded = figure && gtin ? await encodeBarCode({ ...model, gtin }, figure, stock.profile) : null;
+  if (encoded && 'severity' in encoded) return { layout: null, remedies: null, diagnostics: [encoded] };
+  const barCode = encoded;
+  const whole = partsOf(content, barCode, stock.profile, model.lotWindow);
+  const { parts, pictograms, refusal } = framed(whole, stock);
+  if (refusal) return { layout: null, remedies: null, diagnostics: [refusal] };
   try {
     const fitted = bestFit(parts, stock, fonts);
     const found = findings(model, parts, stock, fitted);
@@ -76,8 +89,13 @@ export async function tryLabel(model: LabelModel, fonts: FontLibrary, stock: Sto
       return { layout: null, remedies: larger, diagnostics: [tooSmall(model, stock, larger), ...found] };
     }
     const sheet = draw(fitted);
-    const document = paged(model, sheet, content, stock, fonts);
-    const layout = { document, areas: sheet.areas, fitted, content, profile: stock.profile, barCode };
+    const { areas } = sheet;
+    sheet.items.push(...fixedMarks(pictograms, stock));
+    const document = paged(model, sheet, fitted, content, stock, fonts);
+    const shown = whole.placed.hazard?.pictograms.length ?? 0;
+    found.push(...frameFindings(areas, pictograms, shown, stock));
+    const barCodeFacts = barCode ? sizeOf(barCode, fitted, areas) : [];
+    const layout = { document, areas, fitted, content, profile: stock.profile, barCode, barCodeFacts };
     return { layout, remedies: null, diagnostics: found };
   } catch (error) {
     if (!(error instanceof MissingGlyphError)) throw error;
@@ -85,20 +103,11 @@ export async function tryLabel(model: LabelModel, fonts: FontLibrary, stock: Sto
   }
 }
 
-async function encode(
-  model: LabelModel,
-  tag: Tag,
-  { barCode, barWidthReduction }: PressProfile,
-): Promise<BarCode> {
-  const { name, digits } = labelSymbol(model.gtin!);
-  // A symbol that is not scanned at the point of sale is made for warehouses.
-  const environment = symbolSpec(name, barCode.environment) ? barCode.environment : 'general-distribution';
-  return {
-    symbol: await encodeSymbol(name, digits, environment),
-    tag,
-    barWidthReduction: barWidthReduction.value,
-    diameter: model.container?.shape === 'cylinder' ? model.container.diameter : null,
-  };
+function sizeOf(code: BarCode, { display }: Fitted, areas: readonly Area[]): readonly SizeFact[] {
+  const turned = areas.find(({ role }) => role === 'bar-code')?.turned ?? false;
+  const ways = orientations(code, display.bars);
+  const way = ways.find(({ turn }) => (turn === 'ladder') === turned) ?? ways[0];
+  return way ? factsOfSize(code, way.x) : [];
 }
 
 const missingGlyph = (error: MissingGlyphError): Diagnostic => ({
@@ -118,19 +127,30 @@ function draw({ composition }: Fitted): Sheet {
 function paged(
   model: LabelModel,
   sheet: Sheet,
+  fitted: Fitted,
   content: LabelContent,
   stock: Stock,
   fonts: FontLibrary,
 ): PagedDocument {
   const { die, profile } = stock;
   const mark = content.sections.find(({ role }) => role === 'draft');
+  const draft = mark ? draftMark(mark, model.notices, stock, sheet, fonts) : { under: [], over: [] };
   const items = [
-    ...(mark ? draftMark(mark, die, profile, sheet, fonts) : []),
+    ...draft.under,
+    ...brandBand(sheet, fitted, stock),
+    ...draft.over,
     ...inReadingOrder(sheet.items, content.root),
-    ...(model.panel ? [] : [dieLine(die, profile)]),
+    ...(model.panel || profile.dpi !== undefined ? [] : technical(sheet.areas, stock, fonts)),
   ];
   const bleed = model.panel ? 0 : profile.bleed.value;
-  const frame = { width: die.width, height: die.height, bleed, slug: 0, items };
+  const laid = profile.dpi === undefined ? items : ontoDots(items, dotSize(profile.dpi));
+  const frame = {
+    width: die.width,
+    height: die.height,
+    bleed,
+    slug: stock.jobLine === undefined ? 0 : SLUG,
+    items: laid,
+  };
   const { title, language, subject, date } = model;
   return { frames: [snapFrame(frame)], root: content.root, title, language, subject, date, attachments: [] };
 }
@@ -145,6 +165,28 @@ function inReadingOrder(items: readonly FrameItem[], root: Tag): FrameItem[] {
   visit(root);
   const place = ({ tag }: FrameItem) => (typeof tag === 'string' ? -1 : (order.get(tag) ?? order.size));
   return [...items].sort((a, b) => place(a) - place(b));
+}
+
+/** What the press uses and does not print, and the marks outside the bleed. */
+function technical(areas: readonly Area[], stock: Stock, fonts: FontLibrary): readonly FrameItem[] {
+  const { die, profile, jobLine } = stock;
+  const coder = areas
+    .filter(({ role }) => role === 'lot-window')
+    .map(
+      ({ x, y, width, height }): FrameItem => ({
+        kind: 'path',
+        tag: 'layout',
+        layer: 'coder',
+        segments: rectangle(x, y, width, height),
+        stroke: 'coder',
+        strokeWidth: profile.rule.thin,
+      }),
+    );
+  return [
+    ...(jobLine === undefined ? [] : pressMarks(stock, jobLine, fonts)),
+    ...coder,
+    dieLine(die, profile),
+  ];
 }
 
 /** Outline of the die on its own layer, drawn last. */

@@ -1,6 +1,7 @@
 import type { Millimetres } from '../../quantity/length.ts';
 import type { FontLibrary } from '../../text/glyph-run.ts';
-import { barCodeBox, orientations } from './bar-code-block.ts';
+import { barCodeBox } from './bar-code-block.ts';
+import { orientations } from './bar-code-sizes.ts';
 import { measured } from './measured.ts';
 import type { Measures } from './measures.ts';
 import type { Parts } from './parts.ts';

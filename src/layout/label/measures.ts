@@ -51,22 +51,34 @@ const NOTICE = 2.4;
 /** How pictograms grow with the text: times the x-height, between opposite corners. */
 const PICTOGRAM = 13.5;
 
+/**
+ * Distances in x-heights at the least size and from the preferred one on: on a small die room counts for more than
+ * looks. Judgement, no source.
+ */
+const MARGIN = [0.95, 1.1] as const;
+const GAP = [0.65, 1.35] as const;
+const GUTTER = [2, 2.6] as const;
+
 /** Sizes at an x-height of running text. */
 export function measuresAt(xHeight: Millimetres, profile: PressProfile, fonts: FontLibrary): Measures {
   const { safeZone, lotWindow, rule, pictogram } = profile;
   const size = toPoints((xHeight * 1000) / fonts.metrics('regular').xHeight);
   const { minimum, largest } = lotWindow;
   const share = Math.min(1, Math.max(0, xHeight / profile.xHeight.minimum - 1));
+  const { minimum: least, preferred } = profile.xHeight;
+  const ease = preferred > least ? Math.min(1, Math.max(0, (xHeight - least) / (preferred - least))) : 1;
+  const between = (tight: number, easy: number): Millimetres => (tight + (easy - tight) * ease) * xHeight;
+  const margin = safeZone.value + between(...MARGIN);
   return {
     xHeight,
     size,
     em: toMillimetres(size),
     pictogram: Math.max(diagonal(pictogram.minimumSide), PICTOGRAM * xHeight),
-    gap: 1.35 * xHeight,
+    gap: between(...GAP),
     paragraphGap: 0.5 * xHeight,
-    gutter: 2.6 * xHeight,
-    margin: safeZone.value + 1.1 * xHeight,
-    top: Math.max(safeZone.value + 1.1 * xHeight, safeZone.value + NOTICE * profile.xHeight.minimum),
+    gutter: between(...GUTTER),
+    margin,
+    top: Math.max(margin, safeZone.value + NOTICE * least),
     lotWindow: {
       width: minimum.width + (largest.width - minimum.width) * share,
       height: minimum.height + (largest.height - minimum.height) * share,

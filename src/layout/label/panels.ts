@@ -4,7 +4,7 @@ import { type Box, empty, named, type Placed, rule } from './box.ts';
 import { balancedColumns, flowOf } from './flow.ts';
 import { footBlock } from './foot.ts';
 import { hazardPanel } from './hazard-panel.ts';
-import { identityBlock, nameAllowance } from './identity.ts';
+import { identityAllowance, identityBlock } from './identity.ts';
 import { gapOf, type Making } from './parts.ts';
 import type { Room } from './placing.ts';
 import { paragraphsBox } from './text-block.ts';
@@ -88,6 +88,7 @@ export function panels(making: Making, room: Room, plan: PanelPlan): Composition
     placed,
     slack: Math.min(front.slack, ...columns.heights.map((height, at) => heights[at]! - height)),
     measure: width,
+    headRight: folds > 1 ? die.width / folds : textX - gutter / 2,
     balance: columns.heights.length === 0 ? 1 : Math.min(...columns.heights) / tallest,
   };
 }
@@ -116,7 +117,8 @@ function frontPanel(
     top += Math.max(box.height, least) + gap;
     return true;
   };
-  if (identity && !put(identityBlock(identity, width, making), nameAllowance(identity, making))) return null;
+  if (identity && !put(identityBlock(identity, width, making), identityAllowance(identity, width, making)))
+    return null;
   if (hazard && !put(hazardPanel(hazard, width, making))) return null;
   const text = contents ? paragraphsBox(contents.paragraphs, width, making) : empty;
   const bottom = withFoot

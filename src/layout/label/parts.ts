@@ -1,7 +1,7 @@
 import type { LabelModel } from '../../document/label.ts';
 import type { Millimetres } from '../../quantity/length.ts';
 import type { PressProfile } from '../stock.ts';
-import type { BarCode } from './bar-code-block.ts';
+import type { BarCode } from './bar-code-sizes.ts';
 import type { LabelContent, Section } from './content.ts';
 import type { Setting } from './text-block.ts';
 
@@ -48,6 +48,8 @@ export interface Display {
   readonly gap: number;
   /** X-dimension of the bars as part of the target size. */
   readonly bars: number;
+  /** Bars may be turned a quarter where that takes less height; else only where they find no room upright. */
+  readonly turn: boolean;
 }
 
 /** Everything that a block is made from. */
@@ -56,6 +58,8 @@ export interface Making extends Setting {
   readonly display: Display;
   /** Lines are centred, as suits a die without straight sides. */
   readonly centred: boolean;
+  /** Ink of name and tagline. */
+  readonly words: 'black' | 'white';
 }
 
 /** The distance between sections. */

@@ -1,7 +1,7 @@
 import type { Millimetres } from '../../quantity/length.ts';
 import { type Box, empty, overlay } from './box.ts';
 import type { PictogramFigure } from './content.ts';
-import { pictogramBox } from './pictogram.ts';
+import { type FrameStyle, pictogramBox } from './pictogram.ts';
 
 /** Gap between neighbouring pictograms as part of their size. */
 const GAP = 0.05;
@@ -52,7 +52,7 @@ function patterns(count: number): readonly (readonly Place[])[] {
 export function clusters(
   figures: readonly PictogramFigure[],
   size: Millimetres,
-  frame: number,
+  frame: FrameStyle,
 ): readonly Box[] {
   if (figures.length === 0) return [empty];
   const pitch = size * (1 + GAP);

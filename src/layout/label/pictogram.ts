@@ -1,7 +1,7 @@
 import symbols from '../../../templates/symbols/ghs-symbols.json' with { type: 'json' };
 import type { Millimetres } from '../../quantity/length.ts';
-import type { FrameItem, Segment } from '../frame.ts';
-import { type Box, drawn } from './box.ts';
+import type { FrameItem, Ink, PathItem, Segment } from '../frame.ts';
+import { type Box, drawn, moveSegment } from './box.ts';
 import type { PictogramFigure } from './content.ts';
 
 const VIEW_BOX = 1000;
@@ -37,7 +37,8 @@ function outline(code: string): readonly Segment[] {
   return read;
 }
 
-const square = (centre: Millimetres, reach: Millimetres): readonly Segment[] => [
+/** A square set at a point: its middle, and the distance of its corners from there. */
+export const square = (centre: Millimetres, reach: Millimetres): readonly Segment[] => [
   ['M', centre, centre - reach],
   ['L', centre + reach, centre],
   ['L', centre, centre + reach],
@@ -45,30 +46,47 @@ const square = (centre: Millimetres, reach: Millimetres): readonly Segment[] => 
   ['Z'],
 ];
 
+/** The symbol alone at the upper left corner. @throws RangeError where no symbol is known for the code */
+export function symbolOf({ code, tag }: PictogramFigure, size: Millimetres): PathItem {
+  const factor = size / VIEW_BOX;
+  const segments = outline(code).map(segment =>
+    segment.map(part => (typeof part === 'number' ? part * factor : part)),
+  ) as unknown as readonly Segment[];
+  return { kind: 'path', tag, segments, fill: 'black', fillRule: 'evenodd' };
+}
+
+/** A path at another place. */
+export const moved = (item: PathItem, dx: Millimetres, dy: Millimetres): PathItem => ({
+  ...item,
+  segments: item.segments.map(segment => moveSegment(segment, dx, dy)),
+});
+
+/** Width of the frame as part of the size between corners, and its ink: black where a printer has no other. */
+export interface FrameStyle {
+  readonly part: number;
+  readonly ink: Ink;
+}
+
 /**
  * A pictogram: a black symbol on white in a red square set at a point (29 CFR 1910.1200 App. C, C.2.3.1).
  * @param size between opposite corners
- * @param frame width of the frame as part of the size
  * @throws RangeError where no symbol is known for the code
  */
-export function pictogramBox({ code, tag }: PictogramFigure, size: Millimetres, frame: number): Box {
+export function pictogramBox(figure: PictogramFigure, size: Millimetres, { part, ink }: FrameStyle): Box {
   return drawn(size, size, () => {
     const half = size / 2;
-    const inner = half - frame * size * Math.SQRT2;
-    const factor = size / VIEW_BOX;
-    const symbol = outline(code).map(segment =>
-      segment.map(part => (typeof part === 'number' ? part * factor : part)),
-    ) as unknown as readonly Segment[];
+    const inner = half - part * size * Math.SQRT2;
+    const { tag } = figure;
     const items: FrameItem[] = [
       { kind: 'path', tag, segments: square(half, inner), fill: 'white' },
       {
         kind: 'path',
         tag,
         segments: [...square(half, half), ...square(half, inner)],
-        fill: 'red',
+        fill: ink,
         fillRule: 'evenodd',
       },
-      { kind: 'path', tag, segments: symbol, fill: 'black', fillRule: 'evenodd' },
+      symbolOf(figure, size),
     ];
     return items;
   });

@@ -10,6 +10,8 @@ export interface Room {
   /** @param fall how far descenders hang below the band, into the margin */
   across(top: Millimetres, bottom: Millimetres, fall?: Millimetres): Interval | null;
   down(left: Millimetres, right: Millimetres, fall?: Millimetres): Interval | null;
+  /** Heights below something that the stock brings with it, where a block may start over the whole width again. */
+  readonly resume?: readonly Millimetres[];
 }
 
 /** Distances from the cut. */
@@ -76,10 +78,15 @@ function settle(
   return null;
 }
 
-/** A block with its top at a place. */
+/** A block with its top at a place, or below what stands in its way where it ends higher there. */
 export function below(room: Room, top: Millimetres, make: (width: Millimetres) => Box | null): Placed | null {
-  const found = settle(make, height => room.across(top, top + height));
-  return found && { box: found.box, x: found.room.from, y: top };
+  let best: Placed | null = null;
+  for (const y of [top, ...(room.resume ?? []).filter(place => place > top)]) {
+    const found = settle(make, height => room.across(y, y + height));
+    if (found && (!best || y + found.box.height < best.y + best.box.height))
+      best = { box: found.box, x: found.room.from, y };
+  }
+  return best;
 }
 
 /** A block with its last base line, or its lower edge, at a place; descenders hang into the margin. */

@@ -2,6 +2,7 @@ import type { LabelModel } from '../../document/label.ts';
 import type { Millimetres } from '../../quantity/length.ts';
 import { type LengthUnit, lengthText, sizeText } from '../../quantity/length-text.ts';
 import type { Diagnostic } from '../../report/diagnostic.ts';
+import { taperOf } from '../die/taper.ts';
 import type { Die, Stock } from '../stock.ts';
 import type { Remedies } from './remedies.ts';
 
@@ -14,10 +15,34 @@ export interface ContainerRoom {
 export const containerRoom = ({ container }: LabelModel): ContainerRoom => ({
   width:
     container?.shape === 'cylinder' && container.diameter !== null
-      ? Math.floor(container.diameter * Math.PI)
+      ? Math.floor(Math.min(container.diameter, container.diameterAtTop ?? container.diameter) * Math.PI)
       : null,
   height: container?.labelPanelHeight ?? null,
 });
+
+/** Refuses a straight label on a container that tapers too much for it; null where it sits. */
+export function tapersTooMuch(
+  { container }: LabelModel,
+  { die, profile, unit = 'mm' }: Stock,
+): Diagnostic | null {
+  const { diameter: foot, diameterAtTop: top, labelPanelHeight: height } = container ?? {};
+  if (!foot || !top || !height) return null;
+  const found = taperOf({ foot, top, height }, die);
+  const { most, source } = profile.taper;
+  if (!found || found.difference <= most) return null;
+  const text = (length: Millimetres) => lengthText(length, unit);
+  const { outer, inner, degrees } = found.arc;
+  const share = most / found.difference;
+  const down = (length: Millimetres) => text(Math.floor(length * share));
+  return {
+    code: 'container-tapers',
+    severity: 'error',
+    message: `the container tapers from ${text(foot)} to ${text(top)} over ${text(height)}: one edge of a straight label of ${sizeText(die.width, die.height, unit)} would lie in folds of ${text(found.difference)} (${text(most)} are possible)`,
+    hint: `take a label of at most ${down(die.width)} of width at this height, or one of ${down(die.height)} of height at this width; a label of this size that lies flat is a segment of a ring, with an outer radius of ${text(outer)}, an inner one of ${text(inner)} and ${degrees.toFixed(1)} degrees, which is not laid out here`,
+    path: 'label',
+    cite: source,
+  };
+}
 
 /** Says by how much the label is too small and which larger one would do. */
 export function tooSmall(model: LabelModel, stock: Stock, found: Remedies): Diagnostic {

@@ -1,6 +1,7 @@
 import type { Millimetres, Points } from '../../quantity/length.ts';
 import { toPoints } from '../../quantity/length.ts';
 import { type FontLibrary, runWidth } from '../../text/glyph-run.ts';
+import type { Ink } from '../frame.ts';
 import { type Box, empty, type Sheet, stack } from './box.ts';
 import type { Paragraph } from './content.ts';
 import { breakEvenly, lineCount, type Measure } from './line-break.ts';
@@ -33,6 +34,7 @@ interface SetOptions {
   /** Times the running text, instead of the factor of the style. */
   readonly factor?: number;
   readonly align?: Align;
+  readonly ink?: Ink;
 }
 
 /** Hanging indent in thousandths of the em. */
@@ -49,7 +51,7 @@ export function textBox(
   { text, from, to }: Passage,
   width: Millimetres,
   { fonts, measures }: Setting,
-  { factor = STYLES[text.paragraph.style].factor, align = 'left' }: SetOptions = {},
+  { factor = STYLES[text.paragraph.style].factor, align = 'left', ink = 'black' }: SetOptions = {},
 ): Box | null {
   const em = measures.em * factor;
   const measure = measureOf(text, width, em);
@@ -70,7 +72,7 @@ export function textBox(
       for (const [at, end] of ends.entries()) {
         const indent = at === 0 && from === 0 ? measure.firstIndent : measure.indent;
         const line = { text, from: start, to: end, indent: (indent * em) / 1000, first: start === 0 };
-        drawLine(sheet, line, { x, y: y + rise + at * leading, width, align, size: toPoints(em) });
+        drawLine(sheet, line, { x, y: y + rise + at * leading, width, align, size: toPoints(em), ink });
         start = end;
       }
     },
@@ -89,11 +91,11 @@ interface Place {
   readonly width: Millimetres;
   readonly align: Align;
   readonly size: Points;
+  readonly ink: Ink;
 }
 
-function drawLine(sheet: Sheet, line: Line, { x, y, width, align, size }: Place): void {
+function drawLine(sheet: Sheet, line: Line, { x, y, width, align, size, ink }: Place): void {
   const { marker, paragraph, words } = line.text;
-  const ink = 'black' as const;
   if (marker && line.first)
     sheet.items.push({
       kind: 'text',

@@ -32,7 +32,14 @@ function oneBlock(setting: Setting, block: Element, column: Column, parent: Tag)
     case 'section':
       return pictogramRows(elementsOf(block), column, parent);
     case 'h4':
-      return paragraph(setting, spansOf(block, 'bold'), column, TYPE.body, child(parent, 'H4')).map(part => ({
+    case 'h5':
+      return paragraph(
+        setting,
+        spansOf(block, 'bold'),
+        column,
+        TYPE.body,
+        child(parent, block.name === 'h4' ? 'H4' : 'H5'),
+      ).map(part => ({
         ...part,
         keep: true,
       }));
@@ -72,7 +79,11 @@ function pictogramRows(figures: readonly Element[], column: Column, parent: Tag)
     const tag = child(parent, 'Figure', { alt: figure.attributes.alt ?? '' });
     const code = figure.attributes['data-symbol'] as PictogramCode;
     const items: FrameItem[] = [];
-    pictogramBox({ code, tag }, SPACE.pictogram, FRAME).draw({ items, areas: [] }, 0, 0);
+    pictogramBox({ code, tag }, SPACE.pictogram, { part: FRAME, ink: 'red' }).draw(
+      { items, areas: [] },
+      0,
+      0,
+    );
     const x = column.x + (at % perRow) * pitch;
     const row = Math.floor(at / perRow);
     rows[row] = [...(rows[row] ?? []), ...items.map(item => moved(item, x, 0))];

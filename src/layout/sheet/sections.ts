@@ -57,7 +57,7 @@ function draftBox(setting: Setting, section: Element, tag: Tag): Strip {
 }
 
 function sectionStrips(setting: Setting, section: Element, tag: Tag): readonly Strip[] {
-  const { textWidth, bodyX, bodyWidth } = setting.page;
+  const { textWidth } = setting.page;
   return elementsOf(section).flatMap(part => {
     if (part.name === 'h2') return [sectionHead(setting, textOf(part), child(tag, 'H2'))];
     if (part.name === 'p') {
@@ -72,12 +72,28 @@ function sectionStrips(setting: Setting, section: Element, tag: Tag): readonly S
       return [{ ...set, height: set.height + SPACE.afterSection }];
     }
     if (part.name === 'table') return pairStrips(setting, part, child(tag, 'Table'));
-    const [heading, ...blocks] = elementsOf(part);
-    const item = child(tag, 'Sect');
-    const side = sideHeading(setting, heading!, child(item, 'H3'));
-    const body = blockStrips(setting, blocks, { x: bodyX, width: bodyWidth }, item);
-    return ruled(setting, continued(side, unorphaned(besides(side, body))));
+    if (part.attributes['data-role'] === 'part') return partStrips(setting, part, child(tag, 'Sect'));
+    return itemStrips(setting, part, child(tag, 'Sect'), 'H3');
   });
+}
+
+/** A numbered sub-section: its heading over the whole width, then its items. */
+function partStrips(setting: Setting, part: Element, tag: Tag): readonly Strip[] {
+  const [heading, ...items] = elementsOf(part);
+  const column = { x: 0, width: setting.page.textWidth };
+  const head = paragraph(setting, spansOf(heading!, 'bold'), column, TYPE.heading, child(tag, 'H3'));
+  const title = ruled(setting, [joined(head, { keep: true })]).map(strip => ({ ...strip, keep: true }));
+  return [...title, ...items.flatMap(item => itemStrips(setting, item, child(tag, 'Sect'), 'H4'))];
+}
+
+/** An item: its heading beside its blocks. */
+function itemStrips(setting: Setting, part: Element, item: Tag, level: 'H3' | 'H4'): readonly Strip[] {
+  const { bodyX, bodyWidth } = setting.page;
+  const [heading, ...blocks] = elementsOf(part);
+  const face = level === 'H3' ? 'bold' : 'regular';
+  const side = sideHeading(setting, heading!, child(item, level), face);
+  const body = blockStrips(setting, blocks, { x: bodyX, width: bodyWidth }, item);
+  return ruled(setting, continued(side, unorphaned(besides(side, body))));
 }
 
 /** The subheading again, as an artifact, beside what goes on on another page, where there is room for it. */
@@ -125,8 +141,13 @@ function sectionHead({ fonts, page }: Setting, title: string, tag: Tag): Strip {
   );
 }
 
-const sideHeading = (setting: Setting, heading: Element, tag: Tag): Strip =>
-  joined(paragraph(setting, spansOf(heading, 'bold'), { x: 0, width: setting.page.side }, TYPE.heading, tag));
+const sideHeading = (
+  setting: Setting,
+  heading: Element,
+  tag: Tag,
+  face: 'bold' | 'regular' = 'bold',
+): Strip =>
+  joined(paragraph(setting, spansOf(heading, face), { x: 0, width: setting.page.side }, TYPE.heading, tag));
 
 /** Rows of a heading and its text, side by side, as one table of two columns. */
 function pairStrips(setting: Setting, table: Element, tag: Tag): readonly Strip[] {

@@ -28,6 +28,15 @@ const known = new Map<string, EntryNote>(
   ]),
 );
 
+const metal: Readonly<Record<string, number>> = data.metal.percent;
+
+/** Percent by weight of the metallic element in a substance with Note 1, by CAS number; null where it is not known. */
+export const metalPercent = (cas: string | null): number | null =>
+  cas === null ? null : (metal[cas] ?? null);
+
+/** Bases whose generic concentration limits Note 1 speaks of. */
+export const metalGenericLimitsIn: readonly string[] = data.metal.genericLimitsIn;
+
 /** Letters of the notes that a record can answer. */
 export const answerableNotes: readonly string[] = [...known.values()].flatMap(({ id, kind }) =>
   kind === 'unless-shown' ? [id] : [],

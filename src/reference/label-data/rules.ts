@@ -49,6 +49,13 @@ export interface LabelRules {
   };
   /** Statement on components whose aquatic hazard is unknown; absent where the basis has none. */
   readonly unknownAquatic?: { readonly code: string; readonly text: string; readonly cite: string };
+  /** Line proposed for what the product must not be mixed with in use; left out beside a statement that says more. */
+  readonly notToMix: {
+    readonly code: string;
+    readonly text: string;
+    readonly coveredBy: readonly string[];
+    readonly cite: string;
+  };
   /** Classes whose label elements may be left off while every trigger is below a percentage. */
   readonly optional: readonly {
     readonly code: string;

@@ -1,12 +1,16 @@
 import type { SizeFact } from '../../barcode/size-facts.ts';
+import { type LengthUnit, lengthText } from '../../quantity/length-text.ts';
 import type { Diagnostic } from '../../report/diagnostic.ts';
-import { both, plain } from './lengths.ts';
+import { plain } from './lengths.ts';
 
 /** What is to be told of the size of a bar code. */
-export const sizeFindings = (facts: readonly SizeFact[], name: string): Diagnostic[] =>
-  facts.map(fact => finding(fact, name));
+export const sizeFindings = (
+  facts: readonly SizeFact[],
+  name: string,
+  unit: LengthUnit = 'mm',
+): Diagnostic[] => facts.map(fact => finding(fact, name, length => lengthText(length, unit)));
 
-function finding(fact: SizeFact, name: string): Diagnostic {
+function finding(fact: SizeFact, name: string, text: (length: number) => string): Diagnostic {
   switch (fact.id) {
     case 'x-below-least':
     case 'x-above-most':
@@ -27,21 +31,21 @@ function finding(fact: SizeFact, name: string): Diagnostic {
       return {
         code: 'bar-code-truncated',
         severity: 'warning',
-        message: `the bars of ${name} are cut to ${both(fact.height)}; at this size they should be ${both(fact.required)}${fact.beyondAdvice ? `, and more than ${plain(fact.advised * 100)} % is taken off` : ''}: a cashier must turn the pack to the scanner`,
+        message: `the bars of ${name} are cut to ${text(fact.height)}; at this size they should be ${text(fact.required)}${fact.beyondAdvice ? `, and more than ${plain(fact.advised * 100)} % is taken off` : ''}: a scanner at a checkout may miss them unless the pack is turned to it`,
         cite: fact.cite,
       };
     case 'turned':
       return {
         code: 'bar-code-turned',
         severity: 'note',
-        message: `the bars of ${name} run round the bottle; upright they would need a diameter of ${both(fact.leastDiameter)}`,
+        message: `the bars of ${name} run round the bottle; upright they would need a diameter of ${text(fact.leastDiameter)}`,
         cite: 'GS1 General Specifications, section 6',
       };
     case 'too-curved':
       return {
         code: 'bar-code-curved',
         severity: 'error',
-        message: `the bars of ${name} are too wide for a bottle of ${both(fact.diameter)}; they need ${both(fact.leastDiameter)} or must be turned`,
+        message: `the bars of ${name} are too wide for a bottle of ${text(fact.diameter)}; they need ${text(fact.leastDiameter)} or must be turned`,
         cite: 'GS1 General Specifications, section 6',
       };
   }

@@ -16,11 +16,11 @@ import { ratios, sum } from './sums.ts';
 
 /** A reason as worked on paper, with what was left out, set aside or not known. */
 export function because(reason: Because, tell: Telling): Reasoned {
-  const { rule, working } = bare(reason, tell);
+  const { working, ...told } = bare(reason, tell);
   const { leftOut, setAside, lacking } = reason;
   const isAcute = 'key' in reason;
   return {
-    rule,
+    ...told,
     working: [
       working,
       leftOut && !isAcute ? notRelevant(leftOut, tell) : '',

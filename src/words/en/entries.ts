@@ -93,9 +93,11 @@ export function entryLater(found: Of<'entry-later'>, tell: Telling): string {
 
 /** Notes of an entry on which its classification depends. */
 export function entryNotes({ constituent, index, notes, source }: Of<'entry-notes'>, tell: Telling): string {
-  const texts = notes.map(({ id, kind, codes: classes, shown, answered }) => {
+  const texts = notes.map(({ id, kind, codes: classes, shown, answered, metal }) => {
     if (kind === 'by-metal')
-      return `Note ${id}: its limits are percents of the metal, and they are met here with the percent of the whole substance`;
+      return metal
+        ? `Note ${id}: its limits are percents of the metal, which is ${tell.style.show(metal.value)} % of the substance; limits of one ingredient are met so, sums with the whole substance`
+        : `Note ${id}: its limits are percents of the metal, and they are met here with the percent of the whole substance; give \`harmonised: {metal: … %, source: …}\``;
     return answered
       ? `Note ${id}: ${classes.join(', ')} left out, because it is shown that ${shown} (${source})`
       : `Note ${id}: ${classes.join(', ')} applies unless it is shown that ${shown}`;

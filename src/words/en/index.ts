@@ -1,11 +1,16 @@
 import type { Reading } from '../../classify/classification.ts';
 import type { Words } from '../words.ts';
 import { answer } from './answer.ts';
+import { sizeFindings } from './bar-code.ts';
 import { batch } from './batch.ts';
 import { because } from './because.ts';
 import { cites } from './cites.ts';
 import { claim } from './claims.ts';
 import { source, values } from './constituents.ts';
+import { dilution } from './dilution.ts';
+import { draftNotices } from './draft-notice.ts';
+import { jobLine } from './job-line.ts';
+import { labelSheetFinding } from './label-sheet.ts';
 import { purpose, purposes, workplaceWords } from './purposes.ts';
 import { readings } from './readings.ts';
 import { review } from './review.ts';
@@ -31,7 +36,12 @@ export const en: Words = {
   review,
   batch,
   statements,
+  draftNotices,
+  dilution,
   claim,
+  jobLine,
+  labelSheet: labelSheetFinding,
+  barCodeSize: sizeFindings,
   purpose,
   purposes,
   workplaceWords,

@@ -1,3 +1,4 @@
+import type { MovedConstituent } from '../../classify/facts/stale-measurement.ts';
 import type { Warning } from '../../classify/facts/warning.ts';
 import type { Telling } from '../words.ts';
 import { sharesOf } from './shares.ts';
@@ -16,6 +17,20 @@ type OpenPoint = Extract<
   }
 >;
 
+/** `ethanol was 40 %, is 80 %` */
+function movedText({ constituent, name, before, now }: MovedConstituent, tell: Telling): string {
+  const called = constituent === null ? name : tell.names(constituent);
+  const percent = (range: NonNullable<MovedConstituent['now']>): string => {
+    const [low, high] = [tell.style.show(range.low.value), tell.style.show(range.high.value)];
+    return low === high ? `${high} %` : `${low} to ${high} %`;
+  };
+  if (!tell.amounts) return `${called} has changed`;
+  if (!before) return `${called} was not in it, is ${percent(now!)}`;
+  return now
+    ? `${called} was ${percent(before)}, is ${percent(now)}`
+    : `${called} was ${percent(before)}, is gone`;
+}
+
 /** What is open for lack of a measurement, of data or of a category. */
 export function openPoint(found: OpenPoint, tell: Telling): string {
   switch (found.id) {
@@ -24,8 +39,15 @@ export function openPoint(found: OpenPoint, tell: Telling): string {
       return `Acute Tox. (inhalation): the form is open for ${found.constituents.map(tell.names).join(', ')} and is judged as ${found.taken}: ${said(found.now)}; as ${found.other}, the form of what is sprayed or dissolved, it would be ${said(found.within)}; write the form with the hazard, or choose reading inhalation-form`;
     }
     case 'stale-measurement': {
-      const list = found.properties.map(({ property, measuredOn }) => `${property} (${measuredOn})`);
-      const now = found.revision ? `revision ${found.revision}` : `the revision of ${found.revised}`;
+      const list = found.properties.map(({ property, measuredOn, moved }) => {
+        const by = [measuredOn, ...moved.map(each => movedText(each, tell))].filter(Boolean).join('; ');
+        return `${property} (${by})`;
+      });
+      const now = found.revision
+        ? `revision ${found.revision}`
+        : found.revised
+          ? `the revision of ${found.revised}`
+          : 'that of the record';
       return `measured on another formula than ${now}: ${list.join(', ')}; measure again, or say why it still holds`;
     }
     case 'open-cup': {

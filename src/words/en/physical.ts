@@ -58,7 +58,8 @@ export function flashPoint(because: FlashPointBecause, { style }: Telling): Reas
       working: `${at} ${sign['>']} ${degrees(above!.limit)}`,
     };
   const lower = above ? `${degrees(above.limit)} ${sign[above.operator === '>=' ? '<=' : '<']} ` : '';
-  return { rule: 'flash point', working: `${lower}${at} ${sign[upTo.operator]} ${degrees(upTo.limit)}` };
+  const working = `${lower}${at} ${sign[upTo.operator]} ${degrees(upTo.limit)}`;
+  return { rule: 'flash point', working, ...(!above && { saysRule: true }) };
 }
 
 /** Why the ingredients cannot show that a product is not of a class. */

@@ -1,4 +1,3 @@
-import groups from '../../../hazard-data/reactivity/groups.json' with { type: 'json' };
 import pairs from '../../../hazard-data/reactivity/pairs.json' with { type: 'json' };
 import type { Warning } from '../../classify/facts/warning.ts';
 import type { Telling } from '../words.ts';
@@ -11,18 +10,17 @@ interface Pair {
   readonly below?: { readonly danger: string; readonly gives: string; readonly text: string };
 }
 
-interface Group {
-  readonly id: string;
-  readonly alone?: { readonly with: string; readonly gives: string };
-}
-
-/** What the product must not be mixed with in use, a line proposed for the label. */
+/** What the product must not be mixed with in use. */
 export function notToMix(found: Extract<Warning, { id: 'reactive-alone' }>, tell: Telling): string {
-  const lines = found.groups.map(({ group, constituents }) => {
-    const { alone } = (groups.groups as readonly Group[]).find(({ id }) => id === group)!;
-    return `Do not mix with ${alone!.with}: ${alone!.gives} may form (${constituents.map(tell.names).join(', ')})`;
-  });
-  return `what a user may mix is foreseeable use; proposed for label and sheet: ${lines.join('; ')}`;
+  const byLine = new Map<string, number[]>();
+  for (const { constituents, with: others, gives } of found.groups) {
+    const line = `Do not mix with ${others}: ${gives} may form`;
+    byLine.set(line, [...(byLine.get(line) ?? []), ...constituents]);
+  }
+  const lines = [...byLine].map(
+    ([line, constituents]) => `${line} (${[...new Set(constituents)].map(tell.names).join(', ')})`,
+  );
+  return `what a user may mix is foreseeable use: ${lines.join('; ')}`;
 }
 
 /** Constituents that react with each other, what it gives and what follows for the calculation. */

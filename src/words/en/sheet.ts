@@ -12,6 +12,7 @@ import { carcinogenWords, listingRows, setAsideTexts } from './carcinogens.ts';
 import { averaged, limitRows, limitWords } from './exposure.ts';
 import { regulatoryLists } from './regulatory.ts';
 import { advice } from './sheet-advice.ts';
+import { ghs } from './sheet-ghs.ts';
 import { transport } from './sheet-transport.ts';
 
 /** Sentences of our own for the sheet; `{name}` is filled in. */
@@ -22,6 +23,7 @@ export const sheet = {
   exposure,
   frame,
   further,
+  ghs,
   identification,
   measures,
   other,

@@ -1,4 +1,9 @@
-import type { Conditional, PrecautionaryStatement, Unused } from '../../labelling/label-elements.ts';
+import type {
+  Conditional,
+  PrecautionaryStatement,
+  Proposed,
+  Unused,
+} from '../../labelling/label-elements.ts';
 import type { OmissionReason } from '../../labelling/omission-reason.ts';
 import type { ProductFact } from '../../reference/label-data/rules.ts';
 import type { StatementTelling } from '../words.ts';
@@ -70,6 +75,15 @@ function combined(statements: readonly PrecautionaryStatement[]): string[] {
   );
 }
 
+function proposed(lines: readonly Proposed[]): string[] {
+  const byCode = new Map<string, string[]>();
+  for (const { code, text } of lines) byCode.set(code, [...(byCode.get(code) ?? []), `"${text}"`]);
+  return [...byCode].map(
+    ([code, texts]) =>
+      `proposed for the label, no text of the law: ${texts.join(' ')} Keep it with \`statements: {keep: [${code}]}\`, or leave it out with \`omit\` and a reason`,
+  );
+}
+
 const reasons: Readonly<Record<Unused['why'], string>> = {
   'not-on-label': 'this label has no such statement',
   'no-such-field': 'the statement has no such place for words; name its field',
@@ -81,4 +95,4 @@ const unused = ({ block, code, why: reason }: Unused): string =>
   `\`statements.${block}\` of the record names ${code} without effect: ${reasons[reason]}`;
 
 /** Label elements in words. */
-export const statements: StatementTelling = { why, conditionals, combined, unused };
+export const statements: StatementTelling = { why, conditionals, combined, proposed, unused };

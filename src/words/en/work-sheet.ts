@@ -9,6 +9,10 @@ export const workSheet: WorkSheetWords = {
     constituents: { title: 'Constituents', head: ['%', 'name', 'CAS', 'hazards', 'source'] },
     hazards: { title: 'Hazards', head: ['class', 'statement', 'worked', 'paragraph'] },
     elements: { title: 'Label elements', head: ['element', 'text'] },
+    solutions: {
+      title: 'Solutions in use, by calculation; not the product as sold',
+      head: ['ratio', 'use and packs', 'signal word', 'hazards', 'not decided'],
+    },
     warnings: { title: 'Warnings for the reviewer', head: ['warning', 'text', 'paragraph'] },
     otherClasses: { title: 'Other classes', head: ['class', 'outcome', 'worked', 'paragraph'] },
     notApplicable: { title: 'Not applicable', head: ['why', 'classes', 'paragraphs'] },

@@ -6,10 +6,12 @@ import { transportData } from '../../../src/draft/draft-transport.ts';
 import { labelledProduct } from '../../../src/draft/labelled-product.ts';
 import { openProduct, type Product, productOf } from '../../../src/draft/open-product.ts';
 import { openReference } from '../../../src/draft/open-reference.ts';
+import { sheetFacts } from '../../../src/draft/sheet-facts.ts';
 import { readTemplate } from '../../../src/environment/package-files.ts';
 import { labelElements } from '../../../src/labelling/elements.ts';
 import { completeRecord } from '../../../src/record/complete.ts';
 import type { RecordEnv } from '../../../src/record/files.ts';
+import type { BasisId } from '../../../src/reference/basis.ts';
 import { openExposure } from '../../../src/reference/exposure/open-exposure.ts';
 import { loadLabelData } from '../../../src/reference/label-data/load-label-data.ts';
 import { openProperties } from '../../../src/reference/properties/ingredient-properties.ts';
@@ -46,17 +48,21 @@ const list = (name: string) => readFileSync(`hazard-data/regulatory/${name}.tsv`
 
 export const regulatory = openRegulatory(list('cercla'), list('epcra-313'), list('prop65'));
 
-export const sheetTemplate = (): Promise<Template> => loadTemplate(readTemplate, 'sheets/us-hcs.hbs');
+export const sheetTemplate = (): Promise<Template> => loadTemplate(readTemplate, 'sheets/sheet.hbs');
 
 /** A record of the demo as far as its label elements. */
-export const sheetInput = (record: string, more: Partial<SheetInput> = {}): Promise<SheetInput> =>
-  inputOf(given(openProduct(record, files)), more);
+export const sheetInput = (
+  record: string,
+  more: Partial<SheetInput> = {},
+  basis: BasisId = 'us-hcs',
+): Promise<SheetInput> => inputOf(given(openProduct(record, files)), more, basis);
 
 /** The same for a formula, with what else a record needs around it. */
 export const inputAround = (
   parts: Record<string, unknown>,
   more: Partial<SheetInput> = {},
-): Promise<SheetInput> => inputOf(given(productOf(recordAround(parts), files)), more);
+  basis: BasisId = 'us-hcs',
+): Promise<SheetInput> => inputOf(given(productOf(recordAround(parts), files)), more, basis);
 
 /** A record with what it needs around a formula. */
 export const recordAround = (parts: Record<string, unknown>): Record<string, unknown> => {
@@ -77,12 +83,16 @@ export const recordAround = (parts: Record<string, unknown>): Record<string, unk
   };
 };
 
-async function inputOf({ record, formula }: Product, more: Partial<SheetInput>): Promise<SheetInput> {
-  const reference = given(await openReference('us-hcs', DATE.slice(0, 10)));
+async function inputOf(
+  { record, formula }: Product,
+  more: Partial<SheetInput>,
+  basis: BasisId,
+): Promise<SheetInput> {
+  const reference = given(await openReference(basis, DATE.slice(0, 10)));
   const classification = classify(record, formula, reference.basis, reference.lookup);
   const ghs = given(await openReference('un-ghs', DATE.slice(0, 10)));
   const packs = record.packs.length > 0 ? record.packs : [null];
-  const labelData = await loadLabelData('us-hcs');
+  const labelData = await loadLabelData(basis);
   return {
     record: given(completeRecord(record)),
     formula,
@@ -98,6 +108,7 @@ async function inputOf({ record, formula }: Product, more: Partial<SheetInput>):
       answer: carried(transportInput(record, formula, classification, pack), transportData()),
     })),
     thresholds: reference.basis,
+    ...sheetFacts({ record, classification, reference }),
     date: DATE,
     revision: null,
     draft: true,

@@ -70,6 +70,7 @@ export const corrosive: LabelElements = {
   omitted: [],
   missing: [],
   conditional: [],
+  proposed: [],
   unused: [],
 };
 
@@ -98,6 +99,7 @@ export const mild: LabelElements = {
   omitted: [],
   missing: [],
   conditional: [],
+  proposed: [],
   unused: [],
 };
 

@@ -1,0 +1,126 @@
+import eu from '../../../../hazard-data/eu-clp/sheet/sections.json' with { type: 'json' };
+import un from '../../../../hazard-data/un-ghs/sheet/sections.json' with { type: 'json' };
+import type { SectionBodies, SheetItem, SheetSection } from '../content.ts';
+import { exposureControls } from '../exposure-controls.ts';
+import { fireFighting } from '../fire.ts';
+import { firstAid } from '../first-aid.ts';
+import { handlingAndStorage } from '../handling.ts';
+import type { SheetInput } from '../input.ts';
+import { complete, itemOf, type Subheading } from '../items.ts';
+import { reactivity } from '../reactivity.ts';
+import { composition } from './composition.ts';
+import { disposal, regulation, transport } from './considerations.ts';
+import { ecology } from './ecology.ts';
+import { exposureLimits } from './exposure-limits.ts';
+import { hazards } from './hazards.ts';
+import { identification } from './identification.ts';
+import { abbreviations, otherInformation } from './other-information.ts';
+import { properties } from './properties.ts';
+import { accidentalRelease } from './release.ts';
+import { toxicology } from './toxicology.ts';
+
+interface Part {
+  readonly number: string;
+  readonly heading: string;
+  readonly items: readonly (Subheading & { readonly optional?: boolean })[];
+}
+
+interface Outline {
+  readonly number: number;
+  readonly heading: string;
+  readonly parts: readonly Part[];
+}
+
+const OUTLINES: Readonly<Record<string, readonly Outline[]>> = {
+  'eu-clp': eu.sections,
+  'un-ghs': un.sections,
+};
+
+/** How Annex II, Part B sets the head of a section. */
+const HEAD: Readonly<Record<string, (number: number, heading: string) => string>> = {
+  'eu-clp': (number, heading) => `SECTION ${number}: ${heading}`,
+};
+
+const BODIES: readonly ((input: SheetInput) => SectionBodies)[] = [
+  identification,
+  hazards,
+  composition,
+  firstAid,
+  fireFighting,
+  accidentalRelease,
+  handlingAndStorage,
+  input => ({ ...exposureControls(input), ...exposureLimits(input) }),
+  properties,
+  reactivity,
+  toxicology,
+  ecology,
+  disposal,
+  transport,
+  regulation,
+  otherInformation,
+];
+
+/** Whether the sheet is laid out by the law of the European Union or by the GHS itself. */
+export const isGhsSheet = ({ classification }: Pick<SheetInput, 'classification'>): boolean =>
+  classification.basis.id in OUTLINES;
+
+/**
+ * The sixteen sections with their numbered sub-sections: Regulation (EC) No 1907/2006, Annex II, Part B, or GHS,
+ * Table 1.5.2. An item of the law is never left out; one that nobody has searched for says so.
+ */
+export function ghsSections(input: SheetInput): readonly SheetSection[] {
+  const { id } = input.classification.basis;
+  const sections = OUTLINES[id]!.map((outline, at): SheetSection => {
+    const bodies = BODIES[at]!(input);
+    const head = HEAD[id]?.(outline.number, outline.heading);
+    return {
+      number: outline.number,
+      title: outline.heading,
+      ...(head && { head }),
+      pairs: false,
+      note: null,
+      items: outline.parts.flatMap(part => itemsOf(part, bodies, input)),
+    };
+  });
+  return withAbbreviations(sections, OUTLINES[id]!, input);
+}
+
+function itemsOf(
+  { number, heading, items }: Part,
+  bodies: SectionBodies,
+  input: SheetInput,
+): readonly SheetItem[] {
+  const title = number === '' ? '' : `${number}. ${heading}`;
+  return items
+    .filter(({ key, optional, asks }) => !optional || bodies[key] || asked(asks, input))
+    .map(item => {
+      const { heading: own, ...rest } = itemOf(item, bodies[item.key], input);
+      if (title === '') return { ...rest, heading: own };
+      return own === '' ? { ...rest, heading: title } : { ...rest, heading: own, part: title };
+    });
+}
+
+/** Whether the record says anything for a key. */
+const asked = (asks: string | null | undefined, { record }: SheetInput): boolean =>
+  Boolean(asks && (asks in record.sheet || asks in record.sheetSearched));
+
+/** Abbreviations are those that the other texts use. */
+function withAbbreviations(
+  sections: readonly SheetSection[],
+  outlines: readonly Outline[],
+  input: SheetInput,
+): readonly SheetSection[] {
+  const body = abbreviations(JSON.stringify(sections), input.words.sheet.ghs);
+  const key = 'abbreviations';
+  return sections.map((section, at) => {
+    const planned = outlines[at]!.parts.flatMap(({ items }) => items);
+    const place = planned.findIndex(item => item.key === key);
+    if (place < 0 || !body) return section;
+    const before = new Set(planned.slice(0, place).map(item => item.key));
+    const items = section.items.filter(item => before.has(item.key));
+    return {
+      ...section,
+      items: [...items, complete(planned[place]!, 'filled', body), ...section.items.slice(items.length)],
+    };
+  });
+}

@@ -1,0 +1,58 @@
+import type { SheetKey } from '../../record/sheet-keys.ts';
+import { type ItemBody, type ItemState, paragraphs, type SheetItem } from './content.ts';
+import { fill } from './fill.ts';
+import type { SheetInput } from './input.ts';
+
+/** A subheading as the data of a basis have it. */
+export interface Subheading {
+  readonly key: string;
+  readonly heading: string;
+  readonly letter?: string;
+  /** Key of the record that fills it or says where it was searched for in vain. */
+  readonly asks?: string | null;
+  /** What one look-up or one measurement answers for several subheadings. */
+  readonly question?: string;
+}
+
+/** The body with what it lacks. */
+export const complete = (
+  { key, letter = '', heading, question }: Subheading,
+  state: ItemState,
+  body: ItemBody,
+): SheetItem => ({
+  key,
+  state,
+  question: question ?? null,
+  letter,
+  heading,
+  figures: [],
+  text: [],
+  list: [],
+  groups: [],
+  table: null,
+  values: [],
+  notes: [],
+  ...body,
+});
+
+/** The item with its state: what the record gives for it or says of a search goes before "not yet searched". */
+export function itemOf(
+  subheading: Subheading,
+  body: ItemBody | undefined,
+  { record, words }: SheetInput,
+): SheetItem {
+  if (body && body.source !== 'none') return complete(subheading, 'filled', body);
+  const asks = subheading.asks as SheetKey | null | undefined;
+  const notes = body?.notes ?? [];
+  const own = asks && record.sheet[asks];
+  if (own) return complete(subheading, 'filled', { text: paragraphs(own), notes, source: 'product record' });
+  const by = asks && record.sheetSearched[asks];
+  const { frame } = words.sheet;
+  return by
+    ? complete(subheading, 'searched', {
+        text: [fill(frame.searched, { by })],
+        notes,
+        source: 'product record',
+      })
+    : complete(subheading, 'open', { text: [frame.open], notes, source: 'none' });
+}
