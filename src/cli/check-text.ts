@@ -1,11 +1,13 @@
 import type { Resolved } from '../classify/resolve.ts';
 import type { CheckedProduct } from '../draft/checked-product.ts';
 import type { MeasuredFormula } from '../draft/measured-formulas.ts';
+import type { Duty } from '../duties/duty.ts';
 import type { WeighOut } from '../formula/weigh-out.ts';
 import { Exact } from '../quantity/exact.ts';
 import { inUnit } from '../quantity/measure.ts';
 import { show } from '../quantity/print.ts';
 import type { Diagnostic } from '../report/diagnostic.ts';
+import { dutiesHead, dutyLine } from '../words/en/duties.ts';
 
 const range = (low: number, high: number): string =>
   show(low) === show(high) ? show(high) : `${show(low)} to ${show(high)}`;
@@ -53,6 +55,13 @@ function measuredOnText({ property, parts, kept }: MeasuredFormula): string[] {
 
 /** A key of YAML: in quotes where it has a sign that would end it. */
 const quoted = (name: string): string => (/^[\w][\w .()+/-]*$/.test(name) ? name : JSON.stringify(name));
+
+/** Duties around the label: those that ask for something in full, the others by their number. */
+export function dutiesText(duties: readonly Duty[]): string {
+  const asking = duties.filter(({ state }) => state === 'due' || state === 'open');
+  const lines = [dutiesHead(duties.length - asking.length), ...asking.map(duty => `  ${dutyLine(duty)}`)];
+  return lines.map(line => `  ${line}\n`).join('');
+}
 
 function weighOutText({ grams, assumed, lines }: WeighOut): string[] {
   const kilograms = (value: Exact) => inUnit(value, 'mass', 'kg').value;

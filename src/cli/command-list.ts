@@ -24,6 +24,11 @@ export const commandList: readonly ListedCommand[] = [
     load: () => import('./commands/headroom.ts'),
   },
   {
+    name: 'batch',
+    does: 'scales the formula to a batch ticket with order, cautions, lot and yield, and labels its raw materials',
+    load: () => import('./commands/batch.ts'),
+  },
+  {
     name: 'label',
     does: 'drafts the label of a pack as a print-ready PDF: one page, die line on a layer of its own',
     load: () => import('./commands/label.ts'),

@@ -32,7 +32,7 @@ const FRAMES = ({ height }: NonNullable<Pack['label']>, count: number) =>
  */
 export async function contactSheet(
   products: readonly ClassifiedProduct[],
-  audiences: readonly LabelOptions['audience'][],
+  purposes: readonly LabelOptions['purpose'][],
   date: string,
   fonts: FontLibrary,
 ): Promise<string> {
@@ -41,7 +41,7 @@ export async function contactSheet(
   const shown: string[] = [];
   const add = async (product: ClassifiedProduct, options: LabelOptions, what: string) => {
     const { document, diagnostics } = await tryDraftLabel(product, options, fonts, en);
-    const title = `${product.record.name}, ${options.audience}, ${what}`;
+    const title = `${product.record.name}, ${options.purpose}, ${what}`;
     const [frame] = document?.frames ?? [];
     const told = diagnostics
       .map(({ severity, message }) => `<li>${severity}: ${escaped(message)}</li>`)
@@ -57,7 +57,7 @@ export async function contactSheet(
     shown.push(`<figure>${picture}<figcaption>${escaped(title)}<ul>${told}</ul></figcaption></figure>`);
   };
   for (const product of products)
-    for (const audience of audiences) {
+    for (const purpose of purposes) {
       const [pack] = product.record.packs;
       if (!pack?.label) continue;
       const { label } = pack;
@@ -65,12 +65,12 @@ export async function contactSheet(
         const count = product.elements.pictograms.length;
         const framed =
           target === 'press' ? pack : { ...pack, label: { ...label, redFrames: FRAMES(label, count) } };
-        await add(product, { pack: framed, audience, date, target }, target);
+        await add(product, { pack: framed, purpose, date, target }, target);
       }
       for (const die of DIES) {
         const other = { ...pack, label: { ...label, ...die } };
         const { width, height, shape } = other.label;
-        await add(product, { pack: other, audience, date }, `${width} x ${height} mm ${shape}`);
+        await add(product, { pack: other, purpose, date }, `${width} x ${height} mm ${shape}`);
       }
     }
   const path = join(folder, 'index.html');

@@ -1,10 +1,15 @@
-import type { LabelElements, PrecautionaryStatement, PrecautionGroup } from '../labelling/label-elements.ts';
+import type { LabelElements, PrecautionGroup } from '../labelling/label-elements.ts';
 import type { Millimetres } from '../quantity/length.ts';
 import type { CompleteRecord, Maker, Pack } from '../record/product-record.ts';
 import { netContents } from './net-contents.ts';
 import type { Element } from './nodes.ts';
 import { pictogramTitle } from './pictogram-title.ts';
+import { paragraphsOf, unbroken } from './statement-paragraphs.ts';
 import type { Template } from './template.ts';
+import type { TypeRules } from './type-rules.ts';
+
+/** What a template of a purpose asks for beside name, maker, contents and the elements, by the name of its fields. */
+export type LabelSections = Readonly<Record<string, unknown>>;
 
 /** What a label is made of. */
 export interface LabelInput {
@@ -21,6 +26,9 @@ export interface LabelInput {
   readonly date: string;
   /** The regulated panel alone, to drop into artwork. */
   readonly only?: 'precautions';
+  readonly sections?: LabelSections;
+  /** What the law of the purpose asks of the type. */
+  readonly type?: TypeRules | null;
 }
 
 /** A label as a tree of nodes without coordinates, with the facts that its geometry needs. */
@@ -41,6 +49,8 @@ export interface LabelModel {
   readonly panel: boolean;
   /** Longer forms of the notice of a draft, the longest first. */
   readonly notices: readonly string[];
+  /** What the law of the purpose asks of the type; null where the press decides. */
+  readonly type: TypeRules | null;
 }
 
 /** Headings of the groups of precautionary statements (29 CFR 1910.1200 App. C, C.2.4.1). */
@@ -54,7 +64,7 @@ const GROUPS: readonly (readonly [PrecautionGroup, string | null])[] = [
 
 /** Fills the label template; its sections keep the order and the wording that the template gives them. */
 export function labelDocument(input: LabelInput, template: Template): LabelModel {
-  const { record, pack, elements, draft, date, only } = input;
+  const { record, pack, elements, draft, date, only, sections = {}, type = null } = input;
   const whole = only !== 'precautions';
   const gtin = whole ? pack.gtin : null;
   const hazards = hazardData(elements);
@@ -76,6 +86,7 @@ export function labelDocument(input: LabelInput, template: Template): LabelModel
     reduced: hazards.hazard && pack.smallContainer?.part === 'container',
     outer: pack.smallContainer?.part === 'outer-package',
     ...hazards,
+    ...sections,
   });
   return {
     root,
@@ -89,11 +100,9 @@ export function labelDocument(input: LabelInput, template: Template): LabelModel
     lotWindow: pack.lotWindow === 'none' ? null : pack.lotWindow,
     panel: !whole,
     notices: draft ? (input.notices ?? []) : [],
+    type,
   };
 }
-
-/** A telephone number stays on one line. */
-const unbroken = (text: string): string => text.replaceAll(' ', '\u00a0');
 
 const makerData = ({ name, address, telephone, emergency }: Maker) => ({
   name,
@@ -121,44 +130,4 @@ function hazardData({
     supplemental,
     precautions,
   };
-}
-
-/** Longest lead-in that stays on one line. */
-const SHORT_LEAD = 14;
-
-const shortUnbroken = (lead: string): string => (lead.length <= SHORT_LEAD ? unbroken(lead) : lead);
-
-/** Statements on spills, which would seem to go with the lead-in of the statement before them. */
-const SPILL = /^P39[01]$/;
-
-/** Statements set as one paragraph: those without a condition run on, each condition begins one of its own. */
-interface StatementParagraph {
-  readonly lead: string | null;
-  readonly statements: readonly string[];
-}
-
-/**
- * Statements as paragraphs: those on spills first; a condition with what is to be done starts a line, and a
- * condition that follows another is named once where both have the same
- * (29 CFR 1910.1200 App. C, C.2.4.6: statements may be combined to improve readability).
- */
-function paragraphsOf(statements: LabelElements['precautionaryStatements']): readonly StatementParagraph[] {
-  const spill = statements.filter(({ code }) => SPILL.test(code));
-  const others = statements.filter(({ code }) => !SPILL.test(code));
-  const paragraphs: { lead: string | null; statements: string[] }[] = [];
-  for (const statement of [...spill, ...others]) {
-    const { lead, rest } = leadIn(statement);
-    const last = paragraphs.at(-1);
-    if (last && last.lead === lead) last.statements.push(rest);
-    else paragraphs.push({ lead, statements: [rest] });
-  }
-  return paragraphs;
-}
-
-/** `If in eyes:` is set apart, so that the way of contact is found at a glance. */
-function leadIn({ text, lead }: PrecautionaryStatement): {
-  readonly lead: string | null;
-  readonly rest: string;
-} {
-  return lead ? { lead: shortUnbroken(lead), rest: text.slice(lead.length + 1) } : { lead: null, rest: text };
 }

@@ -10,6 +10,8 @@ export interface NetContents {
   readonly converted: string;
   /** `946 mL (32 fl oz)` */
   readonly text: string;
+  readonly metric: string;
+  readonly customary: string;
 }
 
 type System = 'metric' | 'customary';
@@ -33,9 +35,17 @@ export function netContents({ value, unit }: Quantity): NetContents | null {
     const declaredIn = systemOf(kind, found.symbol);
     const declared = `${value.value} ${found.symbol}`;
     const converted = convert(base, kind, declaredIn);
-    return { declared, converted, text: `${declared} (${converted})` };
+    const [metric, customary] = declaredIn === 'metric' ? [declared, converted] : [converted, declared];
+    return { declared, converted, text: `${declared} (${converted})`, metric, customary };
   }
   return null;
+}
+
+/** A quantity in a customary unit, rounded as `netContents` rounds; as written where it is written in that unit. */
+export function inUnitOf({ value, unit }: Quantity, kind: 'volume' | 'mass', wanted: string): number {
+  const found = findUnit(kind, unit)!;
+  const exact = (value.value * found.factor.valueOf()) / unitFactor(kind, wanted);
+  return systemOf(kind, found.symbol) === 'customary' ? exact : rounded(exact, wanted);
 }
 
 const systemOf = (kind: UnitKind, symbol: string): System =>
@@ -47,11 +57,14 @@ function convert(base: number, kind: 'volume' | 'mass', from: System): string {
   const steps: readonly Step[] = rules.convertTo[from === 'metric' ? 'customary' : 'metric'][kind];
   const step = steps.find(({ unit, from: least }) => base / unitFactor(kind, unit) >= least) ?? steps.at(-1)!;
   const exact = base / unitFactor(kind, step.unit);
+  return `${rounded(exact, step.unit)} ${step.unit}`;
+}
+
+function rounded(exact: number, unit: string): number {
   const { usual, few, below, fewUnits, tolerance } = rules.figures;
-  const figures = fewUnits.includes(step.unit) && exact < below ? few : usual;
+  const figures = fewUnits.includes(unit) && exact < below ? few : usual;
   const nearest = toFigures(exact, figures, Math.round);
-  const amount = nearest <= exact * (1 + tolerance) ? nearest : toFigures(exact, figures, Math.floor);
-  return `${amount} ${step.unit}`;
+  return nearest <= exact * (1 + tolerance) ? nearest : toFigures(exact, figures, Math.floor);
 }
 
 const unitFactor = (kind: UnitKind, symbol: string): number => findUnit(kind, symbol)!.factor.valueOf();

@@ -3,11 +3,12 @@ import { type LaidOut, layoutCaseLabel } from '../layout/case/case-label.ts';
 import { layoutLimitedQuantity, layoutOrientation } from '../layout/case/mark-labels.ts';
 import { layoutPalletLabel } from '../layout/case/pallet-label.ts';
 import { palletPicture } from '../layout/case/pallet-picture.ts';
+import { layoutShippingMark } from '../layout/case/shipping-mark.ts';
 import { thermalStock } from '../layout/case/thermal-stock.ts';
 import type { PagedDocument } from '../layout/frame.ts';
 import { dpiOf, type PrinterName } from '../layout/roll-printer.ts';
 import type { CaseFacts } from '../logistics/case-facts.ts';
-import { orientationMark } from '../logistics/package-marks.ts';
+import { identificationHeight, orientationMark } from '../logistics/package-marks.ts';
 import { writePdf } from '../pdf/write.ts';
 import { preflight } from '../preflight/preflight.ts';
 import type { CopyMark } from '../provenance/copy-mark.ts';
@@ -19,6 +20,7 @@ import { VERSION } from '../version.ts';
 import { caseLines, logisticLines, markWords, shownValue, smallLines } from '../words/en/case.ts';
 import { caseFindings } from '../words/en/case-findings.ts';
 import { palletCaptions } from '../words/en/pallet.ts';
+import type { PackageName } from './case-marks.ts';
 
 export interface CaseOptions {
   readonly pack: Pack;
@@ -33,6 +35,8 @@ export interface CaseOptions {
   readonly pallet: boolean;
   /** Orientation arrows are wanted. */
   readonly arrows: boolean;
+  /** Number and name that the case bears by the rules of transport; null where none. */
+  readonly name: PackageName | null;
   /** YYYY-MM-DD */
   readonly date: string;
   readonly copy: CopyMark;
@@ -77,24 +81,25 @@ type Drafted = Omit<DraftCase, 'missing'>;
 
 /** Labels that were asked for and are not among the files, with the errors as the reason. */
 function missingOf(
-  { pack, facts, pallet, arrows }: CaseOptions,
+  { pack, facts, pallet, arrows, name }: CaseOptions,
   { files, diagnostics }: Drafted,
 ): DraftCase['missing'] {
   const asked = [
     `case-${pack.id}.pdf`,
     ...(facts.limitedQuantity ? [`limited-quantity-${pack.id}.pdf`] : []),
     ...(arrows ? [`arrows-${pack.id}.pdf`] : []),
+    ...(name ? [`shipping-name-${pack.id}.pdf`] : []),
     ...(pallet ? [`pallet-${pack.id}.pdf`] : []),
   ];
   const reason = diagnostics.flatMap(({ severity, message }) => (severity === 'error' ? [message] : []));
   return asked
-    .filter(name => !files.some(file => file.name === name))
-    .map(name => ({ name, reason: reason.join('; ') }));
+    .filter(file => !files.some(made => made.name === file))
+    .map(file => ({ name: file, reason: reason.join('; ') }));
 }
 
 async function draftAll(
   record: ProductRecord,
-  { pack, facts, batch, printer, pallet, arrows, date, copy }: CaseOptions,
+  { pack, facts, batch, printer, pallet, arrows, name: shipping, date, copy }: CaseOptions,
   fonts: FontLibrary,
 ): Promise<Drafted> {
   const dpi = dpiOf(printer);
@@ -151,6 +156,21 @@ async function draftAll(
       `arrows-${pack.id}.pdf`,
       layoutOrientation(orientationMark.height, words.orientation, dpi, fonts),
     );
+
+  if (shipping) {
+    const least = identificationHeight(facts.mass.net);
+    const { title, subject } = words.shipping(pack.id);
+    const small = [...smallLines(record), words.shippingFoot];
+    const laid = layoutShippingMark({ ...shipping, small, title, subject, date: instant }, least, dpi, fonts);
+    if (laid) await write(`shipping-name-${pack.id}.pdf`, laid);
+    else
+      refuse(
+        'shipping-name-fit',
+        'the proper shipping name does not fit on 4 x 6 in stock',
+        'mark the case by hand',
+        '49 CFR 172.301(a)',
+      );
+  }
 
   const { load, size } = facts;
   if (load && size && load.cases > 0)

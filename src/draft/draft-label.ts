@@ -5,7 +5,7 @@ import type { ClassifiedProduct } from './classified-product.ts';
 import type { LabelOptions } from './label-options.ts';
 import { tryDraftLabel } from './try-draft-label.ts';
 
-export type { LabelAudience, LabelOptions } from './label-options.ts';
+export type { LabelOptions } from './label-options.ts';
 
 /**
  * Drafts the label of one pack as a print-ready PDF of one page, read back and checked.

@@ -1,7 +1,8 @@
+import type { LeastHeight, TypeRules } from '../document/type-rules.ts';
+import type { LabelPurpose } from '../labelling/purposes.ts';
 import { foldOut } from '../layout/label/remedies.ts';
 import type { Stock } from '../layout/stock.ts';
 import type { Pack, ProductRecord } from '../record/product-record.ts';
-import type { LabelAudience } from './draft-label.ts';
 import type { LabelTarget } from './label-options.ts';
 import type { LabelDraft } from './try-draft-label.ts';
 
@@ -9,7 +10,7 @@ import type { LabelDraft } from './try-draft-label.ts';
 export interface LabelRequest {
   readonly record: Pick<ProductRecord, 'name' | 'code'>;
   readonly pack: Pack;
-  readonly purpose: LabelAudience;
+  readonly purpose: LabelPurpose;
   readonly target: LabelTarget;
 }
 
@@ -22,7 +23,7 @@ export function labelJson(
   draft: LabelDraft,
   file: string | null,
 ) {
-  const { stock, facts, diagnostics } = draft;
+  const { stock, facts, type, diagnostics } = draft;
   return {
     schema: 'labelwright/label/1',
     product: { name: record.name, code: record.code },
@@ -31,7 +32,11 @@ export function labelJson(
     target,
     file,
     die: stock && dieJson(stock),
-    texts: (facts?.texts ?? []).map(({ box, ...text }) => ({ ...text, minimum: stock && least(stock), box })),
+    texts: (facts?.texts ?? []).map(({ box, ...text }) => ({
+      ...text,
+      minimum: stock && least(text.role, type, stock),
+      box,
+    })),
     pictograms: (facts?.pictograms ?? []).map(({ box, ...pictogram }) => ({
       ...pictogram,
       minimum: stock && {
@@ -57,11 +62,9 @@ const dieJson = ({ die, profile }: Stock) => ({
   safe: profile.safeZone.value,
 });
 
-/** 29 CFR 1910.1200 sets no size of type: the press does. */
-const least = ({ profile }: Stock) => ({
-  xHeight: profile.xHeight.minimum,
-  cite: `press profile, ${profile.name}`,
-});
+/** What the law of the purpose asks; 29 CFR 1910.1200 sets no size of type: the press does. */
+const least = (role: string, type: TypeRules | null, { profile }: Stock): LeastHeight =>
+  type?.least[role] ?? { xHeight: profile.xHeight.minimum, cite: `press profile, ${profile.name}` };
 
 /** Dies that were laid out and hold the label. */
 function outlines({ stock, remedies }: LabelDraft) {

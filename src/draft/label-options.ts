@@ -1,17 +1,16 @@
+import type { LabelPurpose } from '../labelling/purposes.ts';
 import type { OutputProfile } from '../pdf/profile.ts';
 import type { Millimetres } from '../quantity/length.ts';
 import type { LengthUnit } from '../quantity/length-text.ts';
 import type { Pack } from '../record/product-record.ts';
-
-/** Who the label is for; decides the template. */
-export type LabelAudience = 'us-workplace';
 
 /** What prints a label: a press, or the shop's own roll printer by its dots per inch. */
 export type LabelTarget = 'press' | 'printer-203' | 'printer-300' | 'printer-600';
 
 export interface LabelOptions {
   readonly pack: Pack;
-  readonly audience: LabelAudience;
+  /** What the label is for; decides its template, its words and its least sizes. */
+  readonly purpose: LabelPurpose;
   /** The regulated panel alone, to drop into artwork. */
   readonly only?: 'precautions';
   /** Size of that panel; that of the label where it is left out. */

@@ -4,7 +4,7 @@ import { outlineOf } from '../layout/die/outline.ts';
 import { dieOnDots, PRINTER_NAMES, type PrinterName, printerProfile } from '../layout/roll-printer.ts';
 import type { PressProfile, Stock } from '../layout/stock.ts';
 import type { DieProfile } from '../pdf/profile.ts';
-import type { PreflightProfile } from '../preflight/profile.ts';
+import type { LabelPreflight, PreflightProfile } from '../preflight/profile.ts';
 import type { LengthUnit } from '../quantity/length-text.ts';
 import type { Pack } from '../record/product-record.ts';
 import type { PressWish } from '../record/record-blocks.ts';
@@ -58,13 +58,25 @@ export const cutOf = (wish: PressWish | null | undefined): DieProfile => ({
 });
 
 /** What the finished label is held against. */
-export function labelPreflight(stock: Stock, dieInk: string | undefined, pdfx4: boolean): PreflightProfile {
+export function labelPreflight(
+  stock: Stock,
+  {
+    dieInk,
+    pdfx4,
+    capitals,
+  }: {
+    readonly dieInk: string | undefined;
+    readonly pdfx4: boolean;
+    readonly capitals: NonNullable<LabelPreflight['geometry']>['capitals'];
+  },
+): PreflightProfile {
   const { die, profile, redFrames = [], eyeMark } = stock;
   const geometry = {
     safe: profile.safeZone.value,
     xHeight: profile.xHeight.minimum,
     pictogramSide: profile.pictogram.minimumSide,
     clear: clearStrips(die, profile.safeZone.value),
+    capitals,
   };
   if (profile.dpi === undefined) return { kind: 'label', ...(dieInk && { dieInk }), pdfx4, geometry };
   return {

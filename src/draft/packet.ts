@@ -1,6 +1,7 @@
 import { copyComment } from '../document/copy-meta.ts';
 import { fillPage } from '../document/template.ts';
 import { readTemplate } from '../environment/package-files.ts';
+import type { LabelPurpose } from '../labelling/purposes.ts';
 import type { CopyKind, CopyMark } from '../provenance/copy-mark.ts';
 import { type Diagnostic, hasErrors } from '../report/diagnostic.ts';
 import type { FontLibrary } from '../text/glyph-run.ts';
@@ -12,8 +13,11 @@ import { classificationJson } from './classification-json.ts';
 import type { ClassifiedProduct } from './classified-product.ts';
 import { draftLabel } from './draft-label.ts';
 import { draftTransport } from './draft-transport.ts';
+import { dutiesOf } from './duties.ts';
+import { dutyJson } from './duty-json.ts';
 import { copyMark } from './inputs-of.ts';
 import { marketSheets, sheetFiles } from './market-sheets.ts';
+import { dueLabels, labelStem } from './purposes/due-labels.ts';
 import { reviewPoints } from './review-points.ts';
 import { shipJson } from './ship-json.ts';
 import { supplierQuestions } from './supplier-questions.ts';
@@ -58,19 +62,22 @@ export async function makePacket(
   const missing: { name: string; reason: string }[] = [];
   const diagnostics: Diagnostic[] = [];
   const review = copyMark(product, 'review');
-  for (const pack of record.packs) {
-    const label = await draftLabel(product, { pack, audience: 'us-workplace', date }, fonts, words);
-    diagnostics.push(...label.diagnostics);
-    const name = `label-${pack.id}.pdf`;
-    if (label.ok)
-      files.push({
-        name,
-        what: `label of ${pack.contents.written}, one page at die size`,
-        kind: 'distribution',
-        bytes: label.value,
-      });
-    else missing.push({ name, reason: firstError(label.diagnostics) });
-  }
+  const due = dueLabels(product);
+  diagnostics.push(...due.lacking.map(purpose => notMade(purpose, record.file)));
+  for (const pack of record.packs)
+    for (const purpose of due.made) {
+      const label = await draftLabel(product, { pack, purpose, date }, fonts, words);
+      diagnostics.push(...label.diagnostics);
+      const name = `${labelStem(pack.id, purpose, due)}.pdf`;
+      if (label.ok)
+        files.push({
+          name,
+          what: `${words.purposeName(purpose)}, ${pack.contents.written}, one page at die size`,
+          kind: 'distribution',
+          bytes: label.value,
+        });
+      else missing.push({ name, reason: firstError(label.diagnostics) });
+    }
   const sheets = await marketSheets(product, date, fonts, words);
   for (const { basis, name, sheet } of sheets) {
     diagnostics.push(...sheet.diagnostics);
@@ -99,12 +106,29 @@ export async function makePacket(
       kind: 'review',
       bytes: jsonCopy(shipJson(record, pack.id, date, draftTransport(product, pack)), review),
     });
+  const duties = dutiesOf(product);
+  files.push({
+    name: 'duties.json',
+    what: 'duties around the label with what triggered them, as data',
+    kind: 'review',
+    bytes: jsonCopy(
+      {
+        schema: 'labelwright/duties/1',
+        product: { name: record.name, code: record.code },
+        duties: duties.map(dutyJson),
+      },
+      review,
+    ),
+  });
+  const asking = duties.filter(({ state }) => state === 'due' || state === 'open').map(words.duty);
   const points = [
     ...new Set(sheets.flatMap(({ sheet }) => (sheet.ok ? sheet.value.review : []))),
     ...reviewPoints(product, words),
+    ...asking,
   ];
   const found = [...new Map(diagnostics.map(each => [JSON.stringify(each), each])).values()];
-  const index = await indexPage(product, files, points, found, date, review, words);
+  const listed = duties.map(words.duty);
+  const index = await indexPage(product, files, points, listed, found, date, review, words);
   return {
     files: [...files, { name: 'index.html', what: 'index of this packet', kind: 'review', bytes: index }],
     missing,
@@ -113,6 +137,14 @@ export async function makePacket(
     diagnostics: found,
   };
 }
+
+const notMade = (purpose: LabelPurpose, file: string): Diagnostic => ({
+  code: 'purpose-not-drafted',
+  severity: 'warning',
+  message: `a label for ${purpose} is due and is not drafted by this program yet`,
+  at: { file },
+  path: 'sold-to',
+});
 
 const firstError = (diagnostics: readonly Diagnostic[]): string =>
   diagnostics.find(each => hasErrors([each]))?.message ?? '';
@@ -124,6 +156,7 @@ const indexPage = (
   { record: { name, code }, formula, classification, elements }: ClassifiedProduct,
   files: readonly PacketFile[],
   review: readonly string[],
+  duties: readonly string[],
   diagnostics: readonly Diagnostic[],
   date: string,
   copy: CopyMark,
@@ -147,6 +180,7 @@ const indexPage = (
       cite: words.cites(because.cites),
     })),
     files: files.map(({ name: file, what }) => ({ file, what })),
+    duties,
     review,
     findings: diagnostics.map(({ severity, message, hint }) => ({ severity, message, hint: hint ?? null })),
   });

@@ -24,13 +24,14 @@ export function shipJson(
     pack,
     rules,
     asOf,
-    ...outcomeJson(transport, transport.limitedQuantity, transport.marinePollutant),
+    ...outcomeJson(transport, transport.limitedQuantity, transport),
+    hazardousSubstances: transport.reportable,
     because: transport.because.map(workingOf),
     missing: transport.missing.map(item => `${transportNeed(item)} [${item.cite}]`),
     alternatives: transport.alternatives.map(({ when, ...alternative }) => ({
       when: when.map(transportCondition).join('; '),
       cite: [...new Set(when.map(({ cite }) => cite))].join('; '),
-      ...outcomeJson(alternative, alternative.limitedQuantity, transport.marinePollutant),
+      ...outcomeJson(alternative, alternative.limitedQuantity, transport),
       because: alternative.because.map(workingOf),
     })),
   };
@@ -38,9 +39,13 @@ export function shipJson(
 
 const workingOf = (fact: Fact) => ({ cite: fact.cite, working: transportWorking(fact) });
 
-const outcomeJson = (outcome: Outcome, limited: LimitedQuantity | null, marinePollutant: boolean) => ({
+const outcomeJson = (
+  outcome: Outcome,
+  limited: LimitedQuantity | null,
+  { marinePollutant, reportable }: Pick<TransportAnswer, 'marinePollutant' | 'reportable'>,
+) => ({
   answer: outcome.answer,
-  description: basicDescription(outcome),
+  description: basicDescription(outcome, reportable),
   un: outcome.entry?.id ?? null,
   name: outcome.name,
   technical: outcome.technical,

@@ -20,7 +20,7 @@ export function shipText(
   pack: string,
   transport: TransportAnswer,
 ): string[] {
-  const lines = [`${name} (${code}), ${pack}: ${headline(transport)}`];
+  const lines = [`${name} (${code}), ${pack}: ${headline(transport, transport.reportable)}`];
   if (transport.limitedQuantity) lines.push(`  ${quantity(transport.limitedQuantity)}`);
   if (transport.marinePollutant) lines.push('  marine pollutant');
   lines.push('', 'Because');
@@ -29,7 +29,10 @@ export function shipText(
   for (const item of transport.missing) lines.push(`  ${transportNeed(item)} [${item.cite}]`);
   if (transport.alternatives.length > 0) lines.push('', 'Otherwise');
   for (const alternative of transport.alternatives) {
-    lines.push(`  ${alternative.when.map(transportCondition).join('; ')}:`, `    ${headline(alternative)}`);
+    lines.push(
+      `  ${alternative.when.map(transportCondition).join('; ')}:`,
+      `    ${headline(alternative, transport.reportable)}`,
+    );
     if (alternative.limitedQuantity) lines.push(`    ${quantity(alternative.limitedQuantity)}`);
     for (const fact of alternative.because)
       if (alternative.answer !== 'regulated') lines.push(`    ${transportWorking(fact)} [${fact.cite}]`);
@@ -37,8 +40,8 @@ export function shipText(
   return [...lines, '', ...transportNotes];
 }
 
-function headline(outcome: Outcome): string {
-  const description = basicDescription(outcome);
+function headline(outcome: Outcome, reportable: readonly string[]): string {
+  const description = basicDescription(outcome, reportable);
   if (description === null) return answers[outcome.answer];
   return outcome.answer === 'undecided' ? `${answers.undecided}; if regulated, ${description}` : description;
 }

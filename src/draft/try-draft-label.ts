@@ -1,7 +1,9 @@
 import { labelDocument } from '../document/label.ts';
 import { loadTemplate } from '../document/template.ts';
+import type { TypeRules } from '../document/type-rules.ts';
 import { readTemplate } from '../environment/package-files.ts';
 import { openOnDocuments } from '../labelling/open-on-documents.ts';
+import type { LabelPurpose } from '../labelling/purposes.ts';
 import type { PagedDocument } from '../layout/frame.ts';
 import type { Area } from '../layout/label/box.ts';
 import { type LabelFacts, labelFacts } from '../layout/label/facts.ts';
@@ -26,6 +28,8 @@ import { copyMark } from './inputs-of.ts';
 import type { LabelOptions } from './label-options.ts';
 import { cutOf, labelPreflight, labelStock, type PackDie } from './label-stock.ts';
 import { openFindings } from './open-findings.ts';
+import { productFor } from './purposes/product-for.ts';
+import { purposeOf } from './purposes/purposes.ts';
 import { statementFindings } from './statement-findings.ts';
 
 /** A label drafted, or what would let it be. */
@@ -38,6 +42,8 @@ export interface LabelDraft {
   /** What stands on it and where. */
   readonly facts: LabelFacts | null;
   readonly stock: Stock | null;
+  /** What the law of the purpose asks of the type. */
+  readonly type: TypeRules | null;
   /** Where it does not fit: larger dies, each laid out. */
   readonly remedies: Remedies | null;
   readonly diagnostics: readonly Diagnostic[];
@@ -49,6 +55,7 @@ const refused = (diagnostics: readonly Diagnostic[]): LabelDraft => ({
   areas: [],
   facts: null,
   stock: null,
+  type: null,
   remedies: null,
   diagnostics,
 });
@@ -78,18 +85,30 @@ const artworkFindings = ({ copy }: ProductRecord, pack: Pack): readonly Diagnost
       ]
     : [];
 
-/** As `draftLabel`, with what stands on the label and where, or the dies that would hold it. */
+/**
+ * As `draftLabel`, with what stands on the label and where, or the dies that would hold it.
+ * @param given classified under any basis; the purpose names its own
+ */
 export async function tryDraftLabel(
-  product: ClassifiedProduct,
+  given: ClassifiedProduct,
   options: LabelOptions,
   fonts: FontLibrary,
   words: Words,
 ): Promise<LabelDraft> {
-  const { record, elements } = product;
-  const { pack, audience, only, date, output, target = 'press', marks = false } = options;
+  const { pack, purpose: id, only, date, output, target = 'press', marks = false } = options;
+  const purpose = purposeOf(id);
+  if (!purpose) return refused([notDrafted(id)]);
+  const judged = await productFor(given, purpose);
+  if (!judged.ok) return refused(judged.diagnostics);
+  const product = judged.value;
+  const { record } = product;
   const complete = completeRecord(record);
   if (!complete.ok) return refused(complete.diagnostics);
+  const prepared = purpose.prepare(product, pack, words);
+  const { elements, sections, findings: told } = prepared;
+  const { type = null } = prepared;
   const stated = [
+    ...told,
     ...statementFindings(record, elements, words, 'error'),
     ...claimFindings(record, elements, words),
     ...openFindings(product, words),
@@ -109,7 +128,7 @@ export async function tryDraftLabel(
     ]);
   const profile = await loadPressProfile(readTemplate);
   if (!profile.ok) return refused(profile.diagnostics);
-  const template = await loadTemplate(readTemplate, `labels/${audience}.hbs`);
+  const template = await loadTemplate(readTemplate, `labels/${id}.hbs`);
   const instant = `${date}T00:00:00Z`;
   const model = labelDocument(
     {
@@ -121,6 +140,8 @@ export async function tryDraftLabel(
       notices: words.draftNotices(openOnDocuments(product.classification)),
       date: instant,
       only,
+      sections,
+      type,
     },
     template,
   );
@@ -139,7 +160,8 @@ export async function tryDraftLabel(
   };
   const { layout, remedies, diagnostics } = await tryLabel(model, fonts, stock);
   const findings = diagnostics.map(finding => ({ ...finding, at: finding.at ?? pack.at }));
-  if (!layout) return { ...refused([...said, ...findings]), stock, remedies };
+  if (!layout) return { ...refused([...said, ...findings]), stock, type: model.type, remedies };
+  const facts = labelFacts(model, layout, stock, fonts);
   const common = { version: VERSION, copy: copyMark(product, 'distribution') };
   const brand = look?.ink && { brand: look.ink };
   const bytes = await writePdf(
@@ -149,23 +171,38 @@ export async function tryDraftLabel(
       ? { ...common, kind: 'label', die, ...(output && { iccProfile: output }), ...brand }
       : { ...common, kind: 'printer' },
   );
-  const found = await preflight(bytes, {
-    ...labelPreflight(stock, model.panel ? undefined : dieInk, output !== undefined),
-    ...brand,
+  const held = labelPreflight(stock, {
+    dieInk: model.panel ? undefined : dieInk,
+    pdfx4: output !== undefined,
+    capitals: capitalsOf(facts, model.type),
   });
+  const found = await preflight(bytes, { ...held, ...brand });
   if (hasErrors(found))
     throw new Error(`preflight of the label: ${found.map(({ message }) => message).join('; ')}`);
-  const facts = labelFacts(model, layout, stock, fonts);
-  const { barCode, barCodeFacts } = layout;
-  const told = words.barCodeSize(barCodeFacts, barCode?.symbol.spec.name ?? '', stock.unit ?? 'mm');
-  const { document, areas } = layout;
+  const { barCode, barCodeFacts, document, areas } = layout;
+  const bars = words.barCodeSize(barCodeFacts, barCode?.symbol.spec.name ?? '', stock.unit ?? 'mm');
+  const examined = prepared.examine?.(facts, stock.die) ?? [];
   return {
     bytes,
     document,
     areas,
     facts,
     stock,
+    type: model.type,
     remedies: null,
-    diagnostics: [...said, ...findings, ...told, ...found],
+    diagnostics: [...said, ...findings, ...bars, ...examined, ...found],
   };
 }
+
+/** Texts of the label whose capitals have a least height by law. */
+const capitalsOf = ({ texts }: LabelFacts, type: TypeRules | null) =>
+  texts.flatMap(({ role, text }) => {
+    const rule = type?.least[role];
+    return rule?.capHeight === undefined ? [] : [{ text, height: rule.capHeight, cite: rule.cite }];
+  });
+
+const notDrafted = (id: LabelPurpose): Diagnostic => ({
+  code: 'purpose-not-drafted',
+  severity: 'error',
+  message: `the label for ${id} is not drafted by this program yet`,
+});

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import { allocation } from './data/allocation.ts';
+import { consumer } from './data/consumer.ts';
 import { duties } from './data/duties.ts';
 import { labels } from './data/labels.ts';
 import { numberedSheets } from './data/numbered-sheets.ts';
@@ -17,6 +18,7 @@ import { thresholdsSchema } from './thresholds-schema.ts';
 const schemas: Readonly<Record<string, z.core.$ZodType>> = {
   '<basis>/thresholds.json': thresholdsSchema,
   ...allocation,
+  ...consumer,
   ...duties,
   ...labels,
   ...reactivity,

@@ -83,6 +83,8 @@ interface Size {
 export interface Stock {
   readonly die: Die;
   readonly profile: PressProfile;
+  /** Least x-height of running text that the law of the label asks, where that is more than the press's. */
+  readonly legalXHeight?: number;
   /** In which people gave the size of the die; advice comes back in it. Default mm. */
   readonly unit?: LengthUnit;
   /** The head of the label is a band in the maker's color, and its words in this ink. */
@@ -109,6 +111,10 @@ export interface RedFrame {
   /** Outer side of the square, not between its corners. */
   readonly side: number;
 }
+
+/** The least x-height of running text: the greater of what press and law ask. */
+export const leastXHeight = ({ profile, legalXHeight = 0 }: Stock): number =>
+  Math.max(profile.xHeight.minimum, legalXHeight);
 
 /** Validates a press profile; a wrong one is a finding, not a defect. */
 export function parsePressProfile(value: unknown, file: string): Outcome<PressProfile> {

@@ -14,7 +14,7 @@ export interface LimitedQuantityMark {
   readonly because: 'size-unknown' | 'side-takes-it' | 'no-side-takes-it';
 }
 
-const { limitedQuantity, orientation } = data;
+const { limitedQuantity, identification, orientation } = data;
 
 /** Height of a square set on a point. */
 export const acrossCorners = (side: Millimetres): Millimetres => side * Math.SQRT2;
@@ -45,6 +45,15 @@ export function limitedQuantityMark(size: CaseSize | null): LimitedQuantityMark 
 /** The most that a package of limited quantities may weigh, in kilograms. */
 export const limitedQuantityGross: { readonly kilograms: number; readonly cite: string } =
   limitedQuantity.grossLimit;
+
+/**
+ * Least height of the characters of an identification number: 12 mm, and 6 mm up to 30 kg net (49 CFR 172.301(a)(1)).
+ * @param net kilograms in the package; null where not known
+ */
+export const identificationHeight = (net: number | null): Millimetres =>
+  net !== null && net <= identification.small.kilograms
+    ? identification.small.characters
+    : identification.characters;
 
 /** Orientation arrows: their height on a label, where they go, and what frees a package of them (49 CFR 172.312). */
 export const orientationMark: {

@@ -12,6 +12,8 @@ export interface PlacedMark {
   readonly extent: Extent;
   /** Height of the lower-case x of a text in millimetres. */
   readonly xHeight: number | null;
+  /** Height of its capitals in millimetres. */
+  readonly capHeight: number | null;
   readonly text: string;
 }
 
@@ -131,7 +133,8 @@ class Tracer {
     this.#text = product([1, 0, 0, 1, x, 0], this.#text);
     if (text.trim() === '') return;
     const xHeight = (face.xHeight / 1000) * this.#size * MM_PER_POINT;
-    this.placed.push({ mark, outlines: [outline], extent: extentOf(outline), xHeight, text });
+    const capHeight = (face.rise / 1000) * this.#size * MM_PER_POINT;
+    this.placed.push({ mark, outlines: [outline], extent: extentOf(outline), xHeight, capHeight, text });
   }
 
   #paint(mark: PaintedMark): void {
@@ -144,6 +147,7 @@ class Tracer {
         outlines: this.#outlines,
         extent: [left - half, bottom - half, right + half, top + half],
         xHeight: null,
+        capHeight: null,
         text: '',
       });
     }

@@ -3,6 +3,7 @@ import { finding } from './_finding.ts';
 import { asNumber, asText, entry, members } from './_objects.ts';
 import { depthIn, type Extent, extentOf, overlap, type Point } from './_shapes.ts';
 import { cornersOf, isText, PRACTICE, quote, TOLERANCE } from './_shown.ts';
+import { checkCapitals } from './capitals.ts';
 import { checkGround, checkStrips, isGround } from './ground.ts';
 import { isTechnical } from './inks.ts';
 import type { PageMarks, PaintedMark } from './page-marks.ts';
@@ -209,5 +210,6 @@ export function checkPlacing(page: PageMarks, { dieInk, brand, geometry }: Label
     ...checkQuietZones(artwork, cut),
     ...checkOverlaps(artwork),
     ...checkSizes(artwork, geometry),
+    ...checkCapitals(artwork.filter(isText), geometry.capitals ?? []),
   ];
 }

@@ -13,6 +13,8 @@ export interface LabelPreflight {
     readonly safe: number;
     /** Least height of the lower-case x. */
     readonly xHeight: number;
+    /** Texts whose capitals have a least height by law, as they are printed, spaces as one. */
+    readonly capitals?: readonly { readonly text: string; readonly height: number; readonly cite: string }[];
     /** Least side of a pictogram. */
     readonly pictogramSide: number;
     /** Strips from upper to lower edge that nothing may be printed in, from the left edge: folds, and what is overlapped. */

@@ -11,7 +11,7 @@ import { type Path, type Places, pathText } from './places.ts';
 import type { Copy, Evidence, Maker, Measured, ProductRecord, Properties } from './product-record.ts';
 import type { ProductInput } from './product-schema.ts';
 import { type BoundedMeasure, sheetPropertyKeys } from './properties-schema.ts';
-import type { SoldTo } from './record-blocks.ts';
+import type { SoldTo, Voc } from './record-blocks.ts';
 
 /** The record in fixed units, once all of it is valid. */
 export function productRecord(
@@ -46,6 +46,9 @@ export function productRecord(
     sheetSearched: sheetOf(input.sds, 'searched'),
     sheetIngredients: sheetIngredientsOf(input.sds, places),
     soldTo: (input['sold-to'] as SoldTo | undefined) ?? null,
+    voc: input.voc
+      ? { category: input.voc.category ?? null, counted: (input.voc.counted ?? []) as Voc['counted'] }
+      : null,
     statements: statementsOf(input.statements, places),
     reacts: reactionsOf(input.reacts, places),
     reviews: reviewsOf(input.review),

@@ -15,6 +15,7 @@ import type {
   SoldTo,
   StatementSettings,
   TradeSecret,
+  Voc,
 } from './record-blocks.ts';
 import type { SheetKey } from './sheet-keys.ts';
 
@@ -231,6 +232,7 @@ export interface ProductRecord {
   readonly sheetSearched: SheetTexts;
   readonly sheetIngredients: readonly SheetIngredient[];
   readonly soldTo: SoldTo | null;
+  readonly voc?: Voc | null;
   readonly statements: StatementSettings | null;
   readonly reacts: readonly Reaction[];
   readonly reviews: readonly Review[];

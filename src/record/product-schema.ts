@@ -15,6 +15,7 @@ import { reviewSchema } from './review-schema.ts';
 import { sheetSchema } from './sheet-schema.ts';
 import { soldToSchema } from './sold-to-schema.ts';
 import { statementsSchema } from './statements-schema.ts';
+import { vocSchema } from './voc-schema.ts';
 
 /** A product record. */
 export const productSchema = across(
@@ -63,6 +64,7 @@ export const productSchema = across(
       batch: z.optional(batchLeaf),
       reacts: z.optional(reactsSchema),
       'sold-to': z.optional(soldToSchema),
+      voc: z.optional(vocSchema),
       statements: z.optional(statementsSchema),
       evidence: z.optional(evidenceSchema),
       choices: z.optional(choicesSchema),

@@ -197,3 +197,15 @@ export interface SheetIngredient {
   readonly list: boolean;
   readonly at: Position;
 }
+
+/** What a record says of volatile organic compounds. */
+export interface Voc {
+  /** Category of 40 CFR 59 Subpart C, Table 1; `none` where none fits, null where nothing is said. */
+  readonly category: string | null;
+  readonly counted: readonly {
+    /** Name or CAS number of a constituent. */
+    readonly of: string;
+    readonly as: 'voc' | 'low-vapor-pressure' | 'exempt' | 'not-organic' | 'fragrance';
+    readonly source: string;
+  }[];
+}

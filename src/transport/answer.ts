@@ -35,6 +35,8 @@ export interface Alternative extends Outcome {
 /** How a pack of the product is carried, as far as the record decides it. */
 export interface TransportAnswer extends Outcome {
   readonly marinePollutant: boolean;
+  /** Hazardous substances that reach their reportable quantity in one package, the lowest first (49 CFR 171.8). */
+  readonly reportable: readonly string[];
   readonly limitedQuantity: LimitedQuantity | null;
   readonly missing: readonly Missing[];
   readonly alternatives: readonly Alternative[];
@@ -52,20 +54,35 @@ export const sameOutcome = (a: Outcome, b: Outcome): boolean =>
   groups(a) === groups(b);
 
 /**
- * The basic description in the order of 49 CFR 172.202(a) and (b): identification number, proper shipping name with
- * technical names, class with subsidiary hazards, packing group. Null where there is none.
+ * The proper shipping name with what stands in parentheses beside it: technical names (49 CFR 172.203(k)) and hazardous
+ * substances that the name does not identify (172.203(c)(1), 172.324(a)).
  */
-export function basicDescription({
-  entry,
-  name,
-  technical,
-  class: hazardClass,
-  subsidiary,
-  packingGroup,
-}: Outcome) {
+export function nameWithParentheses(
+  { name, technical }: Pick<Outcome, 'name' | 'technical'>,
+  reportable: readonly string[],
+): string {
+  const plain = (text: string): string => text.toLowerCase();
+  const identified = (substance: string): boolean =>
+    plain(name ?? '').includes(plain(substance)) || technical.some(each => plain(each) === plain(substance));
+  const beside = [...technical, ...reportable.filter(substance => !identified(substance))];
+  return beside.length > 0 ? `${name} (${beside.join(', ')})` : (name ?? '');
+}
+
+/**
+ * The basic description in the order of 49 CFR 172.202(a) and (b): identification number, proper shipping name with
+ * technical names, class with subsidiary hazards, packing group; before it RQ where a package holds a hazardous
+ * substance (172.203(c)(2)). Null where there is none.
+ */
+export function basicDescription(outcome: Outcome, reportable: readonly string[] = []): string | null {
+  const { entry, name, class: hazardClass, subsidiary, packingGroup } = outcome;
   if (!entry || name === null || hazardClass === null) return null;
-  const withTechnical = technical.length > 0 ? `${name} (${technical.join(', ')})` : name;
   const shownClass = hazardClass === 'Comb liq' ? 'Combustible liquid' : hazardClass;
   const hazards = subsidiary.length > 0 ? `${shownClass} (${subsidiary.join(', ')})` : shownClass;
-  return [entry.id, withTechnical, hazards, ...(packingGroup ? [packingGroup] : [])].join(', ');
+  return [
+    ...(reportable.length > 0 ? ['RQ'] : []),
+    entry.id,
+    nameWithParentheses(outcome, reportable),
+    hazards,
+    ...(packingGroup ? [packingGroup] : []),
+  ].join(', ');
 }

@@ -5,7 +5,7 @@ import { type Fact, fact } from './fact.ts';
 import type { TransportInput, TransportPack } from './input.ts';
 
 export interface HazardousSubstances {
-  /** Constituents at or above their reportable quantity in one package. */
+  /** Constituents at or above their reportable quantity in one package, the lowest quantity first. */
   readonly names: readonly string[];
   /** Constituents that count, where the mass of the package is not known. */
   readonly unknown: readonly string[];
@@ -27,7 +27,7 @@ export function packageKilograms({ density }: TransportInput, pack: TransportPac
 export function hazardousSubstances(input: TransportInput, data: TransportData): HazardousSubstances {
   const { cite, concentrations } = data.criteria.hazardousSubstance;
   const kilograms = packageKilograms(input, input.pack);
-  const names: string[] = [];
+  const reached: { readonly name: string; readonly pounds: number }[] = [];
   const unknown: string[] = [];
   const because: Fact[] = [];
   for (const { name, cas, high } of input.constituents) {
@@ -43,9 +43,10 @@ export function hazardousSubstances(input: TransportInput, data: TransportData):
       unknown.push(name);
       because.push(fact('reportable-quantity-unknown', cite, values));
     } else if (held >= quantity) {
-      names.push(name);
+      reached.push({ name, pounds });
       because.push(fact('hazardous-substance', cite, values));
     } else because.push(fact('reportable-quantity-below', cite, values));
   }
+  const names = reached.toSorted((a, b) => a.pounds - b.pounds).map(({ name }) => name);
   return { names, unknown, because };
 }

@@ -16,6 +16,7 @@ import { hazardousSubstances } from './hazardous-substance.ts';
 import type { TransportConstituent, TransportInput } from './input.ts';
 import { limitedQuantity } from './limited-quantity.ts';
 import { marinePollutants } from './marine-pollutant.ts';
+import { modesOf } from './modes.ts';
 import { namedMaterial, straddling } from './named-entry.ts';
 import { otherClasses } from './other-classes.ts';
 import { notRegulated, undecided } from './outcome.ts';
@@ -197,17 +198,14 @@ function finish(
   const quantity = quantityOf(outcome, setting);
   return {
     ...outcome,
-    because: [...because, ...outcome.because, ...quantity.because, ...modesOf(outcome)],
+    because: [...because, ...outcome.because, ...quantity.because, ...modesOf(outcome, setting)],
     marinePollutant: setting.marine.names.length > 0,
+    reportable: setting.substances.names,
     limitedQuantity: quantity.limits,
     missing,
     alternatives: merged(outcome, cases, setting),
   };
 }
-
-/** Quantity limits aboard aircraft, as the table prints them: the mode that differs in the same text. */
-const modesOf = ({ entry }: Outcome): readonly Fact[] =>
-  entry ? [fact('aircraft', '49 CFR 172.101, Columns 9A and 9B', { un: entry.id, ...entry.aircraft })] : [];
 
 function quantityOf(
   { entry }: Outcome,

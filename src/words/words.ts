@@ -7,15 +7,17 @@ import type { BridgingFault } from '../classify/facts/warning-evidence.ts';
 import type { DataSource } from '../classify/ingredient.ts';
 import type { ReadingId } from '../classify/readings.ts';
 import type { Claim } from '../duties/claim.ts';
+import type { Duty } from '../duties/duty.ts';
 import type { Conditional, PrecautionaryStatement, Proposed, Unused } from '../labelling/label-elements.ts';
 import type { OmissionReason } from '../labelling/omission-reason.ts';
 import type { OpenOnDocuments } from '../labelling/open-on-documents.ts';
-import type { PurposeDecision, WorkplaceStatement } from '../labelling/purposes.ts';
+import type { LabelPurpose, PurposeDecision, WorkplaceStatement } from '../labelling/purposes.ts';
 import type { LengthUnit } from '../quantity/length-text.ts';
 import type { Style } from '../quantity/print.ts';
 import type { Dilution } from '../record/record-blocks.ts';
 import type { Diagnostic } from '../report/diagnostic.ts';
 import type { AnswerWords } from './answer-words.ts';
+import type { ConsumerWords } from './consumer-words.ts';
 import type { SheetFact } from './sheet-fact.ts';
 import type { SheetWords } from './sheet-words.ts';
 
@@ -173,6 +175,9 @@ export interface Words {
   draftNotices(open: OpenOnDocuments): readonly string[];
   /** A line of directions on how to dilute. */
   dilution(dilution: Dilution): string;
+  readonly consumer: ConsumerWords;
+  /** What a label is called: `label for consumers in the United States`. */
+  purposeName(purpose: LabelPurpose): string;
   /** Whether a label is due, and why. */
   purpose(decision: PurposeDecision): string;
   /** All decisions: what nobody has answered is one line. */
@@ -191,5 +196,7 @@ export interface Words {
   barCodeSize(facts: readonly SizeFact[], name: string, unit: LengthUnit): readonly Diagnostic[];
   /** What the maker's words claim, and why that is to be weighed. */
   claim(claim: Claim): string;
+  /** A duty around the label: how it stands, what triggered it, its paragraph. */
+  duty(duty: Duty): string;
   bridgingFault(fault: BridgingFault): { readonly message: string; readonly hint?: string };
 }

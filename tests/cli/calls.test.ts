@@ -84,7 +84,7 @@ describe('a wrong call', () => {
     ],
     [label, [record, '--pack', 'bottel-946'], 'there is no pack bottel-946; did you mean bottle-946?'],
     [label, [record, '--pack', 'drum'], 'there is no pack drum; the packs are bottle-946'],
-    [label, [record, '--for', 'tank'], '--for tank can only be us-workplace'],
+    [label, [record, '--for', 'tanks'], '--for tanks is none of us-workplace, us-consumer'],
     [label, [record, record], 'too many arguments: templates/demo/patio-cleaner.yaml'],
   ] as const)('%# %j', async (run, args, said) => {
     const { status, out, err } = await inProcess(run, args);

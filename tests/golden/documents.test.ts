@@ -5,6 +5,7 @@ import { sheetDocument } from '../../src/document/sheet.ts';
 import { loadTemplate } from '../../src/document/template.ts';
 import { draftSheet } from '../../src/draft/draft-sheet.ts';
 import { makePacket } from '../../src/draft/packet.ts';
+import { purposeOf } from '../../src/draft/purposes/purposes.ts';
 import { sheetInput } from '../../src/draft/sheet-input.ts';
 import { readTemplate } from '../../src/environment/package-files.ts';
 import { layoutLabel } from '../../src/layout/label/layout-label.ts';
@@ -48,6 +49,26 @@ describe.each(demos)('%s', path => {
         renderText(laidOut.diagnostics),
       ];
       compare(`label/${name}.txt`, parts.join('\n').trimEnd());
+    }
+  });
+
+  it('label for consumers', async () => {
+    const product = await classified(path, 'us-hcs');
+    const purpose = purposeOf('us-consumer')!;
+    const profile = must(await loadPressProfile(readTemplate));
+    const template = await loadTemplate(readTemplate, 'labels/us-consumer.hbs');
+    const record = must(completeRecord(product.record));
+    for (const pack of record.packs) {
+      const { elements, sections, type, findings } = purpose.prepare(product, pack, en);
+      const input = { record, pack, elements, draft: true, date, sections, type };
+      const laidOut = await layoutLabel(labelDocument(input, template), fonts, { die: pack.label!, profile });
+      const frames = laidOut.ok ? laidOut.value.frames : [];
+      const parts = [
+        ...frames.flatMap(frame => [textRuns(frame), '', summary(frame), '']),
+        ...(laidOut.ok ? [tagTree(laidOut.value.root, frames), ''] : []),
+        renderText([...findings, ...laidOut.diagnostics]),
+      ];
+      compare(`label/${name}.us-consumer.txt`, parts.join('\n').trimEnd());
     }
   });
 
@@ -104,7 +125,7 @@ afterAll(() => {
       folder,
       demos.flatMap(path => ends.map(end => `${folder}/${nameOf(path)}.${end}`)),
     );
-  named('label', ['txt', 'pdf-tags.txt']);
+  named('label', ['txt', 'us-consumer.txt', 'pdf-tags.txt']);
   named('sheet', [
     'pages.txt',
     'tags.txt',

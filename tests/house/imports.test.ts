@@ -11,6 +11,7 @@ const crossing = inside.filter(({ from, to }) => folderOf(from) !== folderOf(to)
 /** Everything may be imported, also what runs. */
 const all = [
   'barcode',
+  'batch',
   'classify',
   'document',
   'draft',
@@ -67,10 +68,12 @@ const may: Readonly<Record<string, readonly [readonly string[], readonly string[
     ['labelling', 'reference', 'notation', 'quantity', 'report'],
     ['classify', 'record'],
   ],
+  // A formula as it is weighed: what meets in the tank is asked of the reactive groups of classification.
+  batch: [['classify', 'quantity', 'report'], ['record']],
   // Facts to text: the only home of sentences about a result.
   words: [
     ['barcode', 'classify', 'notation', 'quantity', 'report'],
-    ['duties', 'labelling', 'logistics', 'record', 'reference', 'roll', 'store', 'transport'],
+    ['batch', 'duties', 'labelling', 'logistics', 'record', 'reference', 'roll', 'store', 'transport'],
   ],
   text: [['environment', 'quantity', 'report'], []],
   barcode: [['quantity', 'report'], []],
@@ -190,7 +193,7 @@ describe('libraries', () => {
     'zod/mini': /^src\/(record|generate)\/|^src\/(layout\/stock|store\/manifest)\.ts/,
     'proper-lockfile': /^src\/environment\/node\.ts/,
     'zod/locales': /^src\/layout\/stock\.ts/,
-    'fraction.js': /^src\/(quantity|formula|classify|headroom|logistics)\/|^src\/public-types\.ts/,
+    'fraction.js': /^src\/(quantity|formula|classify|headroom|logistics|batch)\/|^src\/public-types\.ts/,
     'fastest-levenshtein': /^src\/(report|notation)\//,
     // Tables: those that data are made from, and formulas that a user exports from a spreadsheet.
     'csv-parse/sync': /^src\/(generate\/|record\/from-table\.ts)/,

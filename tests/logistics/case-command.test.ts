@@ -34,7 +34,7 @@ describe('case', () => {
   it.each(['203', '300', '600'] as const)(
     'is read back by a decoder from the dots of %s dpi',
     async printer => {
-      const { status, err } = await call(...batch, '--printer', printer);
+      const { status, err } = await call(...batch, '--printer', printer, '--no-marks');
       expect({ status, err }).toEqual({ status: 0, err: '' });
       const dots = await oneBit(bytes('case-bottle-946.pdf'), dpiOf[printer]);
       const found = await decodeAll(canvasOf(dots, printer === '600' ? 1 : 2), ['ITF', 'Code128']);
@@ -196,7 +196,7 @@ describe('case --pallet', () => {
     const made = (...args: string[]) => inProcess(run, [record, '--out', out, ...args]);
     expect((await made(...batch, ...pallet)).status).toBe(0);
     const { fingerprint, files } = JSON.parse(readFileSync(join(out, 'manifest.json'), 'utf8'));
-    expect(files).toHaveLength(3);
+    expect(files).toHaveLength(5);
     for (const { name } of files) expect(readFileSync(join(out, name), 'latin1')).toContain(fingerprint);
     const { status, err } = await made('--lot', 'L2026B', '--pallet');
     expect(status).toBe(1);
@@ -255,5 +255,87 @@ describe('marks', () => {
     const heavy = await call('--lot', 'L1', '--limited-quantity', '--bottle-tare', '500 g');
     expect(heavy.status).toBe(1);
     expect(heavy.err).toContain('30 kg');
+  });
+});
+
+describe('marks by the answer of transport', () => {
+  const made = async (name: string, changes: readonly (readonly [string, string])[], ...more: string[]) => {
+    const path = put(folder, `${name}.yaml`, demoWith(...changes));
+    const out = join(folder, name);
+    const result = await inProcess(run, [path, '--out', out, ...batch, ...more]);
+    const has = (mark: string) => existsSync(join(out, `${mark}-bottle-946.pdf`));
+    return {
+      ...result,
+      has,
+      text: (mark: string) => extractText(new Uint8Array(readFileSync(join(out, `${mark}-bottle-946.pdf`)))),
+    };
+  };
+
+  // 49 CFR 173.154(b)(1): Class 8, packing group II, inner packagings up to 1 L.
+  it('are those of a limited quantity up to its inner limit', async () => {
+    const { status, err, has } = await made('limited', []);
+    expect([status, has('limited-quantity'), has('arrows'), has('shipping-name')]).toEqual([
+      0,
+      true,
+      true,
+      false,
+    ]);
+    expect(err).toContain('UN1791, Hypochlorite solutions, 8, II');
+  });
+
+  it('are number and name above it', async () => {
+    const { status, err, has, text } = await made('full', [['contents: 946 mL', 'contents: 1.2 L']]);
+    expect([status, has('limited-quantity'), has('arrows'), has('shipping-name')]).toEqual([
+      0,
+      false,
+      true,
+      true,
+    ]);
+    expect(err).toContain('172.400');
+    const [page] = await text('shipping-name');
+    expect(page).toContain('UN1791');
+    expect(page).toContain('Hypochlorite solutions');
+    expect(page).toContain('DRAFT');
+  });
+
+  // 49 CFR 172.301(a)(1): characters of the number at least 6 mm high up to 30 kg net.
+  it('have a number of 6 mm and more', async () => {
+    await made('height', [['contents: 946 mL', 'contents: 1.2 L']]);
+    const dots = await oneBit(
+      new Uint8Array(readFileSync(join(folder, 'height', 'shipping-name-bottle-946.pdf'))),
+      203.2,
+    );
+    const black = Array.from({ length: dots.height }, (_, y) =>
+      Array.from({ length: dots.width }, (_, x) => dots.at(x, y)).some(Boolean),
+    );
+    const first = black.indexOf(true);
+    const height = black.indexOf(false, first) - first;
+    expect(height / 8).toBeGreaterThanOrEqual(6);
+  });
+
+  it('are left out where the call says so, or where transport is not decided', async () => {
+    const without = await made('without', [], '--no-marks');
+    expect([without.has('limited-quantity'), without.has('arrows')]).toEqual([false, false]);
+  });
+
+  // Without a flash point Class 3 is open (49 CFR 173.120(a)).
+  it('are not drawn where transport is not decided', async () => {
+    const demo = readFileSync(join(folder, 'degreaser.yaml'), 'utf8').replace(/ {2}flash-point: .*\n/, '');
+    const path = put(folder, 'no-flash.yaml', demo);
+    const out = join(folder, 'no-flash');
+    const { status, err } = await inProcess(run, [path, '--out', out, ...batch]);
+    expect([status, err.includes('is not decided')]).toEqual([0, true]);
+    for (const mark of ['limited-quantity', 'arrows', 'shipping-name'])
+      expect(existsSync(join(out, `${mark}-bottle-500.pdf`))).toBe(false);
+  });
+
+  it('are questioned where the call asks for more than transport allows', async () => {
+    const { err } = await made(
+      'asked',
+      [['contents: 946 mL', 'contents: 1.2 L']],
+      '--limited-quantity',
+      '--arrows',
+    );
+    expect(err).toContain('the pack is no limited quantity');
   });
 });

@@ -1,7 +1,7 @@
 import doubts from '../../../hazard-data/measured-doubts.json' with { type: 'json' };
 import type { Properties } from '../../record/product-record.ts';
 import type { Ingredient } from '../ingredient.ts';
-import { groupsOf } from './_reactivity.ts';
+import { groupsOf } from '../reactivity.ts';
 
 /** Properties that rules compare with a limit, with their keys in the record. */
 export const judgedProperties = {

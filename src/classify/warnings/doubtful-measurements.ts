@@ -3,8 +3,8 @@ import type { Context } from '../context.ts';
 import { bySource } from '../facts/provision.ts';
 import type { Warning } from '../facts/warning.ts';
 import { hazardsOf, type Ingredient } from '../ingredient.ts';
+import { groupsOf } from '../reactivity.ts';
 import { strongSide } from '../strong.ts';
-import { groupsOf } from './_reactivity.ts';
 
 const shareOf = ({ index, percent }: Ingredient) => ({ constituent: index, amount: percent });
 

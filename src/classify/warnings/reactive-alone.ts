@@ -2,7 +2,7 @@ import type { Scale } from '../../quantity/scale.ts';
 import { bySource } from '../facts/provision.ts';
 import type { Warning } from '../facts/warning.ts';
 import type { Mixture } from '../ingredient.ts';
-import { groupsOf, reactiveGroups, useCite } from './_reactivity.ts';
+import { groupsOf, reactiveGroups, useCite } from '../reactivity.ts';
 
 /**
  * What a product must not be mixed with in use, because of one constituent by itself: the user's mixing is use that can be

@@ -9,7 +9,7 @@ import {
   type ReactivePair,
   reactiveFrom,
   reactivePairs,
-} from './_reactivity.ts';
+} from '../reactivity.ts';
 
 type Grouped = readonly { readonly ingredient: Ingredient; readonly groups: ReadonlySet<string> }[];
 

@@ -1,23 +1,26 @@
 import { prefixFit } from '../../barcode/company-prefix.ts';
+import { caseMarks } from '../../draft/case-marks.ts';
 import { draftCase } from '../../draft/draft-case.ts';
 import { copyMarkAt } from '../../draft/inputs-of.ts';
 import { PRINTER_NAMES, type PrinterName } from '../../layout/roll-printer.ts';
 import { caseFacts } from '../../logistics/case-facts.ts';
 import { PALLET_NAMES } from '../../logistics/pallet.ts';
+import { usual } from '../../reference/basis.ts';
 import { hasErrors } from '../../report/diagnostic.ts';
 import { renderJson } from '../../report/render.ts';
 import { loadFonts } from '../../text/font-library.ts';
+import { basicDescription } from '../../transport/answer.ts';
 import { caseText } from '../../words/en/case.ts';
 import { caseMissing } from '../../words/en/case-findings.ts';
+import { caseTransportFindings } from '../../words/en/case-transport.ts';
 import { prefixFindings } from '../../words/en/company-prefix.ts';
 import { parseArguments, UsageError } from '../arguments.ts';
 import { caseQuestion } from '../case-question.ts';
 import { choosePack } from '../choose-pack.ts';
 import type { Command } from '../command.ts';
 import { leaveBehind, store } from '../deliver.ts';
-import { outputFolder } from '../draft.ts';
+import { openClassified, outputFolder } from '../draft.ts';
 import { exit, type Io } from '../io.ts';
-import { open } from '../open.ts';
 import { allow, asOf, json, record as oneRecord, out, replace } from '../options.ts';
 import { report } from '../report.ts';
 
@@ -28,7 +31,7 @@ export const command: Command = {
   place: 65,
   about: [
     'Labels are 4 x 6 in, black alone, every bar on whole dots of the printer. A label that something stands against is left out and the rest is made; the exit status is then 1.',
-    'Whether a case may travel as a limited quantity is not worked out: the mark is drawn where the call says that it is due.',
+    'The marks are those that `ship` works out for highway and rail: limited quantity, or number and shipping name, with RQ and arrows. --limited-quantity and --arrows ask for them whatever it says; --no-marks leaves them out.',
   ],
   argument: oneRecord,
   options: {
@@ -52,6 +55,7 @@ export const command: Command = {
     },
     'limited-quantity': { kind: 'flag', does: 'adds the mark of a limited quantity, 49 CFR 172.315' },
     arrows: { kind: 'flag', does: 'adds a label with orientation arrows, 49 CFR 172.312' },
+    'no-marks': { kind: 'flag', does: 'leaves out the marks that `ship` works out' },
     size: {
       kind: 'text',
       value: 'LxWxH',
@@ -97,13 +101,13 @@ const refuse = (message: string): never => {
 export async function run(args: readonly string[], io: Io): Promise<number> {
   const parsed = parseArguments(args, command);
   const date = parsed.text('as-of') ?? io.today;
-  const question = caseQuestion(parsed, refuse);
+  const asked = caseQuestion(parsed, refuse);
+  const byCall = asked.limitedQuantity || asked.arrows;
+  const none = byCall || parsed.flag('no-marks');
+  if (byCall && parsed.flag('no-marks')) refuse('--no-marks excludes --limited-quantity and --arrows');
   const [path, named] = [parsed.positional[0]!, parsed.text('out')];
-  const product = open(path, io);
-  if (!product) {
-    report(await leaveBehind(path, named, 'the record cannot be used'), io);
-    return exit.badInput;
-  }
+  const product = await openClassified(path, usual, date, io, named);
+  if (!product) return exit.badInput;
   const { record } = product;
   const pack = choosePack(record, parsed.text('pack'));
   const prefix = parsed.text('company-prefix');
@@ -113,11 +117,20 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
     report(prefixed, io);
     return exit.notMet;
   }
-  const facts = caseFacts(record, pack, question);
-  if (!facts) {
+  if (!pack.case) {
     report([caseMissing(pack)], io);
     return exit.notMet;
   }
+  const marks = caseMarks(product, pack);
+  const question = none ? asked : { ...asked, limitedQuantity: marks.limitedQuantity, arrows: marks.arrows };
+  const facts = caseFacts(record, pack, question)!;
+  const { answer: shipped } = marks;
+  const transport = caseTransportFindings(
+    shipped,
+    basicDescription(shipped, shipped.reportable),
+    { limitedQuantity: asked.limitedQuantity, none },
+    pack,
+  );
   const options = {
     pack,
     facts,
@@ -125,12 +138,13 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
     printer: (parsed.text('printer') ?? PRINTER_NAMES[0]) as PrinterName,
     pallet: parsed.flag('pallet'),
     arrows: question.arrows,
+    name: none ? null : marks.mark,
     date,
     copy: copyMarkAt(product, 'distribution', date),
   };
   const { files, missing, diagnostics } = await draftCase(record, options, await loadFonts());
   if (files.length === 0) {
-    report([...prefixed, ...diagnostics], io);
+    report([...prefixed, ...transport, ...diagnostics], io);
     const reason = `no label of the case of ${pack.id} can be made`;
     report(await leaveBehind(path, named, reason, options.copy.fingerprint), io);
     return exit.notMet;
@@ -142,12 +156,18 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
     missing,
     replace: parsed.flag('replace'),
   });
-  const findings = [...prefixed, ...diagnostics, ...stored.findings];
+  const findings = [...prefixed, ...transport, ...diagnostics, ...stored.findings];
   report(findings, io);
   const { written, status } = stored;
   if (parsed.flag('json')) {
     const { name, code } = record;
-    const answer = { schema: 'labelwright/case/1', product: { name, code }, pack: pack.id, ...facts };
+    const answer = {
+      schema: 'labelwright/case/1',
+      product: { name, code },
+      pack: pack.id,
+      description: basicDescription(shipped, shipped.reportable),
+      ...facts,
+    };
     io.out(`${JSON.stringify({ ...answer, files: written, findings: renderJson(findings) }, null, 2)}\n`);
   } else io.out(`${[...caseText(facts, record.name, pack), ...written].join('\n')}\n`);
   if (status !== exit.done) return status;

@@ -1,6 +1,7 @@
 import { statSync } from 'node:fs';
 import { checkGlyphs, hasRareCharacters } from '../../draft/check-glyphs.ts';
 import { checkedProduct } from '../../draft/checked-product.ts';
+import { dutyJson } from '../../draft/duty-json.ts';
 import { labelQuestions } from '../../draft/label-questions.ts';
 import { openProduct } from '../../draft/open-product.ts';
 import { openReference, type Reference } from '../../draft/open-reference.ts';
@@ -13,7 +14,7 @@ import { en } from '../../words/en/index.ts';
 import { parseArguments, UsageError } from '../arguments.ts';
 import { checkJson } from '../check-json.ts';
 import { shelfJson, shelfText } from '../check-shelf.ts';
-import { checkText } from '../check-text.ts';
+import { checkText, dutiesText } from '../check-text.ts';
 import type { Command } from '../command.ts';
 import { outputFolder } from '../draft.ts';
 import { inputStatus } from '../input-status.ts';
@@ -95,21 +96,26 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
     if (against && against.length > 0) found.status = worse(found.status, exit.notMet);
     found.findings.push(...(against ?? []));
     report(against ?? [], io);
-    const { open: questions, findings: stated } = labelQuestions(
-      opened.value,
-      reference.value as Reference,
-      en,
-    );
+    const {
+      labels,
+      open: questions,
+      findings: stated,
+      duties,
+    } = labelQuestions(opened.value, reference.value as Reference, en);
     tell(stated);
     found.products.push({
       ...checkJson(checked),
+      labels,
       questions,
+      duties: duties.map(dutyJson),
       ...(against && outputsJson(folder, against)),
     });
     if (!json)
       io.out(
         checkText(checked, notes) +
+          labels.map(each => `  labels: ${each}\n`).join('') +
           questions.map(each => `  asks: ${each}\n`).join('') +
+          dutiesText(duties) +
           (against ? outputsText(folder, against) : ''),
       );
   };

@@ -1,9 +1,11 @@
-import type { LabelAudience } from '../../draft/draft-label.ts';
 import { copyMark } from '../../draft/inputs-of.ts';
 import { labelJson } from '../../draft/label-json.ts';
 import type { LabelOptions, LabelTarget } from '../../draft/label-options.ts';
 import { LABEL_TARGETS } from '../../draft/label-stock.ts';
+import { dueLabels, labelStem } from '../../draft/purposes/due-labels.ts';
+import { purposes } from '../../draft/purposes/purposes.ts';
 import { tryDraftLabel } from '../../draft/try-draft-label.ts';
+import type { LabelPurpose } from '../../labelling/purposes.ts';
 import { usual } from '../../reference/basis.ts';
 import { hasErrors } from '../../report/diagnostic.ts';
 import { loadFonts } from '../../text/font-library.ts';
@@ -19,7 +21,7 @@ import { outputProfile, panelSize } from '../label-question.ts';
 import { allow, asOf, json, out, record, replace } from '../options.ts';
 import { report } from '../report.ts';
 
-const audiences: readonly LabelAudience[] = ['us-workplace'];
+const drafted: readonly LabelPurpose[] = purposes.map(({ id }) => id);
 
 /** The command as data. */
 export const command: Command = {
@@ -32,7 +34,10 @@ export const command: Command = {
   argument: record,
   options: {
     pack: { kind: 'text', value: 'ID', does: 'pack of the record; may be left out where there is one' },
-    for: { kind: audiences, does: `whom the label is for; ${audiences[0]} where it is left out` },
+    for: {
+      kind: drafted,
+      does: 'what the label is for; where it is left out, what `sold-to` of the record makes due first',
+    },
     target: {
       kind: LABEL_TARGETS,
       does: 'what prints it: a press (where it is left out), or a roll printer with black alone, by its dots per inch',
@@ -96,16 +101,17 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
   const product = await openClassified(path, usual, date, io, out);
   if (!product) return exit.badInput;
   const pack = choosePack(product.record, parsed.text('pack'));
-  const audience = (parsed.text('for') ?? 'us-workplace') as LabelAudience;
+  const due = dueLabels(product);
+  const purpose = (parsed.text('for') ?? due.made[0]) as LabelPurpose;
   const target = (parsed.text('target') ?? 'press') as LabelTarget;
   const marks = parsed.flag('marks');
   const extra = extraQuestion(parsed, target);
   const only = parsed.text('only') === 'precautions' ? 'precautions' : undefined;
   const fonts = await loadFonts();
-  const options: LabelOptions = { pack, audience, only, date, size, output, target, marks };
+  const options: LabelOptions = { pack, purpose, only, date, size, output, target, marks };
   const label = await tryDraftLabel(product, options, fonts, en);
   report(label.diagnostics, io);
-  const request = { record: product.record, pack, purpose: audience, target };
+  const request = { record: product.record, pack, purpose, target };
   const asJson = (file: string | null) => `${JSON.stringify(labelJson(request, label, file), null, 2)}\n`;
   if (!label.bytes) {
     const { fingerprint } = copyMark(product, 'distribution');
@@ -113,7 +119,7 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
     if (parsed.flag('json')) io.out(asJson(null));
     return exit.notMet;
   }
-  const stem = `label-${pack.id}${target === 'press' ? '' : `-${target}`}${only ? `-${only}` : ''}`;
+  const stem = labelStem(pack.id, purpose, due, { target, only });
   const name = `${stem}.pdf`;
   const extras = await labelExtras(product, label, { ...extra, stem }, fonts);
   report(extras.findings, io);

@@ -148,6 +148,13 @@ export const transport = {
       blackDepth: z.strictObject({ value: z.number(), source: text }),
       grossLimit: z.strictObject({ kilograms: z.number(), cite: text }),
     }),
+    identification: z.strictObject({
+      cite: text,
+      characters: z.number(),
+      small: z.strictObject({ kilograms: z.number(), characters: z.number() }),
+      reportable: text,
+      source: text,
+    }),
     orientation: z.strictObject({
       cite: text,
       sides: text,

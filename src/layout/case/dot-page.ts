@@ -123,6 +123,42 @@ export class DotPage {
     });
   }
 
+  /** Draws a symbol in a square set at a point, all of it black. @param size between opposite corners */
+  figure(
+    symbol: readonly Segment[],
+    at: {
+      readonly x: Millimetres;
+      readonly y: Millimetres;
+      readonly size: Millimetres;
+      readonly frame: Millimetres;
+      /** Side of the square that the symbol is drawn in. */
+      readonly viewBox: number;
+    },
+    alt: string,
+  ) {
+    const half = at.size / 2;
+    const [middle, centre] = [at.x + half, at.y + half];
+    const square = (reach: Millimetres): Segment[] =>
+      closed([
+        [middle, centre - reach],
+        [middle + reach, centre],
+        [middle, centre + reach],
+        [middle - reach, centre],
+      ]);
+    const scale = at.size / at.viewBox;
+    const placed = symbol.map(([command, ...numbers]) => [
+      command,
+      ...numbers.map((number, i) => (i % 2 === 0 ? at.x : at.y) + number * scale),
+    ]) as unknown as Segment[];
+    this.#items.push({
+      kind: 'path',
+      tag: this.#tag({ type: 'Figure', children: [], alt }),
+      fill: 'black',
+      fillRule: 'evenodd',
+      segments: [...square(half), ...square(half - at.frame * Math.SQRT2), ...placed],
+    });
+  }
+
   /** A rule over a width. */
   rule(x: Millimetres, y: Millimetres, width: Millimetres, dots = 2) {
     const top = this.snap(y);

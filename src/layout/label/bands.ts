@@ -35,7 +35,9 @@ export interface BandPlan {
 export function bands(making: Making, room: Room, plan: BandPlan): Composition | null {
   const { parts, measures } = making;
   const { identity, hazard, supplier } = parts.placed;
-  const { height } = room.die;
+  const { height, width: across, overlap = 0 } = room.die;
+  // Bands run over the whole label: it must be seen at once.
+  if (parts.type?.front && across - overlap > parts.type.front) return null;
   const gap = gapOf(making);
   const placed: Placed[] = [];
   let top = measures.top + plan.inset[0] * height;

@@ -49,6 +49,10 @@ const CLASSES: readonly StyleName[] = [
   'code',
   'heading',
   'condition',
+  'hazard',
+  'poison',
+  'notice',
+  'declaration',
 ];
 
 /** Classes of paragraphs that go on with the one before. */

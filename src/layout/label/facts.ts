@@ -7,7 +7,8 @@ import { barCodeOf } from './bar-code-sizes.ts';
 import type { Paragraph } from './content.ts';
 import type { LabelLayout } from './layout-label.ts';
 import { frameBox } from './red-frames.ts';
-import { LEADING, type StyleName } from './styles.ts';
+import { roleOf } from './roles.ts';
+import { LEADING } from './styles.ts';
 
 /** Left, bottom, right, top in millimetres from the lower left corner of the trim. */
 export type FactBox = readonly [Millimetres, Millimetres, Millimetres, Millimetres];
@@ -50,16 +51,6 @@ export interface LabelFacts {
   readonly barCode: BarCodeFact | null;
 }
 
-const ROLES: Partial<Record<StyleName, string>> = {
-  name: 'product-identifier',
-  tagline: 'tagline',
-  signal: 'signal-word',
-  statement: 'hazard-statement',
-  supplemental: 'supplemental',
-  quantity: 'net-contents',
-  code: 'product-code',
-};
-
 /** Measures every text, pictogram and bar code of a finished layout. */
 export function labelFacts(
   model: LabelModel,
@@ -83,7 +74,7 @@ export function labelFacts(
       const em = toMillimetres(first.size) / 1000;
       return [
         {
-          role: ROLES[paragraph.style] ?? role,
+          role: roleOf(paragraph.style, role),
           text: textOf(paragraph),
           xHeight: rounded(em * metrics.xHeight),
           capHeight: rounded(em * metrics.capHeight),

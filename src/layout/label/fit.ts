@@ -1,7 +1,7 @@
 import type { Millimetres } from '../../quantity/length.ts';
 import type { FontLibrary } from '../../text/glyph-run.ts';
 import { type Outline, outlineOf } from '../die/outline.ts';
-import type { Stock } from '../stock.ts';
+import { leastXHeight, type Stock } from '../stock.ts';
 import { type BandPlan, bands, type Composition } from './bands.ts';
 import { LAST_RESORT } from './bar-code-sizes.ts';
 import { leastArea } from './least-area.ts';
@@ -121,7 +121,7 @@ const tooMuch = ({ parts, fonts, outline }: Bench, measures: Measures): boolean 
 /** Whether any arrangement fits at the least size. */
 export function fitsAtAll(parts: Parts, stock: Stock, fonts: FontLibrary): boolean {
   const bench = benchOf(parts, stock, fonts);
-  const measures = measuresAt(stock.profile.xHeight.minimum, stock.profile, fonts);
+  const measures = measuresAt(leastXHeight(stock), stock.profile, fonts);
   if (tooMuch(bench, measures)) return false;
   const least: Bench = stock.profile.dpi === undefined ? bench : { ...bench, bars: [LAST_RESORT] };
   const display = loosest(least, COMPACT);

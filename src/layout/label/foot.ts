@@ -3,6 +3,7 @@ import { barCodeBox } from './bar-code-block.ts';
 import { orientations } from './bar-code-sizes.ts';
 import { type Box, empty, named, overlay, type Placed, stack } from './box.ts';
 import type { Paragraph, Section } from './content.ts';
+import { contentsBox } from './contents-box.ts';
 import { lotWindow } from './lot-window.ts';
 import type { Making } from './parts.ts';
 import { naturalWidth, paragraphsBox, passage } from './text-block.ts';
@@ -67,7 +68,8 @@ const contentsOf = (making: Making, width: Millimetres, { contents }: FootConten
   const { contents: found } = making.parts.placed;
   if (!contents || !found) return empty;
   const natural = widest(found.paragraphs, making) + 1e-6;
-  return section(found, Math.min(width, natural), making);
+  const box = contentsBox(found, Math.min(width, natural), making);
+  return box && named(found.role, box);
 };
 
 /** Boxes side by side on one base line: the first at the left, the last at the right, the others between. */

@@ -1,4 +1,5 @@
 import type { Millimetres } from '../../quantity/length.ts';
+import { bordered, borderOf } from './border.ts';
 import { type Box, empty, named, overlay, rule, stack } from './box.ts';
 import type { Section } from './content.ts';
 import { gapOf, type Making } from './parts.ts';
@@ -15,6 +16,8 @@ const LEAST_MEASURE = 17;
  */
 export function hazardPanel(section: Section, width: Millimetres, making: Making): Box | null {
   const { measures, display, parts } = making;
+  const inner = parts.type?.bordered ? width - 2 * borderOf(making) : width;
+  if (inner <= 0) return null;
   const gap = measures.gap;
   let lowest: Box | null = null;
   const consider = (box: Box | null) => {
@@ -24,14 +27,15 @@ export function hazardPanel(section: Section, width: Millimetres, making: Making
   const { pictogram, dpi } = parts.profile;
   const frame = { part: pictogram.frame, ink: dpi === undefined ? ('red' as const) : ('black' as const) };
   for (const cluster of clusters(section.pictograms, size, frame)) {
-    if (cluster.width > width) continue;
-    const room = width - cluster.width - (cluster.width > 0 ? gap : 0);
+    if (cluster.width > inner) continue;
+    const room = inner - cluster.width - (cluster.width > 0 ? gap : 0);
     if (room >= LEAST_MEASURE * measures.xHeight || cluster.width === 0)
       consider(beside(cluster, statements(section, room, making), gap));
-    if (cluster.height > 0) consider(above(cluster, statements(section, width, making), width, making));
+    if (cluster.height > 0) consider(above(cluster, statements(section, inner, making), inner, making));
   }
   const found = lowest as Box | null;
   if (!found) return null;
+  if (parts.type?.bordered) return named('hazard', bordered(found, width, making));
   const panel = stack(
     [rule(width, measures.heavy), { ...found, width }, rule(width, measures.thin)],
     Math.min(gapOf(making), measures.gap * 1.4) * 0.8,

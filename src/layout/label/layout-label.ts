@@ -19,6 +19,7 @@ import { encodeBarCode } from './encode-bar-code.ts';
 import { findings } from './findings.ts';
 import { bestFit, type Fitted } from './fit.ts';
 import { fixedMarks, framed, frameFindings } from './fixed-marks.ts';
+import { legalXHeight } from './legal-size.ts';
 import { partsOf } from './parts.ts';
 import { pressMarks, SLUG } from './press-marks.ts';
 import { tapersTooMuch, tooSmall } from './refusal.ts';
@@ -69,16 +70,17 @@ export interface Trial {
 }
 
 /** Lays a label out, and where it does not fit, seeks the smallest dies that hold it. */
-export async function tryLabel(model: LabelModel, fonts: FontLibrary, stock: Stock): Promise<Trial> {
-  const tapers = tapersTooMuch(model, stock);
+export async function tryLabel(model: LabelModel, fonts: FontLibrary, given: Stock): Promise<Trial> {
+  const tapers = tapersTooMuch(model, given);
   if (tapers) return { layout: null, remedies: null, diagnostics: [tapers] };
   const content = labelContent(model);
+  const stock = model.type ? { ...given, legalXHeight: legalXHeight(content, model.type, fonts) } : given;
   const figure = content.sections.find(({ barCode }) => barCode)?.barCode ?? null;
   const { gtin } = model;
   const encoded = figure && gtin ? await encodeBarCode({ ...model, gtin }, figure, stock.profile) : null;
   if (encoded && 'severity' in encoded) return { layout: null, remedies: null, diagnostics: [encoded] };
   const barCode = encoded;
-  const whole = partsOf(content, barCode, stock.profile, model.lotWindow);
+  const whole = partsOf(content, barCode, stock.profile, model);
   const { parts, pictograms, refusal } = framed(whole, stock);
   if (refusal) return { layout: null, remedies: null, diagnostics: [refusal] };
   try {

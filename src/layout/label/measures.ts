@@ -1,6 +1,6 @@
 import { type Millimetres, type Points, toMillimetres, toPoints } from '../../quantity/length.ts';
 import type { FontLibrary } from '../../text/glyph-run.ts';
-import type { PressProfile, Stock } from '../stock.ts';
+import { leastXHeight, type PressProfile, type Stock } from '../stock.ts';
 
 /** All sizes of a label at one size of running text; they grow together. */
 export interface Measures {
@@ -32,13 +32,19 @@ const STEP = 1.05;
  * The sizes of running text that are tried, in x-heights, least first. They are steps, so that the size depends on
  * whether the text fits and on nothing else, and a larger die never has smaller text.
  */
-export function textSizes({ die, profile: { xHeight } }: Stock): readonly Millimetres[] {
-  const largest = Math.min(
-    xHeight.largest,
-    Math.max(xHeight.preferred, xHeight.largestPart * Math.sqrt(die.width * die.height)),
+export function textSizes(stock: Stock): readonly Millimetres[] {
+  const { die, profile } = stock;
+  const { xHeight } = profile;
+  const least = leastXHeight(stock);
+  const largest = Math.max(
+    least,
+    Math.min(
+      xHeight.largest,
+      Math.max(xHeight.preferred, xHeight.largestPart * Math.sqrt(die.width * die.height)),
+    ),
   );
   const sizes: number[] = [];
-  for (let size = xHeight.minimum; size <= largest + 1e-9; size *= STEP) sizes.push(size);
+  for (let size = least; size <= largest + 1e-9; size *= STEP) sizes.push(size);
   return sizes;
 }
 

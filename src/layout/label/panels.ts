@@ -1,13 +1,13 @@
 import type { Millimetres } from '../../quantity/length.ts';
 import type { Composition } from './bands.ts';
 import { type Box, empty, named, type Placed, rule } from './box.ts';
+import { contentsBox } from './contents-box.ts';
 import { balancedColumns, flowOf } from './flow.ts';
 import { footBlock } from './foot.ts';
 import { hazardPanel } from './hazard-panel.ts';
 import { identityAllowance, identityBlock } from './identity.ts';
 import { gapOf, type Making } from './parts.ts';
 import type { Room } from './placing.ts';
-import { paragraphsBox } from './text-block.ts';
 
 /** A grid of equal columns: the front panel spans some, text fills the others. */
 export interface PanelPlan {
@@ -34,6 +34,8 @@ export function panels(making: Making, room: Room, plan: PanelPlan): Composition
   const span = (count: number) => count * width + (count - 1) * gutter;
   const left = (column: number) => full.from + column * (width + gutter);
 
+  // What stands on the principal display panel is seen at once.
+  if (parts.type?.front && span(plan.front) > parts.type.front) return null;
   const free = folds > 1 ? margin : (gutter - measures.thin) / 2;
   const place = { x: left(0), width: span(plan.front), free };
   const front = frontPanel(making, room, place, plan.foot === 0);
@@ -120,7 +122,7 @@ function frontPanel(
   if (identity && !put(identityBlock(identity, width, making), identityAllowance(identity, width, making)))
     return null;
   if (hazard && !put(hazardPanel(hazard, width, making))) return null;
-  const text = contents ? paragraphsBox(contents.paragraphs, width, making) : empty;
+  const text = contents ? contentsBox(contents, width, making) : empty;
   const bottom = withFoot
     ? footBlock(making, width, { supplier: false, contents: true }, free)
     : text && contents

@@ -17,6 +17,7 @@ export interface Parts {
   readonly profile: PressProfile;
   /** Clear size of the window for the lot where the record fixes it. */
   readonly lotWindow: LabelModel['lotWindow'];
+  readonly type: LabelModel['type'];
 }
 
 /** Sorts the sections of a label into those with a place of their own and the text that flows. */
@@ -24,7 +25,7 @@ export function partsOf(
   content: LabelContent,
   barCode: BarCode | null,
   profile: PressProfile,
-  lotWindow: LabelModel['lotWindow'],
+  { lotWindow, type }: Pick<LabelModel, 'lotWindow' | 'type'>,
 ): Parts {
   const placed: Partial<Record<PlacedRole, Section>> = {};
   const flow: Section[] = [];
@@ -33,7 +34,7 @@ export function partsOf(
     if (role && !placed[role]) placed[role] = section;
     else flow.push(section);
   }
-  return { placed, flow, barCode, profile, lotWindow };
+  return { placed, flow, barCode, profile, lotWindow, type };
 }
 
 /** How generously the parts are set where there is room. */

@@ -26,7 +26,8 @@ export function readOutline(path: string): readonly Segment[] {
 
 const outlines = new Map<string, readonly Segment[]>();
 
-function outline(code: string): readonly Segment[] {
+/** The symbol of a pictogram in a square of 1000 a side. @throws RangeError where none is known for the code */
+export function outlineOf(code: string): readonly Segment[] {
   const known = outlines.get(code);
   if (known) return known;
   const path = PATHS.get(code);
@@ -49,7 +50,7 @@ export const square = (centre: Millimetres, reach: Millimetres): readonly Segmen
 /** The symbol alone at the upper left corner. @throws RangeError where no symbol is known for the code */
 export function symbolOf({ code, tag }: PictogramFigure, size: Millimetres): PathItem {
   const factor = size / VIEW_BOX;
-  const segments = outline(code).map(segment =>
+  const segments = outlineOf(code).map(segment =>
     segment.map(part => (typeof part === 'number' ? part * factor : part)),
   ) as unknown as readonly Segment[];
   return { kind: 'path', tag, segments, fill: 'black', fillRule: 'evenodd' };
@@ -60,6 +61,27 @@ export const moved = (item: PathItem, dx: Millimetres, dy: Millimetres): PathIte
   ...item,
   segments: item.segments.map(segment => moveSegment(segment, dx, dy)),
 });
+
+/** The skull and crossbones by itself (16 CFR 1500.121(b)(5)). */
+export const SKULL = 'skull-and-crossbones';
+
+/** The symbol fills the box that a pictogram would take. */
+function skullBox(tag: PictogramFigure['tag'], size: Millimetres): Box {
+  const segments = outlineOf('GHS06');
+  const numbers = segments.flatMap(([, ...rest]) => rest);
+  const xs = numbers.filter((_, at) => at % 2 === 0);
+  const ys = numbers.filter((_, at) => at % 2 === 1);
+  const [left, top] = [Math.min(...xs), Math.min(...ys)];
+  const factor = size / Math.max(Math.max(...xs) - left, Math.max(...ys) - top);
+  const scaled = segments.map(segment =>
+    segment.map((part, at) =>
+      typeof part === 'number' ? (part - (at % 2 === 1 ? left : top)) * factor : part,
+    ),
+  ) as unknown as readonly Segment[];
+  return drawn(size, size, () => [
+    { kind: 'path', tag, segments: scaled, fill: 'black', fillRule: 'evenodd' },
+  ]);
+}
 
 /** Width of the frame as part of the size between corners, and its ink: black where a printer has no other. */
 export interface FrameStyle {
@@ -73,6 +95,7 @@ export interface FrameStyle {
  * @throws RangeError where no symbol is known for the code
  */
 export function pictogramBox(figure: PictogramFigure, size: Millimetres, { part, ink }: FrameStyle): Box {
+  if (figure.code === SKULL) return skullBox(figure.tag, size);
   return drawn(size, size, () => {
     const half = size / 2;
     const inner = half - part * size * Math.SQRT2;

@@ -3,7 +3,7 @@ import type { Millimetres } from '../../quantity/length.ts';
 import { type LengthUnit, lengthText, sizeText } from '../../quantity/length-text.ts';
 import type { Diagnostic } from '../../report/diagnostic.ts';
 import { taperOf } from '../die/taper.ts';
-import type { Die, Stock } from '../stock.ts';
+import { type Die, leastXHeight, type Stock } from '../stock.ts';
 import type { Remedies } from './remedies.ts';
 
 /** Room on the container for a label: once round a cylinder, and the height of its straight panel. */
@@ -48,14 +48,16 @@ export function tapersTooMuch(
 export function tooSmall(model: LabelModel, stock: Stock, found: Remedies): Diagnostic {
   const { die, profile, unit = 'mm' } = stock;
   const asked = sizeText(die.width, die.height, unit);
-  const sizes = `letters of ${profile.xHeight.minimum} mm x-height, pictograms of ${profile.pictogram.minimumSide} mm a side`;
+  const letters = Number(leastXHeight(stock).toFixed(2));
+  const pictograms = model.type ? '' : `, pictograms of ${profile.pictogram.minimumSide} mm a side`;
+  const sizes = `letters of ${letters} mm x-height${pictograms}`;
   return {
     code: 'label-too-small',
     severity: 'error',
     message: `a label of ${asked} does not hold its text at the least sizes (${sizes})${shortage(die, found, unit)}`,
     hint: advice(die, found, containerRoom(model), unit),
     path: 'label',
-    cite: '29 CFR 1910.1200(f)(1)-(2)',
+    cite: model.type?.cite ?? '29 CFR 1910.1200(f)(1)-(2)',
   };
 }
 

@@ -11,6 +11,10 @@ export type StyleName =
   | 'condition'
   | 'item'
   | 'quantity'
+  | 'hazard'
+  | 'poison'
+  | 'notice'
+  | 'declaration'
   | 'code'
   | 'caption';
 
@@ -43,6 +47,10 @@ export const STYLES: Readonly<Record<StyleName, Style>> = {
   condition: { factor: text, face: null, hanging: true },
   item: { factor: text, face: null, hanging: false },
   quantity: { factor: medium, face: 'bold', hanging: false },
+  hazard: { factor: medium, face: 'bold', hanging: false },
+  poison: { factor: large, face: 'bold', hanging: false },
+  notice: { factor: text, face: 'bold', hanging: false },
+  declaration: { factor: large, face: 'bold', hanging: false },
   code: { factor: text, face: null, hanging: false },
   caption: { factor: text, face: null, hanging: false },
 };

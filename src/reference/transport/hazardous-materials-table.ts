@@ -36,6 +36,8 @@ function entryOf(cells: TableCells): TableEntry {
     specialProvisions: list(cells['special-provisions']),
     exceptions: list(cells.exceptions).filter(section => section !== 'None'),
     aircraft: { passenger: cells['passenger-limit'], cargo: cells['cargo-limit'] },
+    vessel: { stowage: cells.stowage, other: cells['stowage-other'] },
+    bulkSections: list(cells.bulk).filter(section => section !== 'None'),
     range: readRange(cells.range),
   };
 }

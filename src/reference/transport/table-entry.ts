@@ -23,6 +23,10 @@ export interface TableEntry {
   readonly exceptions: readonly string[];
   /** Column 9A and 9B: quantity limits aboard passenger and cargo aircraft, as printed. */
   readonly aircraft: { readonly passenger: string; readonly cargo: string };
+  /** Column 10A and 10B: stowage category aboard vessels and provisions beside it, as printed. */
+  readonly vessel: { readonly stowage: string; readonly other: string };
+  /** Column 8C: sections of part 173 on bulk packagings; empty where the table authorizes none. */
+  readonly bulkSections: readonly string[];
   /** Percent of the substance that the description states. */
   readonly range: PercentRange | null;
 }

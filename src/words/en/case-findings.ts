@@ -91,16 +91,7 @@ export function caseFindings(facts: CaseFacts, pack: Pack): Diagnostic[] {
 function limitedQuantityFindings({ limitedQuantity, mass }: CaseFacts, at: Pack['at']): Diagnostic[] {
   if (!limitedQuantity) return [];
   const { mark, gross, grossLimit } = limitedQuantity;
-  const found: Diagnostic[] = [
-    {
-      code: 'limited-quantity',
-      severity: 'note',
-      message:
-        'that the case may travel as a limited quantity was said in the call; inner packs, packing group and mode decide it',
-      cite: limitedQuantity.mark?.cite ?? '49 CFR 172.315',
-      at,
-    },
-  ];
+  const found: Diagnostic[] = [];
   if (limitedQuantity.arrows === 'due')
     found.push({
       code: 'orientation',

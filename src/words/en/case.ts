@@ -74,6 +74,11 @@ export const markWords = ({ name, code }: Pick<ProductRecord, 'name' | 'code'>, 
     title: `${name}: mark of a limited quantity`,
     date,
   },
+  shipping: (pack: string) => ({
+    title: `${name}: number and shipping name`,
+    subject: `${code}, case of ${pack}`,
+  }),
+  shippingFoot: `${code} · 49 CFR 172.301, 172.324; hazard labels of 172.400 are separate`,
   orientation: {
     alt: 'Package orientation: this way up',
     caption: 'THIS WAY UP',

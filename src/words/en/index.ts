@@ -7,11 +7,13 @@ import { because } from './because.ts';
 import { cites } from './cites.ts';
 import { claim } from './claims.ts';
 import { source, values } from './constituents.ts';
+import { consumer } from './consumer.ts';
 import { dilution } from './dilution.ts';
 import { draftNotices } from './draft-notice.ts';
+import { dutyLine } from './duties.ts';
 import { jobLine } from './job-line.ts';
 import { labelSheetFinding } from './label-sheet.ts';
-import { purpose, purposes, workplaceWords } from './purposes.ts';
+import { purpose, purposeName, purposes, workplaceWords } from './purposes.ts';
 import { readings } from './readings.ts';
 import { review } from './review.ts';
 import { sheet } from './sheet.ts';
@@ -42,6 +44,9 @@ export const en: Words = {
   jobLine,
   labelSheet: labelSheetFinding,
   barCodeSize: sizeFindings,
+  duty: dutyLine,
+  consumer,
+  purposeName,
   purpose,
   purposes,
   workplaceWords,

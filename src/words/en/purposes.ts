@@ -1,10 +1,13 @@
-import type { PurposeDecision, WorkplaceStatement } from '../../labelling/purposes.ts';
+import type { LabelPurpose, PurposeDecision, WorkplaceStatement } from '../../labelling/purposes.ts';
 
 const labels: Readonly<Record<PurposeDecision['purpose'], string>> = {
   'us-workplace': 'label for workplaces in the United States',
   'us-consumer': 'label for consumers in the United States',
   'eu-supply': 'label for supply in the European Union',
 };
+
+/** What a label is called. */
+export const purposeName = (purpose: LabelPurpose): string => labels[purpose];
 
 const outcomes: Readonly<Record<PurposeDecision['outcome'], string>> = {
   due: 'due',
@@ -58,6 +61,6 @@ export function workplaceWords(statements: readonly WorkplaceStatement[]): strin
   for (const each of statements) byGround.set(each.ground, [...(byGround.get(each.ground) ?? []), each]);
   return [...byGround].map(
     ([ground, all]) =>
-      `for consumers proposed to fall away: ${all.map(({ code }) => code).join(', ')}: ${spared[ground] ?? ground}; \`statements.omit\` takes them with that reason (${all[0]!.cite})`,
+      `left off the label for consumers: ${all.map(({ code }) => code).join(', ')}: ${spared[ground] ?? ground}; \`statements.omit\` takes them off every label with that reason (${all[0]!.cite})`,
   );
 }

@@ -76,6 +76,20 @@ const sentences: Readonly<Record<string, (values: Values) => string>> = {
     `limited quantity: mark of ${text(v.side)} mm a side (${text(v.reduced)} mm where the package is too small), no hazard label by highway, rail or vessel`,
   aircraft: v =>
     `by air ${text(v.un)} has limits of its own a package: passenger ${text(v.passenger)}, cargo ${text(v.cargo)}`,
+  'aircraft-pack': v => {
+    const held = v.litres === null ? `${text(v.kilograms)} kg` : `${text(v.litres)} L`;
+    const told = (verdict: Values[string] | undefined): string =>
+      verdict === 'open'
+        ? 'cannot be compared'
+        : verdict === 'within'
+          ? 'within the limit'
+          : 'over the limit or forbidden';
+    return `net ${held} in the package: passenger aircraft ${told(v.passenger)}, cargo aircraft ${told(v.cargo)}; inner packagings, pressure and limited quantities by air have limits of their own (173.27, ICAO Technical Instructions), to be checked`;
+  },
+  vessel: v =>
+    `by vessel ${text(v.un)} has stowage category ${v.stowage === '' ? 'none printed' : text(v.stowage)}${v.other === '' ? '' : `, provisions ${text(v.other)} (176.84)`}; segregation and stowage by the IMDG Code are to be checked`,
+  'bulk-package': v =>
+    `${text(v.litres)} L in one packaging, above ${text(v.limit)} L: bulk packaging${count(v.sections) > 0 ? `, sections 173.${text(v.sections)}` : ', for which the table names no section'}; no limited quantity`,
   'other-modes-alone': v =>
     `${text(v.un)} is marked ${text(v.modes)}: subject by ${list((v.modes as readonly string[]).map(mode => (mode === 'A' ? 'aircraft' : 'vessel')))} alone`,
   'no-class': () => 'no hazard class is met, and no class that would decide it is open',
@@ -100,5 +114,5 @@ export const transportWorking = (fact: Fact): string => say(sentences, fact);
 /** What every answer ends with: modes beside highway and rail, and who decides. */
 export const transportNotes: readonly string[] = [
   'Draft for qualified review: the shipper classes the material (49 CFR 173.22) and checks the current text.',
-  'For highway and rail in the United States. Air (173.27, ICAO Technical Instructions), vessel (IMDG Code) and ADR have limits of their own, which are not worked out here.',
+  'Worked out for highway and rail in the United States. For air and vessel the columns of the table are shown; the ICAO Technical Instructions, the IMDG Code and ADR were not read: the shipper checks their current text.',
 ];

@@ -1,7 +1,7 @@
-import groupFile from '../../../hazard-data/reactivity/groups.json' with { type: 'json' };
-import pairFile from '../../../hazard-data/reactivity/pairs.json' with { type: 'json' };
-import type { PhysicalForm } from '../../record/product-record.ts';
-import type { Ingredient } from '../ingredient.ts';
+import groupFile from '../../hazard-data/reactivity/groups.json' with { type: 'json' };
+import pairFile from '../../hazard-data/reactivity/pairs.json' with { type: 'json' };
+import type { PhysicalForm } from '../record/product-record.ts';
+import type { Ingredient } from './ingredient.ts';
 
 /** A group of constituents that react alike: by CAS number, by hazard class, or water. */
 export interface ReactiveGroup {
