@@ -10,16 +10,19 @@ export interface Subheading {
   readonly letter?: string;
   /** Key of the record that fills it or says where it was searched for in vain. */
   readonly asks?: string | null;
+  /** What one look-up or one measurement answers for several subheadings. */
+  readonly question?: string;
 }
 
 /** The body with what it lacks. */
 export const complete = (
-  { key, letter = '', heading }: Subheading,
+  { key, letter = '', heading, question }: Subheading,
   state: ItemState,
   body: ItemBody,
 ): SheetItem => ({
   key,
   state,
+  question: question ?? null,
   letter,
   heading,
   figures: [],
@@ -27,6 +30,7 @@ export const complete = (
   list: [],
   groups: [],
   table: null,
+  values: [],
   notes: [],
   ...body,
 });
