@@ -70,7 +70,9 @@ export async function contactSheet(
       for (const die of DIES) {
         const other = { ...pack, label: { ...label, ...die } };
         const { width, height, shape } = other.label;
-        await add(product, { pack: other, purpose, date }, `${width} x ${height} mm ${shape}`);
+        // A sign has no die of a pack, and straight corners.
+        const size = purpose === 'tank' ? { width, height, unit: other.label.unit } : undefined;
+        await add(product, { pack: other, purpose, date, size }, `${width} x ${height} mm ${shape}`);
       }
     }
   const path = join(folder, 'index.html');
