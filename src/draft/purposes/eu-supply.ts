@@ -1,6 +1,7 @@
 import { supplySections } from '../../document/supply-label.ts';
 import type { TypeRules } from '../../document/type-rules.ts';
 import type { LabelFacts } from '../../layout/label/facts.ts';
+import { unionBasis } from '../../reference/basis.ts';
 import {
   type SupplyLetters,
   type SupplySizes,
@@ -33,7 +34,7 @@ const ASKED = [
 /** The label for supply in the European Union (CLP Articles 17 to 33; Annex I, 1.2.1). */
 export const euSupply: Purpose = {
   id: 'eu-supply',
-  basis: 'eu-clp',
+  basis: unionBasis,
   prepare(product, pack, words) {
     const { record, elements, reference } = product;
     const day = reference.basis.asOf;

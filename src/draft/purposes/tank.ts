@@ -1,5 +1,6 @@
 import sign from '../../../templates/stocks/tank-sign.json' with { type: 'json' };
 import type { TypeRules } from '../../document/type-rules.ts';
+import { usual } from '../../reference/basis.ts';
 import type { Purpose } from './purpose.ts';
 
 const CITE = '29 CFR 1910.1200(f)(6)(ii)';
@@ -25,7 +26,7 @@ const rules = (least: number): TypeRules => ({
  */
 export const tank: Purpose = {
   id: 'tank',
-  basis: 'us-hcs',
+  basis: usual,
   die: { width: sign.width, height: sign.height, cornerRadius: 0, unit: 'in' },
   prepare({ elements }, pack, { supply }) {
     const short = elements.precautionaryStatements
