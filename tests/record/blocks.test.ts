@@ -121,6 +121,7 @@ describe('blocks of the record', () => {
       identity: true,
       percent: false,
       shownAs: 'an alcohol',
+      alternativeName: null,
     });
     expect(refused({ formula: [{ name: 'x', percent: 100, 'trade-secret': 'all' }] })).toHaveLength(1);
   });

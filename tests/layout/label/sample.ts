@@ -10,7 +10,7 @@ import { Exact } from '../../../src/quantity/exact.ts';
 export const templates = join(fileURLToPath(import.meta.url), '../../../../templates');
 
 /** Statements with the condition that each begins with, as the tables of statements hold it. */
-const withLeads = (statements: LabelElements['precautionaryStatements']) =>
+export const withLeads = (statements: LabelElements['precautionaryStatements']) =>
   statements.map(statement => {
     const lead = /^(?:if|in case of) [^:.]+:/i.exec(statement.text)?.[0];
     return lead ? { ...statement, lead } : statement;

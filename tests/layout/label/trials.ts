@@ -1,13 +1,13 @@
 import type { LabelElements } from '../../../src/labelling/label-elements.ts';
 import type { Die } from '../../../src/layout/die/die.ts';
-import { corrosive, mild, type SampleOptions, severe } from './sample.ts';
+import { corrosive, mild, type SampleOptions, severe, withLeads } from './sample.ts';
 
 const nothing: LabelElements = {
   ...mild,
   signalWord: null,
   pictograms: [],
   hazardStatements: [],
-  precautionaryStatements: [],
+  precautionaryStatements: withLeads([],
 };
 
 const flammable: LabelElements = {
@@ -20,7 +20,7 @@ const flammable: LabelElements = {
     { code: 'H315', text: 'Causes skin irritation.' },
     { code: 'H336', text: 'May cause drowsiness or dizziness.' },
     { code: 'H411', text: 'Toxic to aquatic life with long lasting effects.' },
-  ],
+  ]),
   precautionaryStatements: [
     {
       code: 'P210',
