@@ -7,7 +7,7 @@ const nothing: LabelElements = {
   signalWord: null,
   pictograms: [],
   hazardStatements: [],
-  precautionaryStatements: withLeads([],
+  precautionaryStatements: [],
 };
 
 const flammable: LabelElements = {
@@ -20,8 +20,8 @@ const flammable: LabelElements = {
     { code: 'H315', text: 'Causes skin irritation.' },
     { code: 'H336', text: 'May cause drowsiness or dizziness.' },
     { code: 'H411', text: 'Toxic to aquatic life with long lasting effects.' },
-  ]),
-  precautionaryStatements: [
+  ],
+  precautionaryStatements: withLeads([
     {
       code: 'P210',
       group: 'prevention',
@@ -37,7 +37,7 @@ const flammable: LabelElements = {
     },
     { code: 'P391', group: 'response', text: 'Collect spillage.' },
     ...corrosive.precautionaryStatements.filter(({ group }) => group !== 'prevention'),
-  ],
+  ]),
 };
 
 /** Long statements without end: nine of hazard. */
