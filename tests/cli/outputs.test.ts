@@ -46,6 +46,7 @@ describe('every document of a packet', () => {
     // Kinds: section 4 of the contract, "Copies".
     const kinds: Record<string, string> = {
       'classification.json': 'review',
+      'duties.json': 'review',
       'headroom-1310-73-2.svg': 'review',
       'index.html': 'review',
       'label-bottle-946.pdf': 'distribution',
