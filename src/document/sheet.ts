@@ -10,7 +10,8 @@ export { claimFindings } from './sheet/claims.ts';
 export { sheetHtml } from './sheet/html.ts';
 export type { SheetInput, SheetSolution } from './sheet/input.ts';
 export { sheetJson } from './sheet/json.ts';
-export { sheetQuestions } from './sheet/open-items.ts';
+export { openNumbers, sheetQuestions } from './sheet/open-items.ts';
+export { sheetSections } from './sheet/sections.ts';
 export { transportQuestions } from './sheet/transport.ts';
 
 /** A safety data sheet as a tree of nodes without coordinates, with what runs on every page. */

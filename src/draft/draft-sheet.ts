@@ -42,6 +42,8 @@ export interface DraftSheet {
   readonly json: string;
   /** What a reviewer must look at, for the review copies. */
   readonly review: readonly string[];
+  /** What the sheet was made of, for the review copies. */
+  readonly input: SheetInput;
 }
 
 /**
@@ -107,7 +109,7 @@ export async function draftSheet(
   }
   if (hasErrors(found))
     throw new Error(`preflight of the sheet: ${found.map(({ message }) => message).join('; ')}`);
-  return succeed({ pdf, html: sheetHtml(model, copy), json, review: questions(input) }, [
+  return succeed({ pdf, html: sheetHtml(model, copy), json, review: questions(input), input }, [
     ...claims,
     ...statementFindings(record, elements, words, 'warning'),
     ...openFindings(product, words),

@@ -14,12 +14,13 @@ export interface Subheading {
 
 /** The body with what it lacks. */
 export const complete = (
-  { key, letter = '', heading }: Subheading,
+  { key, letter = '', heading, asks = null }: Subheading,
   state: ItemState,
   body: ItemBody,
 ): SheetItem => ({
   key,
   state,
+  asks,
   letter,
   heading,
   figures: [],

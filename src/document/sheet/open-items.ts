@@ -21,7 +21,7 @@ export interface SheetQuestions {
 }
 
 /** Numbers of section 3 that neither the record nor the harmonised table has (Annex II, 3.2.4). */
-function openNumbers(input: SheetInput): readonly OpenItem[] {
+export function openNumbers(input: SheetInput): readonly OpenItem[] {
   if (input.classification.basis.id !== 'eu-clp') return [];
   const { openNumbers: words } = input.words.sheet.ghs;
   const { identity } = secretsOf(input);
