@@ -42,7 +42,10 @@ export interface DraftSheet {
   readonly json: string;
   /** What a reviewer must look at, for the review copies. */
   readonly review: readonly string[];
-  /** What the sheet was made of, for the review copies. */
+}
+
+/** The same with what it was made of, for the reviewer's page. */
+export interface ReviewedSheet extends DraftSheet {
   readonly input: SheetInput;
 }
 
@@ -52,12 +55,20 @@ export interface DraftSheet {
  * which discloses in text, attachment and metadata what section 3 discloses.
  * @returns errors where a required fact is missing, a trade-secret claim cannot be kept, or the fonts lack a character.
  */
-export async function draftSheet(
+export const draftSheet = (
+  product: ClassifiedProduct,
+  options: SheetOptions,
+  fonts: FontLibrary,
+  words: Words,
+): Promise<Outcome<DraftSheet>> => reviewedSheet(product, options, fonts, words);
+
+/** As `draftSheet`, with what the sheet was made of. */
+export async function reviewedSheet(
   product: ClassifiedProduct,
   { date, paper }: SheetOptions,
   fonts: FontLibrary,
   words: Words,
-): Promise<Outcome<DraftSheet>> {
+): Promise<Outcome<ReviewedSheet>> {
   const { record, formula, classification, reference } = product;
   const elements = sheetElements(product);
   const complete = completeRecord(record);

@@ -4,7 +4,7 @@ import { type Diagnostic, hasErrors, type Outcome } from '../report/diagnostic.t
 import type { FontLibrary } from '../text/glyph-run.ts';
 import type { Words } from '../words/words.ts';
 import { type ClassifiedProduct, classifyProduct } from './classified-product.ts';
-import { type DraftSheet, draftSheet, type SheetOptions } from './draft-sheet.ts';
+import { type DraftSheet, type ReviewedSheet, reviewedSheet, type SheetOptions } from './draft-sheet.ts';
 import { evidenceFindings } from './evidence-findings.ts';
 import { openReference } from './open-reference.ts';
 
@@ -38,7 +38,7 @@ export interface MarketSheet {
   readonly basis: BasisId;
   /** Name of the file that it would have. */
   readonly name: string;
-  readonly sheet: Outcome<DraftSheet>;
+  readonly sheet: Outcome<ReviewedSheet>;
 }
 
 /**
@@ -63,7 +63,7 @@ export async function marketSheets(
       basis === 'us-hcs'
         ? { ok: true as const, value: product, diagnostics: [] }
         : await classifiedUnder(product, basis, date);
-    const sheet = under.ok ? await draftSheet(under.value, { date, paper }, fonts, words) : under;
+    const sheet = under.ok ? await reviewedSheet(under.value, { date, paper }, fonts, words) : under;
     sheets.push({ basis, name: `${STEMS[basis]}.pdf`, sheet });
   }
   return sheets;

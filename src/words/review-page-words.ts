@@ -29,9 +29,11 @@ export interface ReviewPageWords {
   readonly parts: Readonly<Record<PointPart, string>>;
   /** A section by its number, of a sheet by its file where there are several. */
   section(number: number, sheet: string | null): string;
-  /** An item by its section, its sub-section where it is a part of one, and its heading. */
-  itemName(section: number, part: string | null, heading: string): string;
-  /** Items that nobody has searched for, and what answers them. @param key under `sds:`; null where there is none */
+  /** An item by its heading, and its sub-section where it is a part of one. */
+  itemName(part: string | null, heading: string): string;
+  /** What to do with a group of points; null where they say it themselves. */
+  readonly intros: Readonly<Record<PointGroup, string | null>>;
+  /** Items that nobody has searched for, and the key that answers them. @param key under `sds:`; null where there is none */
   openItem(items: readonly string[], key: string | null): string;
   /** Which key of the record answers an item. */
   answeredBy(key: string | null): string;

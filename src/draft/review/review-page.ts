@@ -10,7 +10,7 @@ import type { Words } from '../../words/words.ts';
 import { answerOf } from '../answer.ts';
 import { askedRows } from '../asked-rows.ts';
 import type { ClassifiedProduct } from '../classified-product.ts';
-import type { DraftSheet } from '../draft-sheet.ts';
+import type { ReviewedSheet } from '../draft-sheet.ts';
 import { supplierQuestions } from '../supplier-questions.ts';
 import { anchorOf } from './anchors.ts';
 import { labelPictures, type PacketLabel } from './labels.ts';
@@ -23,7 +23,7 @@ export interface ReviewPage {
   readonly product: ClassifiedProduct;
   readonly points: readonly ReviewPoint[];
   readonly labels: readonly PacketLabel[];
-  readonly sheets: readonly { readonly name: string; readonly sheet: DraftSheet }[];
+  readonly sheets: readonly { readonly name: string; readonly sheet: ReviewedSheet }[];
   readonly duties: readonly Duty[];
   /** Documents of the packet that are to be reviewed. */
   readonly files: readonly { readonly name: string; readonly what: string; readonly kind: string }[];
@@ -79,6 +79,7 @@ const askedOf = ([subject, missing]: readonly [string, string]) => ({ subject, m
 interface NumberedGroup {
   readonly id: string;
   readonly title: string;
+  readonly intro: string | null;
   readonly first: number;
   readonly points: readonly {
     readonly number: number;
@@ -102,6 +103,7 @@ function numberedPoints(
       {
         id: `group-${group}`,
         title: words.reviewPage.groups[group],
+        intro: words.reviewPage.intros[group],
         first,
         points: own.map(({ text, places }) => ({
           number: next++,

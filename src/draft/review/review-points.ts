@@ -3,7 +3,7 @@ import type { Duty } from '../../duties/duty.ts';
 import type { Diagnostic } from '../../report/diagnostic.ts';
 import type { Words } from '../../words/words.ts';
 import type { ClassifiedProduct } from '../classified-product.ts';
-import type { DraftSheet } from '../draft-sheet.ts';
+import type { ReviewedSheet } from '../draft-sheet.ts';
 import { classificationPoints, purposePoints } from './classification-points.ts';
 import { inPart, type ReviewPoint, worstFirst } from './point.ts';
 import { sheetPoints } from './sheet-points.ts';
@@ -11,7 +11,7 @@ import { sheetPoints } from './sheet-points.ts';
 /** What a packet came to, as far as a reviewer asks. */
 export interface Reviewed {
   readonly product: ClassifiedProduct;
-  readonly sheets: readonly DraftSheet[];
+  readonly sheets: readonly ReviewedSheet[];
   readonly duties: readonly Duty[];
   /** Labels and sheets that could not be made. */
   readonly missing: readonly { readonly name: string; readonly reason: string }[];
@@ -75,7 +75,7 @@ function found({ diagnostics, missing }: Reviewed, { reviewPage }: Words): reado
  */
 export function pointLines(
   points: readonly ReviewPoint[],
-  sheets: readonly DraftSheet[],
+  sheets: readonly ReviewedSheet[],
   words: Words,
 ): readonly string[] {
   const items = (group: ReviewPoint['group'], mandatory: boolean): readonly string[] => {

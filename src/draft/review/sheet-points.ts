@@ -1,10 +1,10 @@
 import { openNumbers, sheetQuestions, sheetSections, transportQuestions } from '../../document/sheet.ts';
 import type { Listed, LookUp } from '../../reference/lists/look-up.ts';
 import type { Words } from '../../words/words.ts';
-import type { DraftSheet } from '../draft-sheet.ts';
+import type { ReviewedSheet } from '../draft-sheet.ts';
 import { inSection, type PointPlace, type ReviewPoint } from './point.ts';
 
-type Drafted = Pick<DraftSheet, 'input' | 'review'>;
+type Drafted = Pick<ReviewedSheet, 'input' | 'review'>;
 
 /** What a reviewer must look at in a data sheet: items that nobody has searched for, limits and lists to judge, the rest. */
 export function sheetPoints(sheet: Drafted, words: Words): readonly ReviewPoint[] {
@@ -24,7 +24,7 @@ function openItems({ input }: Drafted, { reviewPage }: Words): readonly ReviewPo
       const id = asks ?? `${section} ${key}`;
       const group = asked.get(id) ?? { key: asks, mandatory: false, headings: [], places: [] };
       group.mandatory ||= note === null;
-      group.headings.push(reviewPage.itemName(section, part ?? null, heading));
+      group.headings.push(reviewPage.itemName(part ?? null, heading));
       group.places.push({ kind: 'item', basis, section, key });
       asked.set(id, group);
     }
@@ -39,7 +39,7 @@ function openItems({ input }: Drafted, { reviewPage }: Words): readonly ReviewPo
     ...openNumbers(input).map(
       ({ section, heading }): ReviewPoint => ({
         group: 'open',
-        text: reviewPage.openItem([reviewPage.itemName(section, null, heading)], null),
+        text: reviewPage.openItem([heading], null),
         places: [inSection(basis, section)],
       }),
     ),

@@ -1,7 +1,7 @@
 import type { SheetItem, SheetSection } from '../../document/sheet/content.ts';
 import { sheetSections } from '../../document/sheet.ts';
 import type { Words } from '../../words/words.ts';
-import type { DraftSheet } from '../draft-sheet.ts';
+import type { ReviewedSheet } from '../draft-sheet.ts';
 import { anchorOf } from './anchors.ts';
 
 /** An item of the sheet with its state and what is known of it. */
@@ -26,7 +26,7 @@ export interface SectionRows {
 }
 
 /** The sections of a sheet, each item filled, searched in vain or open. */
-export const sectionRows = ({ input }: Pick<DraftSheet, 'input'>, words: Words): readonly SectionRows[] =>
+export const sectionRows = ({ input }: Pick<ReviewedSheet, 'input'>, words: Words): readonly SectionRows[] =>
   sheetSections(input).map(section => {
     const basis = input.classification.basis.id;
     const items = section.items.map(item => itemRow(section, item, { input }, words));
@@ -44,7 +44,7 @@ export const sectionRows = ({ input }: Pick<DraftSheet, 'input'>, words: Words):
 function itemRow(
   { number }: SheetSection,
   item: SheetItem,
-  { input }: Pick<DraftSheet, 'input'>,
+  { input }: Pick<ReviewedSheet, 'input'>,
   { reviewPage }: Words,
 ): ItemRow {
   const { key, state, asks, heading, part, source } = item;
@@ -56,7 +56,7 @@ function itemRow(
   };
   return {
     id: anchorOf({ kind: 'item', basis: input.classification.basis.id, section: number, key }),
-    name: part ? `${part}: ${heading}` : heading,
+    name: reviewPage.itemName(part ?? null, heading),
     state,
     stateName: reviewPage.states[state] ?? state,
     from: from[state],

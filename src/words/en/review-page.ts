@@ -15,6 +15,9 @@ const sources: Readonly<Record<string, string>> = {
   none: 'from nothing',
 };
 
+const searched =
+  'Give each key in the record, or `{searched: by whom and where}` under it where nothing was found.';
+
 /** English of the reviewer's page. */
 export const reviewPage: ReviewPageWords = {
   groups: {
@@ -27,6 +30,16 @@ export const reviewPage: ReviewPageWords = {
     'open-optional': 'Not yet searched, sections that are not mandatory',
     note: 'Notes',
   },
+  intros: {
+    blocked: null,
+    classification: null,
+    facts: null,
+    open: searched,
+    duty: null,
+    judgement: null,
+    'open-optional': searched,
+    note: null,
+  },
   states: { filled: 'filled', searched: 'searched, nothing found', open: 'open' },
   sources,
   parts: {
@@ -36,9 +49,11 @@ export const reviewPage: ReviewPageWords = {
     files: 'files',
   },
   section: (number, sheet) => `section ${number}${sheet ? ` of ${sheet}` : ''}`,
-  itemName: (section, part, heading) =>
-    part === null ? `${section} ${heading}` : `${section} ${part}: ${heading}`,
-  openItem: (items, key) => `${items.join('; ')}: ${reviewPage.answeredBy(key)}`,
+  itemName: (part, heading) => (part === null ? heading : `${part}: ${heading}`),
+  openItem: (items, key) =>
+    key === null
+      ? `${items.join('; ')}: ${reviewPage.answeredBy(key)}`
+      : `${items.join('; ')}: \`${keyOf(key)}\``,
   answeredBy: key =>
     key === null
       ? 'no key of its own; formula, properties, evidence and tables fill it'
