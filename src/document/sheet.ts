@@ -93,7 +93,8 @@ export function sheetDocument(input: SheetInput, template: Template): SheetModel
   });
   return {
     root,
-    title: `${frame.kind}: ${record.name}`,
+    // A copy that was saved under any name says of which product and revision it is.
+    title: [`${frame.kind}: ${record.name}`, ...standing.slice(0, -1)].join(', '),
     subject: fill(draft ? frame.draftSubject : frame.subject, { kind: frame.kind, copy: frame.copy }),
     language: root.attributes.lang ?? language,
     date: `${day}T00:00:00Z`,

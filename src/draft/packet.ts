@@ -128,7 +128,10 @@ export async function makePacket(
   const found = [...new Map(diagnostics.map(each => [JSON.stringify(each), each])).values()];
   const made = sheets.flatMap(({ name, sheet }) => (sheet.ok ? [{ name, sheet: sheet.value }] : []));
   const drafts = made.map(({ sheet }) => sheet);
-  const points = reviewPoints({ product, sheets: drafts, duties, missing, diagnostics: found }, words);
+  const points = reviewPoints(
+    { product, sheets: drafts, labels, duties, missing, diagnostics: found },
+    words,
+  );
   const lines = pointLines(points, drafts, words);
   files.unshift({
     name: REVIEW_PAGE,

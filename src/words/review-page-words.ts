@@ -16,7 +16,7 @@ export const pointGroups = [
 export type PointGroup = (typeof pointGroups)[number];
 
 /** Parts of the reviewer's page beside the sections of the sheet. */
-export type PointPart = 'labels' | 'readings' | 'duties' | 'files';
+export type PointPart = 'labels' | 'readings' | 'duties';
 
 /** What the reviewer's page says. */
 export interface ReviewPageWords {

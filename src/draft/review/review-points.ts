@@ -5,6 +5,7 @@ import type { Words } from '../../words/words.ts';
 import type { ClassifiedProduct } from '../classified-product.ts';
 import type { ReviewedSheet } from '../draft-sheet.ts';
 import { classificationPoints, purposePoints } from './classification-points.ts';
+import type { PacketLabel } from './labels.ts';
 import { inPart, type ReviewPoint, worstFirst } from './point.ts';
 import { sheetPoints } from './sheet-points.ts';
 
@@ -13,6 +14,7 @@ export interface Reviewed {
   readonly product: ClassifiedProduct;
   readonly sheets: readonly ReviewedSheet[];
   readonly duties: readonly Duty[];
+  readonly labels: readonly PacketLabel[];
   /** Labels and sheets that could not be made. */
   readonly missing: readonly { readonly name: string; readonly reason: string }[];
   readonly diagnostics: readonly Diagnostic[];
@@ -20,7 +22,7 @@ export interface Reviewed {
 
 /** Everything that a reviewer must look at before anything leaves, worst first. */
 export function reviewPoints(reviewed: Reviewed, words: Words): readonly ReviewPoint[] {
-  const { product, sheets, duties, missing } = reviewed;
+  const { product, sheets, duties, missing, labels } = reviewed;
   const { reviewPage } = words;
   const under = sheets.map(({ input: { record, classification, elements } }) => ({
     record,
@@ -34,7 +36,7 @@ export function reviewPoints(reviewed: Reviewed, words: Words): readonly ReviewP
       ({ name, reason }): ReviewPoint => ({
         group: 'blocked',
         text: reviewPage.notMade(name, reason),
-        places: [inPart('labels')],
+        places: labels.some(label => label.name === name) ? [inPart('labels')] : [],
       }),
     ),
     ...judged.flatMap(each => classificationPoints(each, words)),
@@ -57,14 +59,15 @@ export function reviewPoints(reviewed: Reviewed, words: Words): readonly ReviewP
 }
 
 /** Findings of labels and sheets; the errors that are the reason of what is missing stand there already. */
-function found({ diagnostics, missing }: Reviewed, { reviewPage }: Words): readonly ReviewPoint[] {
+function found({ diagnostics, missing, labels }: Reviewed, { reviewPage }: Words): readonly ReviewPoint[] {
+  const ofLabels = new Set(labels.flatMap(({ draft }) => draft.diagnostics.map(({ message }) => message)));
   const reasons = new Set(missing.map(({ reason }) => reason));
   return diagnostics
     .filter(({ severity, message }) => severity !== 'error' || !reasons.has(message))
     .map(({ severity, message, hint }) => ({
       group: severity === 'error' ? 'blocked' : severity === 'warning' ? 'facts' : 'note',
       text: reviewPage.finding(message, hint ?? null),
-      places: [inPart('labels')],
+      places: ofLabels.has(message) ? [inPart('labels')] : [],
       finding: true,
     }));
 }

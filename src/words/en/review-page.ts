@@ -46,7 +46,6 @@ export const reviewPage: ReviewPageWords = {
     labels: 'labels',
     readings: 'readings of the law',
     duties: 'duties around the label',
-    files: 'files',
   },
   section: (number, sheet) => `section ${number}${sheet ? ` of ${sheet}` : ''}`,
   itemName: (part, heading) => (part === null ? heading : `${part}: ${heading}`),
