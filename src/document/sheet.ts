@@ -7,6 +7,7 @@ import { sheetSections } from './sheet/sections.ts';
 import type { Template } from './template.ts';
 
 export { claimFindings } from './sheet/claims.ts';
+export { isGhsSheet } from './sheet/ghs/sections.ts';
 export { sheetHtml } from './sheet/html.ts';
 export type { SheetInput, SheetSolution } from './sheet/input.ts';
 export { sheetJson } from './sheet/json.ts';

@@ -48,6 +48,7 @@ describe('every document of a packet', () => {
       'classification.json': 'review',
       'headroom-1310-73-2.svg': 'review',
       'index.html': 'review',
+      'review.html': 'review',
       'label-bottle-946.pdf': 'distribution',
       'sds.html': 'distribution',
       'sds.json': 'distribution',

@@ -121,13 +121,12 @@ function linksOf(
   several: boolean,
   { reviewPage: told }: Words,
 ): readonly { readonly to: string; readonly name: string }[] {
-  const sheetOf = (basis: string): string | null =>
-    sheets.find(({ sheet }) => sheet.input.classification.basis.id === basis)?.name ?? null;
+  const files = new Map(sheets.map(({ name, sheet }) => [sheet.input.classification.basis.id, name]));
   return places.flatMap(place => {
     if (place.kind === 'part') return [{ to: anchorOf(place), name: told.parts[place.part] }];
-    const sheet = sheetOf(place.basis);
+    const sheet = files.get(place.basis);
     // A basis without a sheet, as where it alone could not be made, has no sections to lead to.
-    return sheet === null
+    return sheet === undefined
       ? []
       : [{ to: anchorOf(place), name: told.section(place.section, several ? sheet : null) }];
   });

@@ -1,4 +1,10 @@
-import { openNumbers, sheetQuestions, sheetSections, transportQuestions } from '../../document/sheet.ts';
+import {
+  isGhsSheet,
+  openNumbers,
+  sheetQuestions,
+  sheetSections,
+  transportQuestions,
+} from '../../document/sheet.ts';
 import type { Listed, LookUp } from '../../reference/lists/look-up.ts';
 import type { Words } from '../../words/words.ts';
 import type { ReviewedSheet } from '../draft-sheet.ts';
@@ -51,7 +57,7 @@ function lookUps({ input }: Drafted, { reviewPage, sheet }: Words): readonly Rev
   const { classification, exposure, record } = input;
   const basis = classification.basis.id;
   // Limits and lists of the United States stand on its sheet alone.
-  if (basis !== 'us-hcs') return [];
+  if (isGhsSheet(input)) return [];
   const possible = <R extends Listed>(name: string, list: 'limit' | 'carcinogen', { found }: LookUp<R>) =>
     found
       .filter(({ membership, by }) => membership === 'possible' && by !== 'otherwise')
