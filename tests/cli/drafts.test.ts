@@ -78,6 +78,7 @@ describe.each(products)('the packet of $file', ({ file, code, pack, gtin, die })
   it('holds every part, and the index names each', () => {
     expect(names.filter(name => !name.startsWith('label-'))).toEqual([
       'classification.json',
+      'duties.json',
       'index.html',
       'manifest.json',
       'review.html',
@@ -230,6 +231,7 @@ describe('packet', () => {
     expect(out.trimEnd().split('\n').sort()).toEqual(made.map(name => join(folder, 'made', name)));
     expect(made).toEqual([
       'classification.json',
+      'duties.json',
       'index.html',
       'manifest.json',
       'review.html',

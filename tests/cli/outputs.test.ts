@@ -47,6 +47,7 @@ describe('every document of a packet', () => {
     const kinds: Record<string, string> = {
       'classification.json': 'review',
       'headroom-1310-73-2.svg': 'review',
+      'duties.json': 'review',
       'index.html': 'review',
       'review.html': 'review',
       'label-bottle-946.pdf': 'distribution',
