@@ -7,7 +7,7 @@ import { build } from 'esbuild';
 import { pruneDeclarations } from './declarations.mjs';
 import { definedEdition } from './edition.mjs';
 import { packagesIn, writeNotices } from './notices.mjs';
-import { jsonAsText, namedEncoders, withoutUnused } from './plugins.mjs';
+import { namedEncoders, tablesAsText, withoutUnused } from './plugins.mjs';
 import { pack, packTables } from './tables.mjs';
 
 // Locks come as CommonJS, which asks for modules of Node.js by require.
@@ -32,7 +32,7 @@ const options = {
     // Templates come as text: Handlebars needs no loader of files.
     handlebars: './node_modules/handlebars/dist/cjs/handlebars.js',
   },
-  plugins: [jsonAsText, namedEncoders, withoutUnused],
+  plugins: [namedEncoders, withoutUnused],
   // Draws PNG where it is installed.
   external: ['@napi-rs/canvas'],
   minify: true,
@@ -53,11 +53,13 @@ for (const folder of ['out/dist', 'out/tools']) rmSync(folder, { recursive: true
 // Entries and chunks are all one folder deep, so that fonts are at the same place from each.
 const { metafile } = await build({
   ...options,
+  plugins: [tablesAsText('out/dist/hazard-data'), ...options.plugins],
   outdir: 'out/dist',
   entryPoints: { 'library/index': 'src/index.ts', 'cli/main': 'src/cli/main.ts' },
 });
 await build({
   ...options,
+  plugins: [tablesAsText(null), ...options.plugins],
   outdir: 'out/tools',
   entryPoints: ['cli/demo', 'bench/main', 'generate/main'].map(name => `src/${name}.ts`),
 });

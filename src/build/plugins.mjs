@@ -1,6 +1,7 @@
 // What esbuild does to sources on their way into the bundle.
 import { readdirSync, readFileSync } from 'node:fs';
-import { basename } from 'node:path';
+import { basename, join, relative } from 'node:path';
+import { packText } from './tables.mjs';
 
 /** What figures and rows of an allocation table rest on is for readers of the data; no rule reads it. */
 const leftOut = {
@@ -18,16 +19,33 @@ const compact = (path, text) => {
   return JSON.stringify(content);
 };
 
-/** Tables start faster as text for JSON.parse than as object literals. */
-export const jsonAsText = {
-  name: 'json-as-text',
+/** Below this size, in characters, a table is as small inside the code as beside it. */
+const LEAST = 4000;
+
+/**
+ * Tables as text for JSON.parse, which starts faster than object literals; large ones packed beside the bundle, to a
+ * sixth of their size.
+ * @param beside folder of packed tables, one folder above each chunk; none where all stay inside
+ */
+export const tablesAsText = beside => ({
+  name: 'tables-as-text',
   setup({ onLoad }) {
-    onLoad({ filter: /hazard-data[\\/].*\.json$/ }, ({ path }) => ({
-      contents: `export default JSON.parse(${JSON.stringify(compact(path, readFileSync(path, 'utf8')))});`,
-      loader: 'js',
-    }));
+    onLoad({ filter: /hazard-data[\\/].*\.json$/ }, ({ path }) => {
+      const text = compact(path, readFileSync(path, 'utf8'));
+      if (!beside || text.length < LEAST)
+        return { contents: `export default JSON.parse(${JSON.stringify(text)});`, loader: 'js' };
+      const packed = `${relative('hazard-data', path)}.br`;
+      packText(text, join(beside, packed));
+      const place = JSON.stringify(`../hazard-data/${packed.replaceAll('\\', '/')}`);
+      return {
+        contents: `import { readFileSync } from 'node:fs';
+          import { brotliDecompressSync } from 'node:zlib';
+          export default JSON.parse(brotliDecompressSync(readFileSync(new URL(${place}, import.meta.url))).toString());`,
+        loader: 'js',
+      };
+    });
   },
-};
+});
 
 /** Encoders that the data of bar codes name. */
 const encoders = readdirSync('src/barcode')

@@ -9,17 +9,20 @@ export function packTables(from, to) {
     const path = join(parentPath, name);
     if (!name.endsWith('.tsv') || path.startsWith(join(from, 'sources'))) continue;
     const packed = join(to, `${relative(from, path)}.br`);
-    mkdirSync(dirname(packed), { recursive: true });
     pack(path, packed);
   }
 }
 
 /** Packs a file with brotli. */
-export function pack(from, to) {
-  const bytes = readFileSync(from);
+export const pack = (from, to) => packText(readFileSync(from), to);
+
+/** Packs text or bytes with brotli. */
+export function packText(text, to) {
+  const bytes = Buffer.from(text);
   const params = {
     [constants.BROTLI_PARAM_LGWIN]: constants.BROTLI_MAX_WINDOW_BITS,
     [constants.BROTLI_PARAM_SIZE_HINT]: bytes.length,
   };
+  mkdirSync(dirname(to), { recursive: true });
   writeFileSync(to, brotliCompressSync(bytes, { params }));
 }

@@ -11,6 +11,7 @@ export type ElementName =
   | 'h2'
   | 'h3'
   | 'h4'
+  | 'h5'
   | 'p'
   | 'ul'
   | 'ol'

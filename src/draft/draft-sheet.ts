@@ -1,4 +1,4 @@
-import type { SheetInput, SheetSolution } from '../document/sheet.ts';
+import type { SheetInput } from '../document/sheet.ts';
 import {
   claimFindings,
   sheetDocument,
@@ -8,24 +8,21 @@ import {
   transportQuestions,
 } from '../document/sheet.ts';
 import { loadTemplate } from '../document/template.ts';
-import { readPackageFile, readTemplate } from '../environment/package-files.ts';
+import { readTemplate } from '../environment/package-files.ts';
 import type { Attachment } from '../layout/frame.ts';
 import { layoutSheet, type PaperName } from '../layout/sheet/layout-sheet.ts';
 import { writePdf } from '../pdf/write.ts';
 import { preflight } from '../preflight/preflight.ts';
 import { completeRecord } from '../record/complete.ts';
-import { openExposure } from '../reference/exposure/open-exposure.ts';
-import { openRegulatory } from '../reference/regulatory/open-regulatory.ts';
 import { type Diagnostic, fail, hasErrors, type Outcome, succeed } from '../report/diagnostic.ts';
 import type { FontLibrary } from '../text/glyph-run.ts';
 import { MissingGlyphError } from '../text/missing-glyph.ts';
 import { VERSION } from '../version.ts';
 import type { Words } from '../words/words.ts';
 import { type ClassifiedProduct, sheetElements } from './classified-product.ts';
-import { draftTransport } from './draft-transport.ts';
 import { copyMark } from './inputs-of.ts';
 import { openFindings } from './open-findings.ts';
-import { sheetFacts } from './sheet-facts.ts';
+import { sheetInput } from './sheet-input.ts';
 import { statementFindings } from './statement-findings.ts';
 import { useSolutions } from './use-solutions.ts';
 
@@ -69,33 +66,11 @@ export async function reviewedSheet(
   fonts: FontLibrary,
   words: Words,
 ): Promise<Outcome<ReviewedSheet>> {
-  const { record, formula, classification, reference } = product;
+  const { record, reference } = product;
   const elements = sheetElements(product);
   const complete = completeRecord(record);
   if (!complete.ok) return complete;
-  const input: SheetInput = {
-    record: complete.value,
-    formula,
-    classification,
-    elements,
-    words,
-    exposure: openExposure(
-      readPackageFile('hazard-data', 'exposure', 'osha-pel.tsv'),
-      readPackageFile('hazard-data', 'exposure', 'carcinogen-lists.tsv'),
-    ),
-    regulatory: openRegulatory(
-      readPackageFile('hazard-data', 'regulatory', 'cercla.tsv'),
-      readPackageFile('hazard-data', 'regulatory', 'epcra-313.tsv'),
-      readPackageFile('hazard-data', 'regulatory', 'prop65.tsv'),
-    ),
-    transport: sheetTransport(product),
-    solutions: sheetSolutions(product),
-    thresholds: reference.basis,
-    ...sheetFacts(product),
-    date: `${date}T00:00:00Z`,
-    revision: record.revision,
-    draft: true,
-  };
+  const input = await sheetInput({ ...product, record: complete.value }, `${date}T00:00:00Z`, words);
   const claims = claimFindings(input);
   if (hasErrors(claims)) return fail(...claims);
   const template = await loadTemplate(readTemplate, 'sheets/sheet.hbs');
@@ -129,30 +104,10 @@ export async function reviewedSheet(
   ]);
 }
 
-/** How each pack is carried; without a pack, the product. */
-export const sheetTransport = (product: ClassifiedProduct): SheetInput['transport'] =>
-  product.record.packs.length > 0
-    ? product.record.packs.map(pack => ({
-        pack: pack.contents.written,
-        answer: draftTransport(product, pack),
-      }))
-    : [{ pack: null, answer: draftTransport(product, null) }];
-
-/** What the user holds after dilution. */
-export const sheetSolutions = (product: ClassifiedProduct): readonly SheetSolution[] =>
-  useSolutions(product, product.reference).solutions.map(({ packs, dilution, solution }) => ({
-    packs,
-    ratio: dilution.written,
-    with: dilution.with,
-    use: dilution.use,
-    classification: solution.classification,
-    elements: sheetElements(solution),
-  }));
-
 /** What the sheet leaves open, in words: mandatory sections first. */
 function questions(input: SheetInput): readonly string[] {
   const { review } = input.words;
-  const { open, belowCutOff } = sheetQuestions(input);
+  const { open, belowCutOff, symptomsOpen, unconfirmed } = sheetQuestions(input);
   const lines = [true, false].flatMap(mandatory => {
     const items = open.filter(item => item.mandatory === mandatory);
     return items.length > 0 ? [review.unsearched(items, mandatory)] : [];
@@ -160,6 +115,8 @@ function questions(input: SheetInput): readonly string[] {
   return [
     ...lines,
     ...(belowCutOff.length > 0 ? [review.belowCutOff(belowCutOff)] : []),
+    ...(symptomsOpen ? [review.symptomsOpen] : []),
+    ...(unconfirmed.length > 0 ? [review.unconfirmed(unconfirmed)] : []),
     ...transportQuestions(input),
   ];
 }

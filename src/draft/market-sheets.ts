@@ -1,10 +1,11 @@
+import { marketBases, sheetForm } from '../document/sheet/form.ts';
 import type { CopyKind } from '../provenance/copy-mark.ts';
 import type { BasisId } from '../reference/basis.ts';
 import { type Diagnostic, hasErrors, type Outcome } from '../report/diagnostic.ts';
 import type { FontLibrary } from '../text/glyph-run.ts';
 import type { Words } from '../words/words.ts';
 import { type ClassifiedProduct, classifyProduct } from './classified-product.ts';
-import { type DraftSheet, type ReviewedSheet, reviewedSheet, type SheetOptions } from './draft-sheet.ts';
+import { type DraftSheet, type ReviewedSheet, reviewedSheet } from './draft-sheet.ts';
 import { evidenceFindings } from './evidence-findings.ts';
 import { openReference } from './open-reference.ts';
 
@@ -16,16 +17,9 @@ export interface SheetFile {
   readonly bytes: Uint8Array | string;
 }
 
-const STEMS: Readonly<Record<BasisId, string>> = { 'us-hcs': 'sds', 'eu-clp': 'sds-eu', 'un-ghs': 'sds-un' };
-const WHOSE: Readonly<Record<BasisId, string>> = {
-  'us-hcs': 'safety data sheet',
-  'eu-clp': 'safety data sheet for the European Union',
-  'un-ghs': 'safety data sheet to the GHS',
-};
-
 /** The three forms of a data sheet under the names that they have in an output folder. */
 export function sheetFiles({ pdf, html, json }: DraftSheet, basis: BasisId): readonly SheetFile[] {
-  const [stem, what] = [STEMS[basis], WHOSE[basis]];
+  const { file: stem, title: what } = sheetForm(basis);
   return [
     { name: `${stem}.pdf`, what: `${what}, 16 sections`, kind: 'distribution', bytes: pdf },
     { name: `${stem}.html`, what: `${what} as a web page`, kind: 'distribution', bytes: html },
@@ -53,18 +47,15 @@ export async function marketSheets(
   words: Words,
 ): Promise<readonly MarketSheet[]> {
   const markets = product.record.soldTo?.markets ?? ['us'];
-  const due: readonly (readonly [BasisId, SheetOptions['paper']])[] = [
-    ...(markets.includes('us') ? [['us-hcs', 'letter'] as const] : []),
-    ...(markets.includes('eu') ? [['eu-clp', 'a4'] as const] : []),
-  ];
   const sheets: MarketSheet[] = [];
-  for (const [basis, paper] of due) {
+  for (const basis of marketBases(markets)) {
+    const { file, paper } = sheetForm(basis);
     const under =
-      basis === 'us-hcs'
+      basis === product.reference.basis.id
         ? { ok: true as const, value: product, diagnostics: [] }
         : await classifiedUnder(product, basis, date);
     const sheet = under.ok ? await reviewedSheet(under.value, { date, paper }, fonts, words) : under;
-    sheets.push({ basis, name: `${STEMS[basis]}.pdf`, sheet });
+    sheets.push({ basis, name: `${file}.pdf`, sheet });
   }
   return sheets;
 }

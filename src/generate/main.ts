@@ -15,6 +15,7 @@ import { generatePublicTypes } from './public-types.ts';
 import { readingsTable } from './readings.ts';
 import { generateRecordSchema } from './record-schema.ts';
 import { generateRegulatory } from './regulatory.ts';
+import { generateSheetSchema } from './sheet-schema.ts';
 
 // Written by hand or compiled: a file that holds anything else than its schema says is refused.
 function checkData(): void {
@@ -31,6 +32,7 @@ checkData();
 
 // Everything that is made from something else in the tree; tests check that each file is current.
 generateRecordSchema(packageRoot());
+generateSheetSchema(packageRoot());
 await generateCommandList(packageRoot());
 generatePublicTypes(packageRoot());
 generateHarmonised(packagePath('hazard-data'));

@@ -25,6 +25,7 @@ export interface Tag {
     | 'H2'
     | 'H3'
     | 'H4'
+    | 'H5'
     | 'P'
     | 'L'
     | 'LI'
@@ -44,6 +45,8 @@ export interface Tag {
   readonly lang?: string;
   readonly scope?: 'Row' | 'Column' | 'Both';
   readonly colSpan?: number;
+  /** How the labels of a list count; `Disc` for a bullet (ISO 32000-1 Table 347). */
+  readonly listNumbering?: 'Disc';
 }
 
 interface Placed {

@@ -30,6 +30,7 @@ const attributes = (context: PDFContext, tag: Tag, marks: readonly Mark[]): PDFO
       ...(tag.colSpan && { ColSpan: tag.colSpan }),
     });
   }
+  if (tag.listNumbering) return context.obj({ O: 'List', ListNumbering: tag.listNumbering });
   if (tag.type !== 'Figure' || marks.length === 0) return undefined;
   const corner = (index: 0 | 1 | 2 | 3, pick: (...values: number[]) => number) =>
     snapped(pick(...marks.map(({ box }) => box[index])));

@@ -10,6 +10,9 @@ export const basisIds: readonly BasisId[] = ['us-hcs', 'eu-clp', 'un-ghs'];
 /** The basis where none is named, and of the documents that follow US law. */
 export const usual: BasisId = 'us-hcs';
 
+/** The basis by which a sheet tells of the aquatic environment where its own has no such classes. */
+export const environmentalBasis: BasisId = 'un-ghs';
+
 const files: Readonly<Record<BasisId, () => Promise<{ default: unknown }>>> = {
   'us-hcs': () => import('../../hazard-data/us-hcs/thresholds.json', { with: { type: 'json' } }),
   'eu-clp': () => import('../../hazard-data/eu-clp/thresholds.json', { with: { type: 'json' } }),

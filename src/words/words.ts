@@ -98,11 +98,15 @@ export interface ReviewWords {
   leftOff(what: string, why: string): string;
   /** Subheadings of the sheet that nobody has searched for yet. */
   unsearched(
-    items: readonly { readonly section: number; readonly heading: string }[],
+    items: readonly { readonly section: number; readonly headings: readonly string[] }[],
     mandatory: boolean,
   ): string;
   /** Ingredients that section 3 does not list. */
   belowCutOff(names: readonly string[]): string;
+  /** No symptoms of acute toxicity beyond those of the class. */
+  readonly symptomsOpen: string;
+  /** Facts from memory about ingredients. */
+  unconfirmed(names: readonly string[]): string;
 }
 
 /** Label elements: what is left off, lacks words, stands on an open condition, or is combined here. */

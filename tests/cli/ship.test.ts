@@ -25,6 +25,7 @@ const keys = [
   'packingGroup',
   'marinePollutant',
   'limitedQuantity',
+  'hazardousSubstances',
   'because',
   'missing',
   'alternatives',

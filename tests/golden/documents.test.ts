@@ -3,17 +3,15 @@ import { afterAll, beforeAll, describe, it } from 'vitest';
 import { labelDocument } from '../../src/document/label.ts';
 import { sheetDocument } from '../../src/document/sheet.ts';
 import { loadTemplate } from '../../src/document/template.ts';
-import { draftSheet, sheetTransport } from '../../src/draft/draft-sheet.ts';
+import { draftSheet } from '../../src/draft/draft-sheet.ts';
 import { makePacket } from '../../src/draft/packet.ts';
 import { purposeOf } from '../../src/draft/purposes/purposes.ts';
-import { sheetFacts } from '../../src/draft/sheet-facts.ts';
-import { readPackageFile, readTemplate } from '../../src/environment/package-files.ts';
+import { sheetInput } from '../../src/draft/sheet-input.ts';
+import { readTemplate } from '../../src/environment/package-files.ts';
 import { layoutLabel } from '../../src/layout/label/layout-label.ts';
 import { layoutSheet } from '../../src/layout/sheet/layout-sheet.ts';
 import { loadPressProfile } from '../../src/layout/stock.ts';
 import { completeRecord } from '../../src/record/complete.ts';
-import { openExposure } from '../../src/reference/exposure/open-exposure.ts';
-import { openRegulatory } from '../../src/reference/regulatory/open-regulatory.ts';
 import { renderText } from '../../src/report/render.ts';
 import { loadFonts } from '../../src/text/font-library.ts';
 import type { FontLibrary } from '../../src/text/glyph-run.ts';
@@ -77,26 +75,7 @@ describe.each(demos)('%s', path => {
   it('sheet on its pages', async () => {
     const product = await classified(path, 'us-hcs');
     const model = sheetDocument(
-      {
-        ...product,
-        record: must(completeRecord(product.record)),
-        words: en,
-        exposure: openExposure(
-          readPackageFile('hazard-data', 'exposure', 'osha-pel.tsv'),
-          readPackageFile('hazard-data', 'exposure', 'carcinogen-lists.tsv'),
-        ),
-        regulatory: openRegulatory(
-          readPackageFile('hazard-data', 'regulatory', 'cercla.tsv'),
-          readPackageFile('hazard-data', 'regulatory', 'epcra-313.tsv'),
-          readPackageFile('hazard-data', 'regulatory', 'prop65.tsv'),
-        ),
-        transport: sheetTransport(product),
-        thresholds: product.reference.basis,
-        ...sheetFacts(product),
-        date,
-        revision: product.record.revision,
-        draft: true,
-      },
+      await sheetInput({ ...product, record: must(completeRecord(product.record)) }, date, en),
       await loadTemplate(readTemplate, 'sheets/sheet.hbs'),
     );
     const pages = (['letter', 'a4'] as const).flatMap(paper =>

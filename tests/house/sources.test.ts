@@ -51,6 +51,7 @@ describe('source files', () => {
       'classify/constant.ts': 'of its argument',
       'classify/ingredient-data.ts': 'of its argument',
       'classify/ingredient.ts': 'of its argument',
+      'document/sheet/look-ups.ts': 'of its argument',
       'layout/label/flow.ts': 'of its argument',
       'layout/label/measured.ts': 'of its argument',
       'pdf/font.ts': 'of its argument',

@@ -23,6 +23,7 @@ describe('medical response', () => {
       {
         code: 'P301+P305+P310',
         combinedUnder: '29 CFR 1910.1200 App. C, C.2.4.10(b)',
+        lead: 'If swallowed or in eyes:',
         group: 'response',
         text: 'If swallowed or in eyes: Immediately call a poison center or doctor.',
       },

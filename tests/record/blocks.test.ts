@@ -105,12 +105,23 @@ describe('blocks of the record', () => {
       const [line] = recordOf({ formula: [{ name: 'x', percent: 100, 'trade-secret': claim }] }).formula;
       return line?.kind === 'substance' ? line.tradeSecret : null;
     };
-    expect(claimed('percent')).toEqual({ identity: false, percent: true, shownAs: null });
-    expect(claimed(['identity', 'percent'])).toEqual({ identity: true, percent: true, shownAs: null });
+    expect(claimed('percent')).toEqual({
+      identity: false,
+      percent: true,
+      shownAs: null,
+      alternativeName: null,
+    });
+    expect(claimed(['identity', 'percent'])).toEqual({
+      identity: true,
+      percent: true,
+      shownAs: null,
+      alternativeName: null,
+    });
     expect(claimed({ claim: ['identity'], 'shown-as': 'an alcohol' })).toEqual({
       identity: true,
       percent: false,
       shownAs: 'an alcohol',
+      alternativeName: null,
     });
     expect(refused({ formula: [{ name: 'x', percent: 100, 'trade-secret': 'all' }] })).toHaveLength(1);
   });

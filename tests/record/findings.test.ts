@@ -21,7 +21,7 @@ describe('every slip is told with its place and its fix', () => {
       'unknown key far from all',
       'copy:',
       'warranty: none\ncopy:',
-      /^49:1 unknown-key: .* -> known here: name, code, use/,
+      /^49:1 unknown-key: .* -> known here: name, code, ufi, use/,
     ],
     ['key in the wrong case', '  pH: 12.6', '  ph: 12.6', /^10:3 unknown-key: .* -> did you mean `pH`/],
     ['key of a line', '    unknown: [', '    unknwn: [', /^32:5 unknown-key: .* -> did you mean `unknown`/],

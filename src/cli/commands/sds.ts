@@ -1,8 +1,9 @@
+import { sheetForm } from '../../document/sheet/form.ts';
 import { draftSheet } from '../../draft/draft-sheet.ts';
 import { copyMark } from '../../draft/inputs-of.ts';
 import { sheetFiles } from '../../draft/market-sheets.ts';
 import type { PaperName } from '../../layout/sheet/layout-sheet.ts';
-import { type BasisId, usual } from '../../reference/basis.ts';
+import { type BasisId, basisIds, usual } from '../../reference/basis.ts';
 import { loadFonts } from '../../text/font-library.ts';
 import { en } from '../../words/en/index.ts';
 import { parseArguments } from '../arguments.ts';
@@ -13,9 +14,6 @@ import { exit, type Io } from '../io.ts';
 import { allow, asOf, basis, json, out, record, replace } from '../options.ts';
 import { report } from '../report.ts';
 
-/** Bases under which there is a data sheet. */
-const sheetBases: readonly BasisId[] = ['us-hcs', 'eu-clp', 'un-ghs'];
-
 /** The command as data. */
 export const command: Command = {
   name: 'sds',
@@ -23,7 +21,7 @@ export const command: Command = {
   place: 60,
   argument: record,
   options: {
-    basis: basis(sheetBases),
+    basis: basis(basisIds),
     paper: {
       kind: ['letter', 'a4'],
       does: 'size of the pages; where it is left out letter, for eu-clp and un-ghs A4',
@@ -49,7 +47,7 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
   const [path, folder] = [parsed.positional[0]!, parsed.text('out')];
   const product = await openClassified(path, by, date, io, folder);
   if (!product) return exit.badInput;
-  const paper = (parsed.text('paper') ?? (by === 'us-hcs' ? 'letter' : 'a4')) as PaperName;
+  const paper = (parsed.text('paper') ?? sheetForm(by).paper) as PaperName;
   const sheet = await draftSheet(product, { date, paper }, await loadFonts(), en);
   report(sheet.diagnostics, io);
   if (!sheet.ok) {

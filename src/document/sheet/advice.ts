@@ -1,7 +1,9 @@
 import groups from '../../../hazard-data/reactivity/groups.json' with { type: 'json' };
 import data from '../../../hazard-data/sheet/advice.json' with { type: 'json' };
 import type { Words } from '../../words/words.ts';
+import { ingredients } from './disclosure.ts';
 import { fill } from './fill.ts';
+import { sheetForm } from './form.ts';
 import { classesOf } from './hazards.ts';
 import type { SheetInput } from './input.ts';
 import { secretsOf } from './secrets.ts';
@@ -17,6 +19,10 @@ interface Condition {
   readonly form?: readonly string[];
   readonly group?: string;
   readonly cas?: readonly string[];
+  readonly supplemental?: string;
+  readonly hazard?: string;
+  readonly water?: string;
+  readonly fate?: string;
   readonly phUpTo?: number;
   readonly phFrom?: number;
 }
@@ -64,7 +70,9 @@ export function adviceFor(
 
 /** Sentences of advice; under another basis than 29 CFR 1910.1200 without its paragraphs. */
 const adviceOf = ({ classification, words: { sheet } }: SheetInput): Words['sheet']['advice'] =>
-  classification.basis.id === 'us-hcs' ? sheet.advice : { ...sheet.advice, ...sheet.ghs.advice };
+  sheetForm(classification.basis.id).outline === 'appendix-d'
+    ? sheet.advice
+    : { ...sheet.advice, ...sheet.ghs.advice };
 
 /** The same as text. */
 export function adviceTexts(
@@ -93,7 +101,7 @@ function holds(input: SheetInput, condition: Condition): readonly number[] | nul
       .flatMap(({ class: name }) => classesOf(name)),
   );
   const undecided = (names: readonly string[]) => names.some(name => open.has(name));
-  const { classes, noneOf, form, group, cas, phUpTo, phFrom } = condition;
+  const { classes, noneOf, form, group, cas: numbers, phUpTo, phFrom } = condition;
   const fits =
     (!classes || classified(classes)) &&
     (!noneOf || (!classified(noneOf) && !undecided(noneOf))) &&
@@ -103,8 +111,17 @@ function holds(input: SheetInput, condition: Condition): readonly number[] | nul
     (phUpTo === undefined || (pH !== undefined && pH <= phUpTo)) &&
     (phFrom === undefined || (pH !== undefined && pH >= phFrom));
   if (!fits) return null;
-  if (cas) return some(constituentsOf(input, each => each.cas !== null && cas.includes(each.cas)));
+  if (numbers) return some(constituentsOf(input, ({ cas }) => cas !== null && numbers.includes(cas)));
   if (group) return some(constituentsOf(input, isOfGroup(group)));
+  const told = (is: (each: Constituent) => boolean) => {
+    const disclosed = new Set(ingredients(input).flatMap(({ listed, index }) => (listed ? [index] : [])));
+    return some(constituentsOf(input, is).filter(at => disclosed.has(at)));
+  };
+  const { supplemental, hazard, water, fate } = condition;
+  if (supplemental) return told(({ data: own }) => own.supplemental.includes(supplemental));
+  if (hazard) return told(({ data: own }) => own.hazards.some(({ hazardClass }) => hazardClass === hazard));
+  if (water) return told(({ cas }) => input.properties.of(cas)?.water === water);
+  if (fate) return told(({ cas }) => input.properties.of(cas)?.fate === fate);
   return [];
 }
 

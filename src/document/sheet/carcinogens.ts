@@ -1,6 +1,7 @@
 import source from '../../../hazard-data/exposure/carcinogen-lists.source.json' with { type: 'json' };
 import type { ItemBody } from './content.ts';
 import type { SheetInput } from './input.ts';
+import { lookUps } from './look-ups.ts';
 import { secretsOf } from './secrets.ts';
 import { maskedListings } from './withheld-look-ups.ts';
 
@@ -13,12 +14,13 @@ export const listVersions = (): Readonly<Record<'ntp' | 'iarc' | 'osha', string>
 
 /** Listings of every ingredient, named in section 3 or not (Table D.1, 11 (f)). */
 export function carcinogens(input: SheetInput): ItemBody {
-  const { record, classification, exposure } = input;
+  const { constituents } = input.classification;
   const { carcinogens: words } = input.words.sheet;
   const secrets = secretsOf(input);
-  const sought = classification.constituents.flatMap(({ name, cas, water }, at) => {
-    if (water) return [];
-    const lookUp = exposure.carcinogens({ name, cas, form: record.form });
+  const found = lookUps(input).carcinogens;
+  const sought = constituents.flatMap((_, at) => {
+    const lookUp = found[at];
+    if (!lookUp) return [];
     const told = secrets.name(at);
     return [{ name: told, lookUp: secrets.identity.has(at) ? maskedListings(lookUp, told) : lookUp }];
   });

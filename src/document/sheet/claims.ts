@@ -2,6 +2,7 @@ import type { FormulaLine, ProductRecord, SubstanceLine } from '../../record/pro
 import type { Diagnostic } from '../../report/diagnostic.ts';
 import { percentText, prescribedRange } from './concentration.ts';
 import { figure } from './fill.ts';
+import { sheetForm } from './form.ts';
 import { forbiddenFindings, ghsClaims } from './ghs/claims.ts';
 import type { SheetInput } from './input.ts';
 import { secretsOf } from './secrets.ts';
@@ -50,19 +51,12 @@ function unknownFinding({ classification, record, formula }: SheetInput, at: num
     {
       code: 'trade-secret-told',
       severity: 'warning',
-      message: `the statement on unknown acute toxicity, due by ${unknownStatementDue(classification.basis.id)}, tells the percent of ${name}`,
+      message: `the statement on unknown acute toxicity, due by ${sheetForm(classification.basis.id).unknownAcuteToxicity}, tells the percent of ${name}`,
       hint: 'give its acute toxicity, or drop the claim of its percent',
       ...where(record, at, { classification, formula }),
     },
   ];
 }
-
-const unknownStatementDue = (basis: string): string =>
-  basis === 'us-hcs'
-    ? '29 CFR 1910.1200 App. D, Table D.1, 2(e)'
-    : basis === 'eu-clp'
-      ? 'CLP Annex I, 3.1.3.6.2.2'
-      : 'GHS 3.1.3.6.2.2';
 
 /** Texts of the sheet that name what is withheld; they are the maker's own, as the drafted ones use the other name. */
 function toldFindings(input: SheetInput, at: number): readonly Diagnostic[] {

@@ -1,9 +1,10 @@
 import { percentText, prescribedRange } from './concentration.ts';
-import { bodyOf, type ItemBody, nothing, type SectionBodies, said } from './content.ts';
+import { bodyOf, firstBody, type ItemBody, nothing, type SectionBodies, said } from './content.ts';
 import { type Ingredient, ingredients } from './disclosure.ts';
 import { figure, fill } from './fill.ts';
 import { hazardTitle, isOfStandard } from './hazards.ts';
 import type { SheetInput } from './input.ts';
+import { lookUps } from './look-ups.ts';
 import { rangeOrigins } from './range-origin.ts';
 import { type Secrets, secretsOf } from './secrets.ts';
 
@@ -20,10 +21,7 @@ export function composition(input: SheetInput): SectionBodies {
     secrets.name(ingredient.index),
     secrets.identity.has(ingredient.index) ? words.casWithheld : (ingredient.classified.cas ?? words.noCas),
     concentration(ingredient, secrets, words.to),
-    ingredient.hazards
-      .filter(({ hazardClass }) => isOfStandard(hazardClass))
-      .map(hazard => hazardTitle(hazard, input.words.sheet))
-      .join('; '),
+    classes(input, ingredient),
   ]);
   const table = bodyOf('product record', { table: { columns, rows } });
   return {
@@ -35,11 +33,27 @@ export function composition(input: SheetInput): SectionBodies {
         secrets,
       ),
     },
-    synonyms: ownOf(input, listed, ({ synonyms }) => synonyms.join(', ')),
-    impurities: ownOf(input, listed, ({ impurities }) => impurities),
+    synonyms: firstBody(
+      ownOf(input, listed, ({ synonyms }) => synonyms.join(', ')),
+      furtherNames(input, listed),
+    ),
+    impurities: ownOf(input, listed, ({ impurities }) => impurities) ?? nothing,
     concentrations: concentrations(input, listed, secrets),
     'trade-secret': claims(input, secrets),
   };
+}
+
+/** Classes of an ingredient; of one that is not due here, why it is named. */
+function classes(input: SheetInput, { hazards, due, namedIn, classified }: Ingredient): string {
+  const { composition: words } = input.words.sheet;
+  const titles = hazards
+    .filter(({ hazardClass }) => isOfStandard(hazardClass))
+    .map(hazard => hazardTitle(hazard, input.words.sheet))
+    .join('; ');
+  if (due) return titles;
+  const standing = titles !== '' ? words.belowCutOff : classified.data.noData ? words.noData : words.noClass;
+  const sections = namedIn.map(section => words.namedIn[section]).join(', ');
+  return fill(words.named, { standing: fill(standing, { titles }), sections });
 }
 
 function concentration({ classified, index }: Ingredient, { percent }: Secrets, to: string): string {
@@ -54,14 +68,34 @@ function ownOf(
   input: SheetInput,
   listed: readonly Ingredient[],
   told: (of: SheetInput['record']['sheetIngredients'][number]) => string | null,
-): ItemBody {
+): ItemBody | null {
   const { name } = secretsOf(input);
   const { withName } = input.words.sheet.composition;
   const text = listed.flatMap(({ own, index }) => {
     const each = own && told(own);
     return each ? [fill(withName, { name: name(index), text: each })] : [];
   });
-  return bodyOf('product record', { text }) ?? nothing;
+  return bodyOf('product record', { text });
+}
+
+/** Names under which the lists of the sheet and reference works have the ingredients. */
+function furtherNames(input: SheetInput, listed: readonly Ingredient[]): ItemBody | null {
+  const { identity, name } = secretsOf(input);
+  const { limits } = lookUps(input);
+  const { withName } = input.words.sheet.composition;
+  if (input.record.sheet.synonyms) return null;
+  const text = listed.flatMap(({ index, classified: { name: own, cas } }) => {
+    if (identity.has(index)) return [];
+    const listedAs = (limits[index]?.found ?? []).flatMap(({ by, row }) => (by === 'cas' ? [row.name] : []));
+    const names = new Map(
+      [...(input.properties.of(cas)?.names ?? []), ...listedAs].map(each => [each.toLowerCase(), each]),
+    );
+    names.delete(own.toLowerCase());
+    return names.size > 0
+      ? [fill(withName, { name: name(index), text: [...names.values()].join('; ') })]
+      : [];
+  });
+  return bodyOf('reference tables', { text });
 }
 
 /**

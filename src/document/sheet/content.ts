@@ -6,6 +6,20 @@ export interface SheetTable {
   readonly rows: readonly (readonly string[])[];
 }
 
+/** A number that a text tells, apart from it. */
+export interface SheetValue {
+  /** What is measured, as `flashPoint`. */
+  readonly property: string;
+  /** The ingredient it is of; null for the product. */
+  readonly of: string | null;
+  readonly value: number;
+  /** The value is a bound: `>` stands before it. */
+  readonly bound?: string;
+  readonly unit: string | null;
+  readonly method?: string | null;
+  readonly source: string | null;
+}
+
 /** What stands under one subheading, before layout. */
 export interface ItemBody {
   readonly figures?: readonly { readonly code: PictogramCode; readonly title: string }[];
@@ -15,6 +29,8 @@ export interface ItemBody {
   /** Lists with a title each. */
   readonly groups?: readonly { readonly title: string; readonly list: readonly string[] }[];
   readonly table?: SheetTable | null;
+  /** The numbers of the text, for those who read data. */
+  readonly values?: readonly SheetValue[];
   /** Remarks on what is above, set smaller. */
   readonly notes?: readonly string[];
   readonly source: ItemSource;
@@ -43,6 +59,8 @@ export interface SheetItem extends Required<ItemBody> {
   readonly state: ItemState;
   /** Key under `sds:` of the record that fills it or says where it was searched for; null where the record has none. */
   readonly asks: string | null;
+  /** What one look-up or one measurement answers for several items; null where the item is asked for by itself. */
+  readonly question: string | null;
   /** Letter in Table D.1, as `(a)`; empty where it has none. */
   readonly letter: string;
   readonly heading: string;

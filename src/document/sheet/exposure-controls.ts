@@ -3,6 +3,7 @@ import { bodyOf, type ItemBody, nothing, type SectionBodies, said } from './cont
 import { ingredients } from './disclosure.ts';
 import { fill } from './fill.ts';
 import type { SheetInput } from './input.ts';
+import { lookUps } from './look-ups.ts';
 import { measure } from './parts.ts';
 import { secretsOf } from './secrets.ts';
 import { statementsFor } from './statements.ts';
@@ -50,21 +51,20 @@ function ownLimits(input: SheetInput, threshold: boolean): ItemBody {
   return bodyOf('product record', { list }) ?? nothing;
 }
 
-/** OSHA limits of every ingredient that section 3 lists (Table D.1, 8 (a)), and of others that the tables name. */
+/** OSHA limits of every ingredient that section 3 lists (Table D.1, 8 (a)). */
 function limitTable(input: SheetInput): ItemBody {
-  const { form } = input.record;
+  const found = lookUps(input).limits;
   const { limits: words } = input.words.sheet;
   const secrets = secretsOf(input);
   const sought = ingredients(input)
-    .filter(({ classified }) => !classified.water)
-    .map(({ classified: { name, cas }, listed, index }) => {
-      const limits = input.exposure.limits({ name, cas, form });
-      const withheld = secrets.identity.has(index);
-      return { name: secrets.name(index), listed, withheld, limits };
-    })
-    .filter(({ listed, limits }) => listed || limits.found.some(({ by }) => by !== 'otherwise'));
-  const rows = sought.flatMap(({ name, limits, listed, withheld }) =>
-    words.rows(name, withheld ? maskedLimits(limits, name) : limits, listed, withheld),
+    .filter(({ listed }) => listed)
+    .map(({ index }) => ({
+      name: secrets.name(index),
+      withheld: secrets.identity.has(index),
+      limits: found[index]!,
+    }));
+  const rows = sought.flatMap(({ name, limits, withheld }) =>
+    words.rows(name, withheld ? maskedLimits(limits, name) : limits, withheld),
   );
   const several = words.averaged(sought.map(({ limits }) => limits)) > 1;
   const notes = several ? [words.note, words.mixture] : [words.note];

@@ -1,8 +1,8 @@
 import { paragraphs, type SectionBodies } from './content.ts';
 import { fill } from './fill.ts';
+import { flashPoint } from './flash-point.ts';
 import type { SheetInput } from './input.ts';
 import { measure } from './parts.ts';
-import { flashPoint } from './properties.ts';
 import { closed, statementsFor } from './statements.ts';
 
 /** Hazard statements on fire, explosion and pressure as GHS numbers them; H290 is on corrosion of metals. */

@@ -44,12 +44,10 @@ export function symptoms(input: SheetInput, own: string | undefined): ItemBody {
     return texts.length > 0 ? [fill(words[kind], { texts: `${texts.join('; ')}.` })] : [];
   };
   const of = adviceTexts(input, 'symptoms');
-  const toxic = classification.hazards.some(({ hazardClass }) => hazardClass === 'Acute Tox.');
   return firstBody(
     bodyOf('product record', { text: paragraphs(own) }),
     bodyOf('hazard classes', {
       text: [...[...joined('acute'), ...joined('delayed')].map(capitalized), ...of],
-      notes: toxic && of.length === 0 ? [words.noToxicSymptoms] : [],
     }),
     said('hazard classes', undecidedHealth(input) ? words.symptomsUndecided : words.noSymptoms),
   );
@@ -60,3 +58,9 @@ export const undecidedHealth = ({ classification }: SheetInput): boolean =>
   classification.otherClasses.some(
     ({ class: name, outcome }) => outcome === 'insufficient-data' && isHealth(name),
   );
+
+/** Whether symptoms of acute toxicity stand in no other words than those of the class. */
+export const symptomsOpen = (input: SheetInput): boolean =>
+  input.classification.hazards.some(({ hazardClass }) => hazardClass === 'Acute Tox.') &&
+  !input.record.sheet['first-aid.symptoms'] &&
+  adviceTexts(input, 'symptoms').length === 0;

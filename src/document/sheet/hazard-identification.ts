@@ -3,7 +3,7 @@ import { openOnDocuments } from '../../labelling/open-on-documents.ts';
 import type { Route } from '../../notation/hazard.ts';
 import { pictogramTitle } from '../pictogram-title.ts';
 import { adviceTexts } from './advice.ts';
-import { bodyOf, firstBody, nothing, paragraphs, type SectionBodies, said } from './content.ts';
+import { bodyOf, firstBody, paragraphs, type SectionBodies, said } from './content.ts';
 import { capitalized, figure, fill } from './fill.ts';
 import { classTitle, hazardTitle, isOfStandard } from './hazards.ts';
 import type { SheetInput } from './input.ts';
@@ -84,7 +84,10 @@ export function hazardIdentification(input: SheetInput): SectionBodies {
       }),
       record.reacts.length === 0 ? said('calculation', words.noReactions) : null,
     ),
-    'other-hazards': bodyOf('product record', { text: paragraphs(record.sheet['other-hazards']) }) ?? nothing,
+    'other-hazards': firstBody(
+      bodyOf('product record', { text: paragraphs(record.sheet['other-hazards']) }),
+      bodyOf('hazard classes', { list: adviceTexts(input, 'other-hazards') }),
+    ),
     'unknown-toxicity': firstBody(
       bodyOf('calculation', { text: unknownStatements(input) }),
       said('calculation', words.noUnknown),

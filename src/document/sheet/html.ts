@@ -62,6 +62,7 @@ const BLOCKS: ReadonlySet<string> = new Set([
   'h2',
   'h3',
   'h4',
+  'h5',
 ]);
 
 /** Red square at a point, black symbol on white (29 CFR 1910.1200 App. C, C.2.3.1). */

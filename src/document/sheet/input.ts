@@ -3,6 +3,7 @@ import type { Formula } from '../../formula/constituent.ts';
 import type { LabelElements } from '../../labelling/label-elements.ts';
 import type { CompleteRecord } from '../../record/product-record.ts';
 import type { ExposureTable } from '../../reference/exposure/open-exposure.ts';
+import type { PropertyTable } from '../../reference/properties/ingredient-properties.ts';
 import type { RegulatoryTable } from '../../reference/regulatory/open-regulatory.ts';
 import type { Thresholds } from '../../reference/thresholds.ts';
 import type { TransportAnswer } from '../../transport/answer.ts';
@@ -35,9 +36,13 @@ export interface SheetInput {
   readonly formula: Formula;
   readonly classification: Classification;
   readonly elements: LabelElements;
+  /** The mixture under the GHS, for section 12, where the basis of the sheet has no environmental classes; else null. */
+  readonly environment: Classification | null;
   readonly words: Words;
   /** Workplace limits and carcinogen lists. */
   readonly exposure: ExposureTable;
+  /** Properties of common ingredients from reference works. */
+  readonly properties: PropertyTable;
   /** Lists of CERCLA, EPCRA and the states. */
   readonly regulatory: RegulatoryTable;
   /** How each pack is carried under 49 CFR 171 to 180. */

@@ -10,17 +10,20 @@ export interface Subheading {
   readonly letter?: string;
   /** Key of the record that fills it or says where it was searched for in vain. */
   readonly asks?: string | null;
+  /** What one look-up or one measurement answers for several subheadings. */
+  readonly question?: string;
 }
 
 /** The body with what it lacks. */
 export const complete = (
-  { key, letter = '', heading, asks = null }: Subheading,
+  { key, letter = '', heading, asks = null, question }: Subheading,
   state: ItemState,
   body: ItemBody,
 ): SheetItem => ({
   key,
   state,
   asks,
+  question: question ?? null,
   letter,
   heading,
   figures: [],
@@ -28,6 +31,7 @@ export const complete = (
   list: [],
   groups: [],
   table: null,
+  values: [],
   notes: [],
   ...body,
 });

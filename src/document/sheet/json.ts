@@ -1,6 +1,7 @@
 import type { CopyKind, CopyMark } from '../../provenance/copy-mark.ts';
-import type { ItemState, SheetItem } from './content.ts';
+import type { ItemState, SheetItem, SheetValue } from './content.ts';
 import type { SheetInput } from './input.ts';
+import { type JsonIngredient, jsonIngredients } from './json-ingredients.ts';
 import { dayOf, revisionOf } from './other-information.ts';
 import { sheetSections } from './sections.ts';
 
@@ -17,11 +18,45 @@ export interface SheetJson {
   readonly draft: boolean;
   readonly language: string;
   readonly revision: string | null;
+  /** Who answers for the sheet. */
+  readonly maker: {
+    readonly name: string;
+    readonly address: readonly string[];
+    readonly telephone: string;
+    readonly emergency: { readonly telephone: string; readonly hours: string };
+    readonly email: string | null;
+    readonly website: string | null;
+  };
+  /** Classes of the mixture under the basis. */
+  readonly classification: readonly {
+    readonly code: string;
+    readonly class: string;
+    readonly category: string | null;
+    readonly route: string | null;
+    readonly statements: readonly string[];
+  }[];
+  /** Elements of section 2 with their codes apart from their texts. */
+  readonly label: {
+    readonly signalWord: string | null;
+    readonly pictograms: readonly string[];
+    readonly hazardStatements: readonly JsonStatement[];
+    readonly precautionaryStatements: readonly JsonStatement[];
+    readonly supplemental: readonly JsonStatement[];
+  };
+  /** What section 3 lists. */
+  readonly ingredients: readonly JsonIngredient[];
   readonly sections: readonly {
     readonly number: number;
     readonly title: string;
     readonly items: readonly SheetJsonItem[];
   }[];
+}
+
+export interface JsonStatement {
+  readonly code: string;
+  readonly text: string;
+  /** Group of a precautionary statement. */
+  readonly group?: string;
 }
 
 export interface SheetJsonItem {
@@ -33,7 +68,10 @@ export interface SheetJsonItem {
   readonly letter?: string;
   readonly text?: string;
   readonly list?: readonly string[];
+  readonly groups?: readonly { readonly title: string; readonly list: readonly string[] }[];
   readonly table?: JsonTable;
+  /** The numbers of the item, apart from its text. */
+  readonly values?: readonly SheetValue[];
   readonly pictograms?: readonly string[];
   readonly notes?: readonly string[];
   readonly source: string;
@@ -41,7 +79,8 @@ export interface SheetJsonItem {
 
 /** The sheet as structured data; the same texts as the printed one. */
 export function sheetJson(input: SheetInput, copy?: CopyMark): SheetJson {
-  const { record, classification, draft } = input;
+  const { record, classification, elements, draft } = input;
+  const { maker } = record;
   return {
     schema: 'labelwright/sheet/1',
     ...(copy && { copy: copy.kind, fingerprint: copy.fingerprint }),
@@ -51,6 +90,32 @@ export function sheetJson(input: SheetInput, copy?: CopyMark): SheetJson {
     draft,
     language: input.words.language,
     revision: revisionOf(input),
+    maker: {
+      name: maker.name,
+      address: maker.address,
+      telephone: maker.telephone,
+      emergency: maker.emergency,
+      email: maker.email,
+      website: maker.website,
+    },
+    classification: classification.hazards.map(({ code, hazardClass, category, route, statements }) => ({
+      code,
+      class: hazardClass,
+      category: category === '' ? null : category,
+      route,
+      statements,
+    })),
+    label: {
+      signalWord: elements.signalWord,
+      pictograms: elements.pictograms,
+      hazardStatements: elements.hazardStatements.map(jsonStatement),
+      precautionaryStatements: elements.precautionaryStatements.map(each => ({
+        ...jsonStatement(each),
+        group: each.group,
+      })),
+      supplemental: elements.supplemental.map(jsonStatement),
+    },
+    ingredients: jsonIngredients(input),
     sections: sheetSections(input).map(({ number, title, items }) => ({
       number,
       title,
@@ -59,20 +124,22 @@ export function sheetJson(input: SheetInput, copy?: CopyMark): SheetJson {
   };
 }
 
+const jsonStatement = ({ code, text }: JsonStatement): JsonStatement => ({ code, text });
+
 function jsonItem({
   key,
   state,
   heading,
   letter,
   text,
-  list: plain,
+  list,
   groups,
   table,
+  values,
   figures,
   notes,
   source,
 }: SheetItem): SheetJsonItem {
-  const list = [...plain, ...groups.flatMap(group => group.list.map(entry => `${group.title}: ${entry}`))];
   return {
     key,
     state,
@@ -80,11 +147,13 @@ function jsonItem({
     ...(letter && { letter }),
     ...(text.length > 0 && { text: text.join('\n') }),
     ...(list.length > 0 && { list }),
+    ...(groups.length > 0 && { groups }),
     ...(table && {
       table: table.rows.map(row =>
         Object.fromEntries(table.columns.map((column, at) => [column, row[at] ?? ''])),
       ),
     }),
+    ...(values.length > 0 && { values }),
     ...(figures.length > 0 && { pictograms: figures.map(({ code }) => code) }),
     ...(notes.length > 0 && { notes }),
     source,

@@ -1,14 +1,20 @@
+import type { SheetItem } from './content.ts';
 import { ingredients } from './disclosure.ts';
 import { fill } from './fill.ts';
+import { symptomsOpen } from './first-aid.ts';
+import { sheetForm } from './form.ts';
 import { isHealth } from './hazards.ts';
+import { knownIngredients } from './ingredient-figures.ts';
 import type { SheetInput } from './input.ts';
 import { secretsOf } from './secrets.ts';
 import { sheetSections } from './sections.ts';
 
-/** A subheading that nobody has searched for yet. */
+/** Subheadings that nobody has searched for yet and that one look-up or one measurement answers. */
 export interface OpenItem {
   readonly section: number;
-  readonly heading: string;
+  readonly headings: readonly string[];
+  /** Keys of the subheadings. */
+  readonly keys: readonly string[];
   /** Whether the standard makes the section mandatory (29 CFR 1910.1200 App. D). */
   readonly mandatory: boolean;
 }
@@ -18,17 +24,23 @@ export interface SheetQuestions {
   readonly open: readonly OpenItem[];
   /** Health hazards below their cut-offs, which Table D.1, 3 (a)(2) lists where they are a risk all the same. */
   readonly belowCutOff: readonly string[];
+  /** Symptoms of acute toxicity stand in the words of the class alone. */
+  readonly symptomsOpen: boolean;
+  /** Ingredients of which the sheet tells what no source was held for. */
+  readonly unconfirmed: readonly string[];
 }
 
 /** Numbers of section 3 that neither the record nor the harmonised table has (Annex II, 3.2.4). */
 export function openNumbers(input: SheetInput): readonly OpenItem[] {
-  if (input.classification.basis.id !== 'eu-clp') return [];
+  if (!sheetForm(input.classification.basis.id).reach) return [];
   const { openNumbers: words } = input.words.sheet.ghs;
   const { identity } = secretsOf(input);
   const listed = ingredients(input).filter(({ listed: named, index }) => named && !identity.has(index));
   const item = (phrase: string, lacking: typeof listed): readonly OpenItem[] => {
     const names = lacking.map(({ classified }) => classified.name).join(', ');
-    return names === '' ? [] : [{ section: 3, heading: fill(phrase, { names }), mandatory: true }];
+    return names === ''
+      ? []
+      : [{ section: 3, headings: [fill(phrase, { names })], keys: ['ingredients'], mandatory: true }];
   };
   return [
     ...item(
@@ -44,11 +56,19 @@ export function openNumbers(input: SheetInput): readonly OpenItem[] {
 
 /** The items without contents, those of mandatory sections first, and the ingredients to judge. */
 export function sheetQuestions(input: SheetInput): SheetQuestions {
-  const open = sheetSections(input).flatMap(({ number: section, note, items }) =>
-    items
-      .filter(({ state }) => state === 'open')
-      .map(({ heading }) => ({ section, heading, mandatory: note === null })),
-  );
+  const open = sheetSections(input).flatMap(({ number: section, note, items }) => {
+    const asked = new Map<string, SheetItem[]>();
+    for (const item of items.filter(({ state }) => state === 'open')) {
+      const question = item.question ?? item.key;
+      asked.set(question, [...(asked.get(question) ?? []), item]);
+    }
+    return [...asked.values()].map(group => ({
+      section,
+      headings: group.map(({ heading }) => heading),
+      keys: group.map(({ key }) => key),
+      mandatory: note === null,
+    }));
+  });
   return {
     open: [
       ...open.filter(({ mandatory }) => mandatory),
@@ -56,7 +76,11 @@ export function sheetQuestions(input: SheetInput): SheetQuestions {
       ...open.filter(({ mandatory }) => !mandatory),
     ],
     belowCutOff: ingredients(input)
-      .filter(({ listed, hazards }) => !listed && hazards.some(({ hazardClass }) => isHealth(hazardClass)))
+      .filter(({ due, hazards }) => !due && hazards.some(({ hazardClass }) => isHealth(hazardClass)))
       .map(({ classified }) => classified.name),
+    symptomsOpen: symptomsOpen(input),
+    unconfirmed: knownIngredients(input)
+      .filter(({ properties }) => properties !== input.properties.water)
+      .map(({ name }) => name),
   };
 }

@@ -1,10 +1,9 @@
-import limits from '../../../hazard-data/exposure/osha-pel.source.json' with { type: 'json' };
 import type { SheetWords } from '../../words/sheet-words.ts';
-import { listVersions } from './carcinogens.ts';
 import { bodyOf, type ItemBody, paragraphs, type SectionBodies } from './content.ts';
 import { ingredients } from './disclosure.ts';
 import { fill } from './fill.ts';
 import type { SheetInput } from './input.ts';
+import { properties } from './properties.ts';
 import { secretsOf } from './secrets.ts';
 import { useSolutionsText } from './use-solutions.ts';
 
@@ -42,6 +41,7 @@ function sources(input: SheetInput): ItemBody {
   const { basis } = input.classification;
   const { other: words } = input.words.sheet;
   const secrets = secretsOf(input);
+  const figures = figureSources(input);
   const byIngredient = ingredients(input)
     .filter(({ listed, index }) => listed && !secrets.identity.has(index))
     .map(({ classified: { name, data } }) =>
@@ -52,12 +52,21 @@ function sources(input: SheetInput): ItemBody {
       words.own,
       fill(words.basis, { basis: basis.title, asOf: basis.asOf }),
       ...byIngredient,
-      fill(words.limits, { instrument: limits.instrument }),
-      fill(words.lists, listVersions()),
+      ...(figures.length > 0 ? [fill(words.figures, { titles: figures.join('; ') })] : []),
+      words.lists,
       words.headings,
     ],
     source: 'calculation',
   };
+}
+
+/** Full titles of the works whose figures of ingredients section 9 tells. */
+function figureSources(input: SheetInput): readonly string[] {
+  const values = Object.values(properties(input)).flatMap(body => body.values ?? []);
+  const used = new Set(values.filter(({ of }) => of !== null).map(({ source }) => source));
+  return Object.values(input.properties.sources)
+    .filter(({ short }) => used.has(short))
+    .map(({ title }) => title);
 }
 
 /** The abbreviations that a text uses. */

@@ -1,40 +1,64 @@
 import { openOnDocuments } from '../../labelling/open-on-documents.ts';
 import type { Measured } from '../../record/product-record.ts';
-import type { SheetWords } from '../../words/sheet-words.ts';
-import { bodyOf, type ItemBody, nothing, type SectionBodies, said } from './content.ts';
+import type { SheetKey } from '../../record/sheet-keys.ts';
+import { bodyOf, type ItemBody, nothing, type SectionBodies, type SheetValue, said } from './content.ts';
 import { capitalized, fill } from './fill.ts';
+import { flashPoint, type PropertyWords, temperatures, valued } from './flash-point.ts';
 import type { SheetInput } from './input.ts';
+import { unmeasured } from './property-rules.ts';
 
-type PropertyWords = SheetWords['properties'];
-
-/** A measured value with its method and source. */
-const valued = (words: PropertyWords, { method, source }: Measured<unknown>, text: string): string =>
-  [text, method && fill(words.method, { method }), source && fill(words.source, { source })]
-    .filter(Boolean)
-    .join('; ');
-
-/** Temperatures with their degree sign and in both scales: `46 C` gives `46 °C (115 °F)`. */
-export const temperatures = (text: string): string =>
-  text.replace(/(-?\d+(?:\.\d+)?)\s*°?\s*([CF])\b(?!\.)/gu, (_, number: string, scale: string) => {
-    const value = Number(number);
-    const other = scale === 'C' ? (value * 9) / 5 + 32 : ((value - 32) * 5) / 9;
-    return `${number} °${scale} (${Math.round(other)} °${scale === 'C' ? 'F' : 'C'})`;
+/**
+ * Section 9 (29 CFR 1910.1200 App. D, Table D.1, 9): what the record gives of the product, else what form, composition
+ * and ingredients tell.
+ */
+export function properties(input: SheetInput): SectionBodies {
+  const values = measuredValues(input);
+  const rows = Object.entries(recorded(input)).map(([row, body]): [string, ItemBody] => {
+    const own = input.record.sheet[`properties.${row}` as SheetKey];
+    if (body.source === 'none') return [row, (own ? null : unmeasured(input, row)) ?? body];
+    return [row, values[row] ? { ...body, values: [values[row]] } : body];
   });
-
-/** Flash point with its cup, method and source; null where the record has none. */
-export function flashPoint({ record, words: language }: SheetInput): string | null {
-  const { properties: words } = language.sheet;
-  const point = record.properties.flashPoint;
-  if (!point) return null;
-  const { kind } = point.value;
-  if (kind === 'none') return valued(words, point, words.noFlashPoint);
-  const cup = point.value.cup && words.cup[point.value.cup];
-  const bare = point.written.replace(/\s*\(?\s*(?:closed|open)(?:[ -]cup)?\s*\)?\s*$/iu, '');
-  return valued(words, point, [temperatures(bare), cup].filter(Boolean).join(', '));
+  return Object.fromEntries(rows);
 }
 
-/** Section 9 (29 CFR 1910.1200 App. D, Table D.1, 9). */
-export function properties(input: SheetInput): SectionBodies {
+/** The numbers that were measured on the product. */
+function measuredValues({ record }: SheetInput): Readonly<Record<string, SheetValue>> {
+  const { pH, density, flashPoint: point, initialBoilingPoint, kinematicViscosity40C } = record.properties;
+  const values: Record<string, SheetValue> = {};
+  const add = (
+    row: string,
+    property: string,
+    of: Measured<unknown> | undefined,
+    value: number,
+    unit: string | null,
+  ) => {
+    if (!of) return;
+    const bound = of.bound ? { value: of.bound.limit.value, bound: of.bound.sign } : { value };
+    values[row] = { property, of: null, ...bound, unit, method: of.method, source: of.source };
+  };
+  add('ph', 'pH', pH, pH?.value.value ?? 0, null);
+  add('density', 'density', density, density?.value.value ?? 0, 'g/mL');
+  if (point?.value.kind === 'temperature')
+    add('flash-point', 'flashPoint', point, point.value.celsius.value, 'C');
+  add(
+    'boiling-point',
+    'initialBoilingPoint',
+    initialBoilingPoint,
+    initialBoilingPoint?.value.value ?? 0,
+    'C',
+  );
+  add(
+    'viscosity',
+    'kinematicViscosity',
+    kinematicViscosity40C,
+    kinematicViscosity40C?.value.value ?? 0,
+    'mm2/s at 40 C',
+  );
+  return values;
+}
+
+/** What the record gives of each row. */
+function recorded(input: SheetInput): SectionBodies {
   const { record, classification } = input;
   const { appearance, properties: own, form } = record;
   const { properties: words } = input.words.sheet;

@@ -2,6 +2,7 @@ import type { Constituent } from '../../formula/constituent.ts';
 import { typographic } from '../../quantity/print.ts';
 import type { Telling } from '../../words/words.ts';
 import { fill } from './fill.ts';
+import { sheetForm } from './form.ts';
 import type { SheetInput } from './input.ts';
 
 /** What a copy that leaves the shop calls the constituents, and what it keeps back (29 CFR 1910.1200(i)(1); CLP, Article 24). */
@@ -33,7 +34,8 @@ export function secretsOf({
     const number = numbers.get(at);
     if (number === undefined) return constituents[at]!.name;
     const { shownAs, alternativeName } = formula.constituents[at]!.tradeSecret!;
-    const allowed = classification.basis.id === 'eu-clp' ? alternativeName?.name : undefined;
+    const { secrets } = sheetForm(classification.basis.id);
+    const allowed = secrets === 'alternative-name' ? alternativeName?.name : undefined;
     return allowed ?? shownAs ?? fill(words.sheet.composition.secretName, { number });
   };
   const cas = (at: number): string | null => (identity.has(at) ? null : constituents[at]!.cas);

@@ -69,7 +69,7 @@ function sectionOf(
     pairs: form === 'pairs',
     note: mandatory ? null : input.words.sheet.frame.nonMandatory,
     items: subheadings
-      .filter(({ key, printed }) => printed !== '' || bodies[key])
+      .filter(({ key, printed }) => printed !== '' || (bodies[key] && bodies[key].source !== 'none'))
       .map(subheading => itemOf(subheading, bodies[subheading.key], input)),
   };
 }

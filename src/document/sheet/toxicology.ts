@@ -2,11 +2,21 @@ import type { OtherClass } from '../../classify/classification.ts';
 import type { Because } from '../../classify/facts/because.ts';
 import type { Reasoned } from '../../words/words.ts';
 import { carcinogens } from './carcinogens.ts';
-import { bodyOf, firstBody, type ItemBody, paragraphs, type SectionBodies, said } from './content.ts';
+import {
+  bodyOf,
+  firstBody,
+  type ItemBody,
+  nothing,
+  paragraphs,
+  type SectionBodies,
+  type SheetValue,
+  said,
+} from './content.ts';
 import { capitalized, figure, fill } from './fill.ts';
 import { symptoms, undecidedHealth } from './first-aid.ts';
 import { reactionWarnings } from './hazard-identification.ts';
 import { classTitle, effectsOf, hazardTitle, isHealth } from './hazards.ts';
+import { ateUnits, ingredientToxicity } from './ingredient-toxicity.ts';
 import type { SheetInput } from './input.ts';
 import { secretsOf, tellingOf } from './secrets.ts';
 
@@ -27,6 +37,7 @@ export function toxicology(input: SheetInput): SectionBodies {
     ),
     'delayed-effects': delayedEffects(input),
     numerical: estimates(input),
+    'ingredient-toxicity': ingredientToxicity(input) ?? nothing,
     interactive: firstBody(
       bodyOf('calculation', { text: reactions.length > 0 ? [words.interactive] : [], list: reactions }),
       said('calculation', words.noInteractive),
@@ -129,12 +140,19 @@ function estimates(input: SheetInput): ItemBody {
       : [[title(route), fill(words.ate[route][1]!, { value: figure(value, withheld ? 1 : 3) })]];
   });
   if (rows.length === 0) return { text: [words.noAteAtAll], source: 'calculation' };
+  const values = routes.flatMap((route): SheetValue[] => {
+    const value = withheld ? null : classification.ateMix[route];
+    return value === null
+      ? []
+      : [{ property: `ateMix.${route}`, of: null, value, unit: ateUnits[route], source: null }];
+  });
   const without = routes.filter(route => classification.ateMix[route] === null).map(title);
   return {
     table: {
       columns: words.ateColumns,
       rows: without.length > 0 ? [...rows, [without.join('; '), words.noAte]] : rows,
     },
+    values,
     notes: [words.ateNote, ...(withheld ? [words.ateRounded] : [])],
     source: 'calculation',
   };

@@ -33,9 +33,17 @@ export function transport(input: SheetInput): SectionBodies {
     'transport-class': firstBody(own('transport.hazard-class'), ruled(of.hazardClass)),
     'packing-group': firstBody(own('transport.packing-group'), ruled(of.packingGroup)),
     'environmental-hazards': firstBody(own('transport.environmental-hazards'), ruled(marine(input))),
-    bulk: firstBody(own('transport.bulk')),
+    bulk: firstBody(own('transport.bulk'), packed(input)),
     'special-precautions': firstBody(own('transport.notes'), ruled(of.precautions)),
   };
+}
+
+/** A product that the record sells in packs alone is no cargo in bulk. */
+function packed({ record, words }: SheetInput): ItemBody | null {
+  const packs = record.packs.map(({ contents }) => contents.written);
+  return bodyOf('product record', {
+    text: packs.length > 0 ? [words.sheet.transport.packed([...new Set(packs)])] : [],
+  });
 }
 
 interface Described {

@@ -8,7 +8,8 @@ export async function productFor(
   product: ClassifiedProduct,
   { basis }: Purpose,
 ): Promise<Outcome<ClassifiedProduct>> {
-  if (product.reference.basis.id === basis) return succeed(product);
-  const reference = await openReference(basis, product.reference.basis.asOf);
+  const { id, asOf } = product.reference.basis;
+  if (id === basis) return succeed(product);
+  const reference = await openReference(basis, asOf);
   return reference.ok ? succeed(classifyProduct(product, reference.value), reference.diagnostics) : reference;
 }

@@ -6,6 +6,7 @@ import { displayPanel, type PanelFound } from '../../labelling/consumer/panel-ar
 import type { LabelElements } from '../../labelling/label-elements.ts';
 import { workplaceStatements } from '../../labelling/purposes.ts';
 import type { Pack } from '../../record/product-record.ts';
+import { usual } from '../../reference/basis.ts';
 import { consumerData } from '../../reference/consumer/hazard-data.ts';
 import { panelType } from '../../reference/consumer/label-type.ts';
 import type { Diagnostic } from '../../report/diagnostic.ts';
@@ -21,7 +22,7 @@ import type { Purpose } from './purpose.ts';
  */
 export const usConsumer: Purpose = {
   id: 'us-consumer',
-  basis: 'us-hcs',
+  basis: usual,
   prepare(product, pack, words) {
     const { record, classification } = product;
     const facts = consumerFacts(classification, consumerProduct(record));

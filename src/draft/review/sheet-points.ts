@@ -43,9 +43,9 @@ function openItems({ input }: Drafted, { reviewPage }: Words): readonly ReviewPo
       }),
     ),
     ...openNumbers(input).map(
-      ({ section, heading }): ReviewPoint => ({
+      ({ section, headings }): ReviewPoint => ({
         group: 'open',
-        text: reviewPage.openItem([heading], null),
+        text: reviewPage.openItem(headings, null),
         places: [inSection(basis, section)],
       }),
     ),

@@ -6,6 +6,7 @@ const rows = z.array(z.strictObject({ class: text, categories: z.array(words), f
 
 /** The sections of a sheet with their parts and items. */
 const sections = z.strictObject({
+  basis: text,
   instrument: text,
   cite: text,
   checkedOn: date,
@@ -44,6 +45,7 @@ export const numberedSheets = {
     hazards: z.array(text),
   }),
   'eu-clp/sheet/cut-offs.json': z.strictObject({
+    basis: text,
     instrument: text,
     checkedOn: date,
     versions: z.array(
@@ -96,10 +98,30 @@ export const numberedSheets = {
   }),
   'eu-clp/sheet/sections.json': sections,
   'un-ghs/sheet/cut-offs.json': z.strictObject({
+    basis: text,
     instrument: text,
     checkedOn: date,
     versions: z.array(
       z.strictObject({ inForce: date, classified: z.strictObject({ cite: text, source: text, rows: rows }) }),
+    ),
+  }),
+  'sheet/forms.json': z.strictObject({
+    title: text,
+    checkedOn: date,
+    note: text,
+    sheets: z.record(
+      z.enum(['us-hcs', 'eu-clp', 'un-ghs']),
+      z.strictObject({
+        title: text,
+        file: text,
+        paper: z.enum(['letter', 'a4']),
+        market: z.nullable(z.enum(['us', 'eu'])),
+        outline: z.enum(['appendix-d', 'numbered']),
+        secrets: z.enum(['paragraph-i', 'alternative-name', 'confidential']),
+        reach: z.boolean(),
+        sectionHead: z.nullable(text),
+        unknownAcuteToxicity: text,
+      }),
     ),
   }),
   'un-ghs/sheet/sections.json': sections,

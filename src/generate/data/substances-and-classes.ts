@@ -1,6 +1,10 @@
 import * as z from 'zod/mini';
 import { date, text, words } from './_words.ts';
 
+/** CAS number, molar mass, eight figures each with the letter of its source, solubility, fate, burning, names. */
+const PROPERTIES_ROW =
+  /^\d{2,7}-\d\d-\d(\t[\d.]*)?(\t(-?[\d.]+[cinpsw])?){0,8}(\t[msli]?)?(\t[rno]?)?(\t[yn]?)?(\t[^\t]+)?$/u;
+
 /** What these files of `hazard-data/` may hold, by path; `<basis>` and `*` stand for any name. */
 export const substancesAndClasses = {
   'categories-by-basis.json': z.strictObject({
@@ -253,5 +257,13 @@ export const substancesAndClasses = {
     densityUnit: text,
     source: text,
     checkedOn: date,
+  }),
+  'substances/properties.json': z.strictObject({
+    title: text,
+    checkedOn: date,
+    columns: z.array(text),
+    note: text,
+    sources: z.record(text, z.strictObject({ short: text, title: text })),
+    rows: z.array(z.string().check(z.regex(PROPERTIES_ROW))),
   }),
 };

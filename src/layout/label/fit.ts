@@ -2,20 +2,16 @@ import type { Millimetres } from '../../quantity/length.ts';
 import type { FontLibrary } from '../../text/glyph-run.ts';
 import { type Outline, outlineOf } from '../die/outline.ts';
 import { leastXHeight, type Stock } from '../stock.ts';
-import { type BandPlan, bands, type Composition } from './bands.ts';
+import { bands, type Composition } from './bands.ts';
 import { LAST_RESORT } from './bar-code-sizes.ts';
 import { leastArea } from './least-area.ts';
 import { type Measures, measuresAt, textSizes } from './measures.ts';
-import { type PanelPlan, panels } from './panels.ts';
+import { panels } from './panels.ts';
 import type { Display, Making, Parts } from './parts.ts';
 import { isPlain, penalty } from './penalty.ts';
 import { roomOf } from './placing.ts';
-import { besideFixed, hasFixed } from './red-frames.ts';
-
-/** A way to arrange the label. */
-export type Plan =
-  | { readonly kind: 'bands'; readonly band: BandPlan }
-  | { readonly kind: 'panels'; readonly grid: PanelPlan };
+import { isRound, type Plan, plansFor } from './plans.ts';
+import { besideFixed } from './red-frames.ts';
 
 export interface Fitted {
   readonly plan: Plan;
@@ -38,45 +34,11 @@ const ROOMY: Display = { ...PLAIN, name: 5.4, reserve: 5.4 };
 /** Parts of the target size of bars that are tried. */
 const BARS = [1, 0.9, 0.8] as const;
 
-/** Distances of the bands from the edges of a die without straight sides, as parts of its height. */
-const INSETS = [0.03, 0.08, 0.14] as const;
-
 /**
  * Width that may be left free at each side, in millimetres: text that breaks well in a narrow die may break badly in
  * one a little wider, and a larger die must not have smaller text.
  */
 const ASIDES = [0, 1.25, 2.5, 3.75] as const;
-
-/** A die whose sides are straight for less than this part is laid out as a round one. */
-const STRAIGHT = 0.6;
-
-const isRound = ({ die }: Outline): boolean => {
-  const short = Math.min(die.width, die.height);
-  return die.shape === 'oval' || 2 * die.cornerRadius > (1 - STRAIGHT) * short;
-};
-
-/** All arrangements that are tried for a die. */
-function plansFor(outline: Outline, stock: Stock): readonly Plan[] {
-  const { panels: folds = 1 } = outline.die;
-  if (folds > 1) {
-    return [1, 0].map(foot => ({ kind: 'panels', grid: { columns: folds, front: 1, foot } }));
-  }
-  const insets: (readonly [number, number])[] = isRound(outline)
-    ? INSETS.flatMap(top => INSETS.map(bottom => [top, bottom] as const))
-    : [[0, 0]];
-  const plans: Plan[] = [];
-  for (const inset of insets)
-    for (const columns of [1, 2, 3, 4])
-      for (const supplierFlows of [false, true])
-        plans.push({ kind: 'bands', band: { columns, supplierFlows, inset } });
-  // What stands at a fixed place stays there: blocks go round it from above to below.
-  if (hasFixed(stock)) return plans;
-  for (let columns = 2; columns <= 6; columns += 1)
-    for (let front = 1; front <= Math.ceil(columns / 2); front += 1)
-      for (let foot = 0; foot <= Math.min(2, columns - front); foot += 1)
-        plans.push({ kind: 'panels', grid: { columns, front, foot } });
-  return plans;
-}
 
 /** What a search tries its arrangements on. */
 interface Bench {

@@ -31,24 +31,28 @@ function oneBlock(setting: Setting, block: Element, column: Column, parent: Tag)
       return tableStrips(setting, block, column, parent);
     case 'section':
       return pictogramRows(elementsOf(block), column, parent);
+    case 'h4':
+    case 'h5':
+      return paragraph(
+        setting,
+        spansOf(block, 'bold'),
+        column,
+        TYPE.body,
+        child(parent, block.name === 'h4' ? 'H4' : 'H5'),
+      ).map(part => ({
+        ...part,
+        keep: true,
+      }));
     default: {
       const note = block.attributes.class === 'note';
-      const title = block.attributes.class === 'group';
       const style = note ? TYPE.note : TYPE.body;
-      const strips = paragraph(
-        setting,
-        spansOf(block, note ? 'italic' : 'regular'),
-        column,
-        style,
-        child(parent, 'P'),
-      );
-      return title ? strips.map(part => ({ ...part, keep: true })) : strips;
+      return paragraph(setting, spansOf(block, 'regular'), column, style, child(parent, 'P'));
     }
   }
 }
 
 function listStrips(setting: Setting, list: Element, column: Column, parent: Tag): readonly Strip[] {
-  const tag = child(parent, 'L');
+  const tag = child(parent, 'L', { listNumbering: 'Disc' });
   const items = elementsOf(list);
   return items.flatMap((item, at) => {
     const entry = child(tag, 'LI');

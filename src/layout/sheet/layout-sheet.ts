@@ -1,7 +1,8 @@
 import type { SheetModel } from '../../document/sheet.ts';
+import type { Millimetres } from '../../quantity/length.ts';
 import type { FontLibrary } from '../../text/glyph-run.ts';
-import { paginate } from '../flow/paginate.ts';
-import { moved } from '../flow/strip.ts';
+import { type PlacedStrip, paginate } from '../flow/paginate.ts';
+import { moved, type Strip } from '../flow/strip.ts';
 import type { Attachment, Frame, PagedDocument, Tag } from '../frame.ts';
 import { snapFrame } from '../snap.ts';
 import { furniture } from './furniture.ts';
@@ -29,7 +30,7 @@ export function layoutSheet(
   const setting: Setting = { fonts, page: pageMeasures(paper) };
   const { width, height, left, top, textHeight } = setting.page;
   const root: Tag = { type: 'Document', children: [], lang: model.language };
-  const pages = paginate(sheetStrips(setting, model.root, root), textHeight);
+  const pages = filled(sheetStrips(setting, model.root, root), textHeight);
   const frames = pages.map((placed, at): Frame => {
     const flow = placed.flatMap(({ strip, y }) => strip.items.map(item => moved(item, left, top + y)));
     const items = [...furniture(setting, model, at + 1, pages.length), ...flow];
@@ -37,4 +38,26 @@ export function layoutSheet(
   });
   const { title, language, subject, date } = model;
   return { frames, root, title, language, subject, date, attachments };
+}
+
+/** A last page that holds less is to be done without. */
+const NEARLY_EMPTY = 0.3;
+/** How much more a page may hold, and how much of the space between parts is kept, to save a page. */
+const TIGHTER: readonly { readonly more: Millimetres; readonly space: number }[] = [
+  { more: 3.5, space: 1 },
+  { more: 3.5, space: 0.6 },
+  { more: 4, space: 0.3 },
+];
+
+/** The pages; where the last would be nearly empty, set a little tighter if that saves it. */
+function filled(strips: readonly Strip[], height: Millimetres): readonly (readonly PlacedStrip[])[] {
+  const pages = paginate(strips, height);
+  const last = pages.at(-1)?.at(-1);
+  if (!last || pages.length < 2 || last.y + last.strip.height > NEARLY_EMPTY * height) return pages;
+  for (const { more, space } of TIGHTER) {
+    const closer = strips.map(each => ({ ...each, before: each.before * space }));
+    const fewer = paginate(closer, height + more);
+    if (fewer.length < pages.length) return fewer;
+  }
+  return pages;
 }

@@ -2,7 +2,16 @@ import type { Element } from '../../document/nodes.ts';
 import { textOf } from '../../document/template.ts';
 import { type Millimetres, toMillimetres } from '../../quantity/length.ts';
 import { besides } from '../flow/paginate.ts';
-import { baseline, joined, moved, type Strip, spaced, strip, totalHeight } from '../flow/strip.ts';
+import {
+  asArtifact,
+  baseline,
+  joined,
+  moved,
+  type Strip,
+  spaced,
+  strip,
+  totalHeight,
+} from '../flow/strip.ts';
 import type { Tag } from '../frame.ts';
 import { blockStrips, boxed } from './blocks.ts';
 import { RULE, SPACE, TYPE } from './measures.ts';
@@ -54,7 +63,7 @@ function sectionStrips(setting: Setting, section: Element, tag: Tag): readonly S
     if (part.name === 'p') {
       const note = paragraph(
         setting,
-        spansOf(part, 'italic'),
+        spansOf(part, 'regular'),
         { x: 0, width: textWidth },
         TYPE.note,
         child(tag, 'P'),
@@ -84,7 +93,20 @@ function itemStrips(setting: Setting, part: Element, item: Tag, level: 'H3' | 'H
   const face = level === 'H3' ? 'bold' : 'regular';
   const side = sideHeading(setting, heading!, child(item, level), face);
   const body = blockStrips(setting, blocks, { x: bodyX, width: bodyWidth }, item);
-  return ruled(setting, unorphaned(besides(side, body)));
+  return ruled(setting, continued(side, unorphaned(besides(side, body))));
+}
+
+/** The subheading again, as an artifact, beside what goes on on another page, where there is room for it. */
+function continued(side: Strip, strips: readonly Strip[]): readonly Strip[] {
+  const again = asArtifact(side);
+  return strips.map((part, at) => {
+    if (at === 0 || totalHeight(strips.slice(at)) < side.height) return part;
+    const { repeat } = part;
+    return {
+      ...part,
+      repeat: repeat ? { ...repeat, items: [...repeat.items, ...again.items] } : { ...again, height: 0 },
+    };
+  });
 }
 
 /** Below this height an item is not parted. */

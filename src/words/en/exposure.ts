@@ -6,15 +6,14 @@ import { foundText } from './list-search.ts';
 export const limitWords = {
   columns: ['Ingredient', '8-hour TWA', 'Ceiling, STEL or peak', 'Table or section'],
   noIngredients:
-    'No applicable information is available: no ingredient is listed in section 3, and the tables of 29 CFR 1910.1000 name none of the others.',
-  note: 'Z-1, Z-2, Z-3: tables of 29 CFR 1910.1000 (text of 2017). Every ingredient was looked up by CAS number, by name and by group: the name decides (Table Z-1, note (c)). An ingredient that section 3 does not list is shown where a table names it. A ceiling is exceeded at no time of the working day. Where mg/m³ stands beside ppm it is approximate (note (b)). Limits of state plans were not looked up.',
+    'Section 3 lists no ingredient: the tables of 29 CFR 1910.1000 and the standards of subpart Z name none of the product.',
+  note: 'Z-1, Z-2, Z-3: tables of 29 CFR 1910.1000 (text of 2017). Every ingredient was looked up by CAS number, by name and by group: the name decides (Table Z-1, note (c)). A ceiling is exceeded at no time of the working day. Where mg/m³ stands beside ppm it is approximate (note (b)). Limits of state plans were not looked up.',
   mixture:
     'Several of these limits are time-weighted averages: for a mixture of air contaminants the sum of C/L over them, each concentration divided by its limit, may not exceed 1 (29 CFR 1910.1000(d)(2)).',
 } as const;
 
 const NONE = 'None found in Tables Z-1, Z-2, Z-3 or the standards of 29 CFR 1910 subpart Z';
 const MEMORY = 'not compared with the text of the section; to be confirmed';
-const UNLISTED = 'not listed in section 3';
 const NOTHING = '–';
 
 /** One row of the table. */
@@ -61,13 +60,11 @@ function place(found: Found<ExposureLimit>): string {
 
 /**
  * The rows of an ingredient; where nothing is found, what was sought.
- * @param listed whether section 3 lists it
  * @param withheld whether its identity is a trade secret
  */
 export function limitRows(
   name: string,
   { found, sought }: LookUp<ExposureLimit>,
-  listed: boolean,
   withheld = false,
 ): readonly LimitRow[] {
   if (found.length === 0) {
@@ -78,7 +75,7 @@ export function limitRows(
   return substantial(found).map(each => {
     const printed = each.row.name;
     const title = printed.toLowerCase() === name.toLowerCase() ? name : `${name} [${printed}]`;
-    return [listed ? title : `${title} (${UNLISTED})`, average(each.row), shortTerm(each.row), place(each)];
+    return [title, average(each.row), shortTerm(each.row), place(each)];
   });
 }
 

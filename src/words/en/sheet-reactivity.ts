@@ -41,6 +41,9 @@ export const reactivity = {
     'In use: mixed with acids the product gives off hydrogen sulfide or sulfur dioxide, which are toxic.',
   'use-cyanide': 'In use: mixed with acids the product gives off hydrogen cyanide, which is toxic.',
   'use-water': 'In use: with water the product reacts and gives off heat or gas.',
+  'decomposition-slow': 'Not measured. Decomposes when heated, slowly also in storage (section 10): {names}.',
+  'decomposition-none':
+    'Not measured. No ingredient was found in the groups of substances that decompose at ordinary temperatures.',
   'disposal-drain':
     'Do not pour into drains without the consent of the authority for waste water. Empty containers keep rests: treat them like the product until they are cleaned.',
 } as const;

@@ -37,6 +37,8 @@ export const transport = {
     if (allowed === null) return `Limited quantity: facts of the pack are missing; ${limits}`;
     return `Limited quantity: ${allowed ? 'allowed' : 'not for this pack'}; ${limits}`;
   },
+  packed: (packs: readonly string[]): string =>
+    `Not carried in bulk by vessel: sold in packs (${packs.join(', ')}).`,
   modes:
     'Drafted for highway and rail in the United States. Air, vessel and other countries have rules and limits of their own, which are not worked out here.',
   /** A text that holds for some packs alone. */

@@ -38,8 +38,14 @@ describe.each(RECORDS)('the sheet of %s', name => {
   // 1910.1200(g)(3): a subheading without information is marked so, never left blank.
   it('leaves nothing blank', () => {
     for (const { items } of sheetJson(inputs.get(name)!).sections) {
-      for (const { heading, text, list, table } of items) {
-        const texts = [text ?? '', ...(list ?? []), ...(table ?? []).flatMap(row => Object.values(row))];
+      for (const { heading, text, list, groups, table } of items) {
+        const grouped = (groups ?? []).flatMap(group => group.list);
+        const texts = [
+          text ?? '',
+          ...(list ?? []),
+          ...grouped,
+          ...(table ?? []).flatMap(row => Object.values(row)),
+        ];
         expect(texts.join('').trim(), heading).not.toBe('');
         for (const cell of texts.slice(text === undefined ? 1 : 0)) expect(cell.trim(), heading).not.toBe('');
       }

@@ -95,6 +95,18 @@ const DENIALS: readonly (readonly [RegExp, (input: SheetInput) => boolean])[] = 
       ),
   ],
   [
+    /Not flammable: no flash|Does not burn: no ingredient|Not classified as flammable/u,
+    input => ![...classified(input)].some(name => /^(?:Flam|Aerosol|Pyr)/u.test(name)),
+  ],
+  [
+    /mixture is not classified as hazardous to the aquatic/u,
+    ({ environment }) =>
+      !environment!.hazards.some(({ hazardClass }) => hazardClass.startsWith('Aquatic')) &&
+      environment!.otherClasses.every(
+        ({ class: name, outcome }) => !name.startsWith('Aquatic') || outcome !== 'insufficient-data',
+      ),
+  ],
+  [
     /names no fire hazard/u,
     input =>
       !data.rules
@@ -119,7 +131,20 @@ describe('a sentence that denies a hazard', () => {
               expect(found.has(name), `${id} denies ${name}`).toBe(false);
               expect(open.has(name), `${id} denies ${name}, undecided`).toBe(false);
             }
-        const text = JSON.stringify(sheetJson(input).sections);
+        const sheet = sheetJson(input);
+        const text = JSON.stringify(sheet.sections);
+        // Section 8 is of the ingredients of section 3 (Table D.1, 8 (a)); 11 names no other either.
+        const listed = sheet.ingredients.map(({ name }) => name);
+        for (const [section, key] of [
+          [8, 'pel'],
+          [11, 'carcinogens'],
+          [11, 'ingredient-toxicity'],
+        ] as const)
+          for (const row of sheet.sections[section - 1]!.items.find(each => each.key === key)?.table ?? [])
+            expect(
+              listed.some(name => row.Ingredient!.startsWith(name)),
+              `section ${section} names ${row.Ingredient}`,
+            ).toBe(true);
         for (const [denial, may] of DENIALS)
           if (denial.test(text)) {
             seen.add(denial.source);

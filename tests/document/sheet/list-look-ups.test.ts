@@ -14,6 +14,7 @@ type Item = {
   heading: string;
   text?: string;
   list?: string[];
+  groups?: { title: string; list: string[] }[];
   notes?: string[];
   table?: Record<string, string>[];
 };
@@ -32,6 +33,11 @@ async function sheetOf(lines: Line[], more: Record<string, unknown> = {}) {
     sections.find(({ number }) => number === section)!.items.find(item => item.heading === heading)!;
 }
 
+/** Lines of the lists of an item, each with the title of its list before it. */
+const linesOf = ({ groups }: Item): string[] =>
+  groups!.flatMap(({ title, list }) => list.map(line => `${title}: ${line}`));
+
+const INGREDIENTS = 'Chemical name, CAS number or other unique identifier, and concentration';
 const PEL = 'OSHA permissible exposure limit (PEL)';
 const LISTS = 'Listed carcinogens: NTP, IARC, OSHA';
 const REGULATIONS = 'Safety, health and environmental regulations specific for the product';
@@ -77,7 +83,7 @@ describe('section 8', () => {
     expect(row!['Table or section']).toBe('looked up: CAS 77-92-9, name, groups');
   });
 
-  it('shows an ingredient that section 3 does not list where a table names it, and no other', async () => {
+  it('shows an ingredient that a table names, and section 3 says why it is there', async () => {
     // Table Z-1: dipropylene glycol methyl ether 100 ppm, 600 mg/m3, skin.
     const ether = {
       name: 'dipropylene glycol methyl ether',
@@ -87,12 +93,19 @@ describe('section 8', () => {
       source: 'test',
     };
     const glycol = { name: 'propylene glycol', cas: '57-55-6', percent: 5, hazards: [], source: 'test' };
-    const rows = (await sheetOf([ether, glycol, irritant('d-limonene', '5989-27-5')]))(8, PEL).table!;
+    const itemOf = await sheetOf([ether, glycol, irritant('d-limonene', '5989-27-5')]);
+    const rows = itemOf(8, PEL).table!;
     expect(rows.find(({ Ingredient }) => Ingredient!.startsWith('dipropylene'))).toMatchObject({
-      Ingredient: 'dipropylene glycol methyl ether (not listed in section 3)',
+      Ingredient: 'dipropylene glycol methyl ether',
       '8-hour TWA': '100 ppm; 600 mg/m³ (skin)',
     });
     expect(rows).toHaveLength(2);
+    // Table D.1, 8 (a): limits are for the ingredients listed in section 3.
+    const listed = itemOf(3, INGREDIENTS).table!;
+    expect(listed.map(row => row['Chemical name'])).toEqual(rows.map(({ Ingredient }) => Ingredient));
+    expect(Object.values(listed.find(row => row['CAS number'] === '34590-94-8')!)[3]).toBe(
+      'Not classified in its data; named for its exposure limit (section 8)',
+    );
   });
 
   it('adds the formula for mixtures where two limits are averages (1910.1000(d)(2))', async () => {
@@ -136,9 +149,10 @@ describe('section 11', () => {
 describe('section 15', () => {
   it('tells the pounds of product that reach a reportable quantity (40 CFR 302.4: methanol 5,000 lb)', async () => {
     // 5,000 / 0.34 = 14,705.9
-    const { list } = (await sheetOf([{ name: 'methanol', cas: '67-56-1', percent: 34 }]))(15, REGULATIONS);
-    expect(list!.join('\n')).toContain('reportable quantity 5,000 lb; about 14,706 lb of this product');
-    expect(list!.join('\n')).toContain('subject to the reporting requirements of section 313');
+    const item = (await sheetOf([{ name: 'methanol', cas: '67-56-1', percent: 34 }]))(15, REGULATIONS);
+    const list = linesOf(item);
+    expect(list.join('\n')).toContain('reportable quantity 5,000 lb; about 14,706 lb of this product');
+    expect(list.join('\n')).toContain('subject to the reporting requirements of section 313');
   });
 
   it('gives no formula away where concentrations are withheld', async () => {
@@ -150,17 +164,19 @@ describe('section 15', () => {
   });
 
   it('says what was looked up where nothing is found, and what was not looked up', async () => {
-    const { list } = (await sheetOf([irritant('d-limonene', '5989-27-5')]))(15, REGULATIONS);
+    const item = (await sheetOf([irritant('d-limonene', '5989-27-5')]))(15, REGULATIONS);
+    const list = linesOf(item);
     for (const title of ['CERCLA section 103', 'EPCRA section 313', 'California Proposition 65'])
-      expect(list!.find(line => line.startsWith(title))).toMatch(
+      expect(list.find(line => line.startsWith(title))).toMatch(
         /None found\. Looked up by .*: 1 ingredient in /u,
       );
     for (const programme of ['EPCRA section 302', 'Clean Air Act section 112(r)', 'TSCA Inventory'])
-      expect(list!.some(line => line.startsWith(`Not yet looked up: ${programme}`))).toBe(true);
+      expect(list.some(line => line.startsWith(`Not yet looked up: ${programme}`))).toBe(true);
   });
 
   it('names the hazard types of 40 CFR 370.66 from the classification', async () => {
-    const { list } = (await sheetOf([irritant('d-limonene', '5989-27-5')]))(15, REGULATIONS);
-    expect(list!.find(line => line.includes('Health: '))).toContain('skin corrosion or irritation');
+    const item = (await sheetOf([irritant('d-limonene', '5989-27-5')]))(15, REGULATIONS);
+    const list = linesOf(item);
+    expect(list.find(line => line.includes('Health: '))).toContain('skin corrosion or irritation');
   });
 });

@@ -14,6 +14,7 @@ import type { RecordEnv } from '../../../src/record/files.ts';
 import type { BasisId } from '../../../src/reference/basis.ts';
 import { openExposure } from '../../../src/reference/exposure/open-exposure.ts';
 import { loadLabelData } from '../../../src/reference/label-data/load-label-data.ts';
+import { openProperties } from '../../../src/reference/properties/ingredient-properties.ts';
 import { openRegulatory } from '../../../src/reference/regulatory/open-regulatory.ts';
 import type { Outcome } from '../../../src/report/diagnostic.ts';
 import { transportInput } from '../../../src/transport/from-classification.ts';
@@ -40,6 +41,8 @@ export const exposure = openExposure(
   readFileSync('hazard-data/exposure/osha-pel.tsv'),
   readFileSync('hazard-data/exposure/carcinogen-lists.tsv'),
 );
+
+const properties = openProperties();
 
 const list = (name: string) => readFileSync(`hazard-data/regulatory/${name}.tsv`);
 
@@ -87,6 +90,7 @@ async function inputOf(
 ): Promise<SheetInput> {
   const reference = given(await openReference(basis, DATE.slice(0, 10)));
   const classification = classify(record, formula, reference.basis, reference.lookup);
+  const ghs = given(await openReference('un-ghs', DATE.slice(0, 10)));
   const packs = record.packs.length > 0 ? record.packs : [null];
   const labelData = await loadLabelData(basis);
   return {
@@ -94,8 +98,10 @@ async function inputOf(
     formula,
     classification,
     elements: labelElements(classification, labelData, labelledProduct(record), 'sheet'),
+    environment: classify(record, formula, ghs.basis, ghs.lookup),
     words: en,
     exposure,
+    properties,
     regulatory,
     transport: packs.map(pack => ({
       pack: pack?.contents.written ?? null,

@@ -9,6 +9,13 @@ import { Exact } from '../../../src/quantity/exact.ts';
 
 export const templates = join(fileURLToPath(import.meta.url), '../../../../templates');
 
+/** Statements with the condition that each begins with, as the tables of statements hold it. */
+export const withLeads = (statements: LabelElements['precautionaryStatements']) =>
+  statements.map(statement => {
+    const lead = /^(?:if|in case of) [^:.]+:/i.exec(statement.text)?.[0];
+    return lead ? { ...statement, lead } : statement;
+  });
+
 /** A corrosive cleaner: hazard and precautionary statements as 29 CFR 1910.1200 App. C.4 words them. */
 export const corrosive: LabelElements = {
   signalWord: 'Danger',
@@ -17,7 +24,7 @@ export const corrosive: LabelElements = {
     { code: 'H314', text: 'Causes severe skin burns and eye damage.' },
     { code: 'H335', text: 'May cause respiratory irritation.' },
   ],
-  precautionaryStatements: [
+  precautionaryStatements: withLeads([
     { code: 'P260', group: 'prevention', text: 'Do not breathe mist, vapors or spray.' },
     { code: 'P264', group: 'prevention', text: 'Wash hands thoroughly after handling.' },
     { code: 'P271', group: 'prevention', text: 'Use only outdoors or in a well-ventilated area.' },
@@ -60,7 +67,7 @@ export const corrosive: LabelElements = {
       group: 'disposal',
       text: 'Dispose of contents and container in accordance with local regulations.',
     },
-  ],
+  ]),
   supplemental: [
     {
       code: 'unknown-acute',

@@ -1,6 +1,6 @@
 import type { LabelElements } from '../../../src/labelling/label-elements.ts';
 import type { Die } from '../../../src/layout/die/die.ts';
-import { corrosive, mild, type SampleOptions, severe } from './sample.ts';
+import { corrosive, mild, type SampleOptions, severe, withLeads } from './sample.ts';
 
 const nothing: LabelElements = {
   ...mild,
@@ -21,7 +21,7 @@ const flammable: LabelElements = {
     { code: 'H336', text: 'May cause drowsiness or dizziness.' },
     { code: 'H411', text: 'Toxic to aquatic life with long lasting effects.' },
   ],
-  precautionaryStatements: [
+  precautionaryStatements: withLeads([
     {
       code: 'P210',
       group: 'prevention',
@@ -37,7 +37,7 @@ const flammable: LabelElements = {
     },
     { code: 'P391', group: 'response', text: 'Collect spillage.' },
     ...corrosive.precautionaryStatements.filter(({ group }) => group !== 'prevention'),
-  ],
+  ]),
 };
 
 /** Long statements without end: nine of hazard. */

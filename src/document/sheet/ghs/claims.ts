@@ -1,6 +1,7 @@
 import names from '../../../../hazard-data/eu-clp/sheet/alternative-names.json' with { type: 'json' };
 import forbidden from '../../../../hazard-data/eu-clp/sheet/forbidden.json' with { type: 'json' };
 import type { Diagnostic } from '../../../report/diagnostic.ts';
+import { sheetForm } from '../form.ts';
 import { isPhysical } from '../hazards.ts';
 import type { SheetInput } from '../input.ts';
 import { secretsOf } from '../secrets.ts';
@@ -13,14 +14,14 @@ type Where = (constituent: number) => Pick<Diagnostic, 'at'>;
  * choice (Annex II, 3.2).
  */
 export function ghsClaims(input: SheetInput, where: Where): readonly Diagnostic[] {
-  const { id } = input.classification.basis;
+  const { secrets } = sheetForm(input.classification.basis.id);
   const { identity, percent } = secretsOf(input);
-  if (id === 'eu-clp')
+  if (secrets === 'alternative-name')
     return [
       ...[...identity].flatMap(at => nameFindings(input, at, where)),
       ...[...percent].map(at => rangeTold(input, at, where)),
     ];
-  if (id === 'un-ghs')
+  if (secrets === 'confidential')
     return [...new Set([...identity, ...percent])].map(at => confidential(input, at, where));
   return [];
 }
@@ -93,7 +94,7 @@ const PHRASES = [...forbidden.phrases, ...forbidden.others].map(phrase => ({
 
 /** Texts of the record with a statement that the sheet may not make (Annex II, 0.2.4). */
 export function forbiddenFindings({ record, classification }: SheetInput): readonly Diagnostic[] {
-  if (classification.basis.id !== 'eu-clp') return [];
+  if (!sheetForm(classification.basis.id).reach) return [];
   const own = record.sheetIngredients.flatMap(each =>
     [each.toxicity, each.ecotoxicity, each.persistence, each.bioaccumulation, each.mobility].map(
       text => [`sds.ingredients, ${each.of}`, text ?? ''] as const,

@@ -4,6 +4,7 @@ import { percentText, prescribedRange } from '../concentration.ts';
 import { bodyOf, type ItemBody, type SectionBodies, said } from '../content.ts';
 import { type Ingredient, ingredients } from '../disclosure.ts';
 import { fill } from '../fill.ts';
+import { sheetForm } from '../form.ts';
 import type { SheetInput } from '../input.ts';
 import { type Secrets, secretsOf } from '../secrets.ts';
 import { hazardAndCode } from './classes.ts';
@@ -111,7 +112,7 @@ function values(listed: readonly Ingredient[], secrets: Secrets, input: SheetInp
 /** Names that stand in place of others, and under what (CLP, Article 24; GHS, 1.4.8). */
 function claims(input: SheetInput, { identity, name }: Secrets): SectionBodies {
   const { ghs: words } = input.words.sheet;
-  const eu = input.classification.basis.id === 'eu-clp';
+  const eu = sheetForm(input.classification.basis.id).secrets === 'alternative-name';
   const text = [...identity].map(at => {
     const approval = input.formula.constituents[at]!.tradeSecret?.alternativeName?.approval;
     return eu && approval

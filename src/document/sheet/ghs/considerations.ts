@@ -1,12 +1,13 @@
 import { bodyOf, type ItemBody, nothing, paragraphs, type SectionBodies } from '../content.ts';
 import { ingredients } from '../disclosure.ts';
 import { fill } from '../fill.ts';
+import { sheetForm } from '../form.ts';
 import type { SheetInput } from '../input.ts';
 import { measure } from '../parts.ts';
 import { secretsOf } from '../secrets.ts';
 import { statementsFor } from '../statements.ts';
 
-const isUnion = ({ classification }: SheetInput): boolean => classification.basis.id === 'eu-clp';
+const isUnion = ({ classification }: SheetInput): boolean => sheetForm(classification.basis.id).reach;
 
 /** Section 13 (Annex II, 13.1; GHS, Table 1.5.2, 13). */
 export function disposal(input: SheetInput): SectionBodies {

@@ -1,46 +1,18 @@
-import eu from '../../../../hazard-data/eu-clp/sheet/cut-offs.json' with { type: 'json' };
-import un from '../../../../hazard-data/un-ghs/sheet/cut-offs.json' with { type: 'json' };
 import type { ClassifiedConstituent } from '../../../classify/classification.ts';
 import type { Hazard } from '../../../notation/hazard.ts';
 import type { Exact } from '../../../quantity/exact.ts';
 import { meets, reaches } from '../../../quantity/sum.ts';
 import type { SheetIngredient } from '../../../record/record-blocks.ts';
+import { type CutOffRow, type CutOffs, cutOffsOn, type Least } from '../form.ts';
 import { isPhysical } from '../hazards.ts';
 import type { SheetInput } from '../input.ts';
-
-interface Row {
-  readonly class: string;
-  readonly categories: readonly string[];
-  readonly from: number;
-}
-
-interface Least {
-  readonly from: number;
-  readonly fromGas: number;
-}
-
-interface Version {
-  readonly inForce: string;
-  readonly classified: { readonly rows: readonly Row[]; readonly sensitizerShareOfSpecificLimit?: number };
-  readonly unclassified?: { readonly rows: readonly Row[]; readonly otherwise: Least };
-  readonly identified?: { readonly from: number; readonly classes: readonly Row[] };
-  readonly unionLimit?: { readonly unclassified: Least };
-}
-
-const VERSIONS: Readonly<Record<string, readonly Version[]>> = {
-  'eu-clp': eu.versions,
-  'un-ghs': un.versions,
-};
 
 /** Why section 3 names an ingredient. */
 export type ListedFor = 'hazard' | 'pbt' | 'endocrine' | 'candidate-list' | 'union-limit';
 
-const versionOf = ({ classification: { basis } }: SheetInput): Version => {
-  const versions = VERSIONS[basis.id]!;
-  return versions.findLast(({ inForce }) => inForce <= basis.asOf) ?? versions[0]!;
-};
+const versionOf = ({ classification: { basis } }: SheetInput): CutOffs => cutOffsOn(basis.id, basis.asOf);
 
-const rowOf = (rows: readonly Row[], { hazardClass, category }: Hazard): Row | undefined =>
+const rowOf = (rows: readonly CutOffRow[], { hazardClass, category }: Hazard): CutOffRow | undefined =>
   rows.find(row => row.class === hazardClass && row.categories.includes(category));
 
 /** M-factor that moves the cut-off of a hazard (CLP Annex I, 4.1.3.1); 1 where none does. */
@@ -57,7 +29,7 @@ const factorOf = ({ hazardClass, category }: Hazard, { mFactors }: ClassifiedCon
 function counts(
   hazard: Hazard,
   { high, data }: ClassifiedConstituent,
-  { classified, identified }: Version,
+  { classified, identified }: CutOffs,
 ): boolean {
   const row = rowOf([...classified.rows, ...(identified?.classes ?? [])], hazard);
   if (!row) return !isPhysical(hazard.hazardClass);
@@ -77,7 +49,7 @@ const least = ({ from, fromGas }: Least, { record }: SheetInput): number =>
 function countsUnclassified(
   hazard: Hazard,
   { high, data }: ClassifiedConstituent,
-  { unclassified, classified }: Version,
+  { unclassified, classified }: CutOffs,
   input: SheetInput,
 ): boolean {
   if (!unclassified) return false;
@@ -95,7 +67,7 @@ function countsUnclassified(
 function identifiedAs(
   high: Exact,
   own: SheetIngredient | null,
-  { identified }: Version,
+  { identified }: CutOffs,
 ): readonly ListedFor[] {
   if (!identified || !own || !reaches(high, identified.from)) return [];
   return [

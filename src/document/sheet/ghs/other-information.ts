@@ -3,6 +3,7 @@ import type { SheetWords } from '../../../words/sheet-words.ts';
 import { bodyOf, type ItemBody, type SectionBodies, said } from '../content.ts';
 import { ingredients } from '../disclosure.ts';
 import { capitalized, fill } from '../fill.ts';
+import { sheetForm } from '../form.ts';
 import type { SheetInput } from '../input.ts';
 import { dayOf, revisionOf } from '../other-information.ts';
 import { secretsOf, tellingOf } from '../secrets.ts';
@@ -45,7 +46,7 @@ function sources(input: SheetInput): ItemBody {
       other.own,
       fill(other.basis, { basis: basis.title, asOf: basis.asOf }),
       ...byIngredient,
-      basis.id === 'eu-clp' ? words.headingsUnion : words.headings,
+      sheetForm(basis.id).reach ? words.headingsUnion : words.headings,
     ],
     source: 'calculation',
   };

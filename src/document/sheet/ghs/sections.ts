@@ -1,12 +1,12 @@
-import eu from '../../../../hazard-data/eu-clp/sheet/sections.json' with { type: 'json' };
-import un from '../../../../hazard-data/un-ghs/sheet/sections.json' with { type: 'json' };
 import type { SectionBodies, SheetItem, SheetSection } from '../content.ts';
 import { exposureControls } from '../exposure-controls.ts';
+import { fill } from '../fill.ts';
 import { fireFighting } from '../fire.ts';
 import { firstAid } from '../first-aid.ts';
+import { outlineOf, type SheetOutline, type SheetPart, sheetForm } from '../form.ts';
 import { handlingAndStorage } from '../handling.ts';
 import type { SheetInput } from '../input.ts';
-import { complete, itemOf, type Subheading } from '../items.ts';
+import { complete, itemOf } from '../items.ts';
 import { reactivity } from '../reactivity.ts';
 import { composition } from './composition.ts';
 import { disposal, regulation, transport } from './considerations.ts';
@@ -18,28 +18,6 @@ import { abbreviations, otherInformation } from './other-information.ts';
 import { properties } from './properties.ts';
 import { accidentalRelease } from './release.ts';
 import { toxicology } from './toxicology.ts';
-
-interface Part {
-  readonly number: string;
-  readonly heading: string;
-  readonly items: readonly (Subheading & { readonly optional?: boolean })[];
-}
-
-interface Outline {
-  readonly number: number;
-  readonly heading: string;
-  readonly parts: readonly Part[];
-}
-
-const OUTLINES: Readonly<Record<string, readonly Outline[]>> = {
-  'eu-clp': eu.sections,
-  'un-ghs': un.sections,
-};
-
-/** How Annex II, Part B sets the head of a section. */
-const HEAD: Readonly<Record<string, (number: number, heading: string) => string>> = {
-  'eu-clp': (number, heading) => `SECTION ${number}: ${heading}`,
-};
 
 const BODIES: readonly ((input: SheetInput) => SectionBodies)[] = [
   identification,
@@ -62,7 +40,7 @@ const BODIES: readonly ((input: SheetInput) => SectionBodies)[] = [
 
 /** Whether the sheet is laid out by the law of the European Union or by the GHS itself. */
 export const isGhsSheet = ({ classification }: Pick<SheetInput, 'classification'>): boolean =>
-  classification.basis.id in OUTLINES;
+  sheetForm(classification.basis.id).outline === 'numbered';
 
 /**
  * The sixteen sections with their numbered sub-sections: Regulation (EC) No 1907/2006, Annex II, Part B, or GHS,
@@ -70,9 +48,12 @@ export const isGhsSheet = ({ classification }: Pick<SheetInput, 'classification'
  */
 export function ghsSections(input: SheetInput): readonly SheetSection[] {
   const { id } = input.classification.basis;
-  const sections = OUTLINES[id]!.map((outline, at): SheetSection => {
+  const { sectionHead } = sheetForm(id);
+  const outlines = outlineOf(id);
+  const sections = outlines.map((outline, at): SheetSection => {
     const bodies = BODIES[at]!(input);
-    const head = HEAD[id]?.(outline.number, outline.heading);
+    const { number, heading } = outline;
+    const head = sectionHead && fill(sectionHead, { number, heading });
     return {
       number: outline.number,
       title: outline.heading,
@@ -82,11 +63,11 @@ export function ghsSections(input: SheetInput): readonly SheetSection[] {
       items: outline.parts.flatMap(part => itemsOf(part, bodies, input)),
     };
   });
-  return withAbbreviations(sections, OUTLINES[id]!, input);
+  return withAbbreviations(sections, outlines, input);
 }
 
 function itemsOf(
-  { number, heading, items }: Part,
+  { number, heading, items }: SheetPart,
   bodies: SectionBodies,
   input: SheetInput,
 ): readonly SheetItem[] {
@@ -107,7 +88,7 @@ const asked = (asks: string | null | undefined, { record }: SheetInput): boolean
 /** Abbreviations are those that the other texts use. */
 function withAbbreviations(
   sections: readonly SheetSection[],
-  outlines: readonly Outline[],
+  outlines: readonly SheetOutline[],
   input: SheetInput,
 ): readonly SheetSection[] {
   const body = abbreviations(JSON.stringify(sections), input.words.sheet.ghs);

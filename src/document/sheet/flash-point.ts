@@ -1,0 +1,32 @@
+import type { Measured } from '../../record/product-record.ts';
+import type { SheetWords } from '../../words/sheet-words.ts';
+import { fill } from './fill.ts';
+import type { SheetInput } from './input.ts';
+
+export type PropertyWords = SheetWords['properties'];
+
+/** A measured value with its method and source. */
+export const valued = (words: PropertyWords, { method, source }: Measured<unknown>, text: string): string =>
+  [text, method && fill(words.method, { method }), source && fill(words.source, { source })]
+    .filter(Boolean)
+    .join('; ');
+
+/** Temperatures with their degree sign and in both scales: `46 C` gives `46 °C (115 °F)`. */
+export const temperatures = (text: string): string =>
+  text.replace(/(-?\d+(?:\.\d+)?)\s*°?\s*([CF])\b(?!\.)/gu, (_, number: string, scale: string) => {
+    const value = Number(number);
+    const other = scale === 'C' ? (value * 9) / 5 + 32 : ((value - 32) * 5) / 9;
+    return `${number} °${scale} (${Math.round(other)} °${scale === 'C' ? 'F' : 'C'})`;
+  });
+
+/** Flash point with its cup, method and source; null where the record has none. */
+export function flashPoint({ record, words: language }: SheetInput): string | null {
+  const { properties: words } = language.sheet;
+  const point = record.properties.flashPoint;
+  if (!point) return null;
+  const { kind } = point.value;
+  if (kind === 'none') return valued(words, point, words.noFlashPoint);
+  const cup = point.value.cup && words.cup[point.value.cup];
+  const bare = point.written.replace(/\s*\(?\s*(?:closed|open)(?:[ -]cup)?\s*\)?\s*$/iu, '');
+  return valued(words, point, [temperatures(bare), cup].filter(Boolean).join(', '));
+}
