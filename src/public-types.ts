@@ -84,6 +84,7 @@ export type { FontFiles } from './text/font-library.ts';
 export type { FaceMetrics, FaceName, FontLibrary, Glyph, GlyphRun, OutlineCommand } from './text/glyph-run.ts';
 export type { Answer, AnswerWords, AskedSection, OpenCause, Wanted } from './words/answer-words.ts';
 export type { ConsumerWords } from './words/consumer-words.ts';
+export type { PointGroup, PointPart, ReviewPageWords } from './words/review-page-words.ts';
 export type { SheetFact } from './words/sheet-fact.ts';
 export type { SheetWords } from './words/sheet-words.ts';
 export type { CapacityFact, SupplyWords } from './words/supply-words.ts';

@@ -5,16 +5,55 @@ import { readTemplate } from '../environment/package-files.ts';
 import { sha256 } from '../provenance/inputs.ts';
 import type { Diagnostic } from '../report/diagnostic.ts';
 import { MANIFEST, type Manifest, parseManifest } from '../store/manifest.ts';
+import { sheetFileName } from '../words/en/catalog.ts';
 import { writeFiles } from './write-files.ts';
 
 /** Name of the page in the folder of all packets. */
 export const CATALOG = 'catalog.html';
 
-/** What became of one product. */
+/** What a data sheet says of its own standing. */
+export interface SheetStanding {
+  readonly revision: string | null;
+  /** YYYY-MM-DD; of the last change of the record, where the record says it. */
+  readonly date: string;
+}
+
+/** Reads revision and date from the data sheets of a folder; null where there is none that can be read. */
+export function standingOf(folder: string, names: readonly string[]): SheetStanding | null {
+  for (const name of names) {
+    if (sheetOf(name)?.ending !== 'json') continue;
+    const bytes = nodeEnvironment.files.read(join(folder, name));
+    try {
+      const { revision, date } = JSON.parse(new TextDecoder().decode(bytes ?? new Uint8Array()));
+      if (typeof date === 'string') return { revision: typeof revision === 'string' ? revision : null, date };
+    } catch {
+      // A file that a person changed or took away says nothing.
+    }
+  }
+  return null;
+}
+
+/** The market and the ending of the file of a data sheet; null for other documents. */
+function sheetOf(name: string): { readonly market: string | null; readonly ending: string } | null {
+  const [, market, ending] = /^sds(?:-([a-z]+))?\.(pdf|html|json)$/.exec(name) ?? [];
+  return ending === undefined ? null : { market: market ?? null, ending };
+}
+
+/** The name under which a data sheet is saved: product and revision; null for other documents. */
+export function savedAs(name: string, product: string, standing: SheetStanding | null): string | null {
+  const sheet = sheetOf(name);
+  if (!sheet || !standing) return null;
+  const told = sheetFileName(product, sheet.market, standing);
+  // Signs that a file system does not take.
+  return `${told.replace(/[\\/:*?"<>|\p{Cc}]+/gu, '-').replace(/^\.+/, '')}.${sheet.ending}`;
+}
+
 export interface CatalogRow {
   readonly record: string;
   /** Null where the record cannot be used. */
   readonly product: { readonly name: string; readonly code: string; readonly folder: string } | null;
+  /** Revision and date of the data sheets that stand there, as they say it themselves; null where none does. */
+  readonly sheet: SheetStanding | null;
   readonly state: 'made' | 'unchanged' | 'incomplete' | 'refused';
   /** Documents that may leave the shop, with what could not be made. */
   readonly files: readonly string[];
@@ -57,17 +96,19 @@ export async function writeCatalog(
   }
   const page = await fillPage(readTemplate, 'packet/catalog.hbs', {
     date,
-    products: rows.flatMap(({ product, state, missing, madeFor, files: names }) =>
+    products: rows.flatMap(({ product, state, missing, madeFor, sheet, files: names }) =>
       product
         ? [
             {
               name: product.name,
               code: product.code,
               madeFor,
+              sheet,
               refused: state === 'refused',
               missing,
               files: names.map(name => ({
                 name,
+                saved: savedAs(name, product.name, sheet),
                 path: [product.folder, name].map(encodeURIComponent).join('/'),
               })),
             },

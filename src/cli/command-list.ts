@@ -60,7 +60,7 @@ export const commandList: readonly ListedCommand[] = [
   },
   {
     name: 'packet',
-    does: 'makes everything for one product, with an index page',
+    does: "makes everything for one product, with the reviewer's page",
     load: () => import('./commands/packet.ts'),
   },
   {

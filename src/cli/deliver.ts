@@ -73,16 +73,17 @@ export const finding = (fact: OutputFact, folder: string, severity: Severity): D
   at: { file: folder },
 });
 
-/** Prints where files were written, as text or as JSON with what was found. */
+/** Prints where files were written, as text or as JSON with what was found and more. */
 export const printWritten = (
   written: readonly string[],
   findings: readonly Diagnostic[],
   json: boolean,
   io: Io,
+  more: Readonly<Record<string, unknown>> = {},
 ) =>
   io.out(
     json
-      ? `${JSON.stringify({ schema: 'labelwright/files/1', files: written, findings: renderJson(findings) }, null, 2)}\n`
+      ? `${JSON.stringify({ schema: 'labelwright/files/1', files: written, findings: renderJson(findings), ...more }, null, 2)}\n`
       : `${written.join('\n')}\n`,
   );
 

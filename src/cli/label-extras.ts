@@ -89,19 +89,19 @@ async function sheetOf(
 /** The label as a picture for listings. @param format a PNG needs a drawing library, without which an SVG is made */
 async function pictureOf(
   product: ClassifiedProduct,
-  { document }: LabelDraft,
+  { document, brand }: LabelDraft,
   { format, stem }: { readonly format: 'png' | 'svg' | null; readonly stem: string },
   fonts: FontLibrary,
 ): Promise<Extras> {
   const [frame] = document?.frames ?? [];
   if (format === null || !document || !frame) return none;
   const comment = copyComment(copyMark(product, 'distribution'));
-  const png = format === 'png' ? await pngOf(frame, fonts, comment) : null;
+  const png = format === 'png' ? await pngOf(frame, fonts, comment, { brand }) : null;
   if (png) return { ...none, files: [{ name: `${stem}.png`, kind: 'distribution', bytes: png }] };
   const svg: OutputFile = {
     name: `${stem}.svg`,
     kind: 'distribution',
-    bytes: svgOf(frame, fonts, document.title, comment),
+    bytes: svgOf(frame, fonts, document.title, comment, { brand }),
   };
   const findings: Diagnostic[] =
     format === 'svg'

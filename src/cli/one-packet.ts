@@ -16,6 +16,8 @@ export interface OnePacket {
   readonly status: number;
   readonly written: readonly string[];
   readonly findings: readonly Diagnostic[];
+  /** What a reviewer must look at, worst first, beside the findings. */
+  readonly review: readonly string[];
 }
 
 /**
@@ -29,7 +31,7 @@ export async function onePacket(
   { date, out, replace }: { readonly date: string; readonly out: string | null; readonly replace: boolean },
   io: Io,
 ): Promise<OnePacket> {
-  const nothing = (status: number): OnePacket => ({ status, written: [], findings: [] });
+  const nothing = (status: number): OnePacket => ({ status, written: [], findings: [], review: [] });
   const product = await openClassified(path, usual, date, io, out);
   if (!product) return nothing(exit.badInput);
   const packet = await makePacket(product, date, await loadFonts(), en);
@@ -49,5 +51,6 @@ export async function onePacket(
     status: missing.length > 0 ? exit.notMet : exit.done,
     written: [...stored.written, join(folder, MANIFEST)],
     findings: [...packet.diagnostics, ...stored.findings, ...after],
+    review: packet.review,
   };
 }

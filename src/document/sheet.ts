@@ -7,10 +7,12 @@ import { sheetSections } from './sheet/sections.ts';
 import type { Template } from './template.ts';
 
 export { claimFindings } from './sheet/claims.ts';
+export { isGhsSheet } from './sheet/ghs/sections.ts';
 export { sheetHtml } from './sheet/html.ts';
 export type { SheetInput, SheetSolution } from './sheet/input.ts';
 export { sheetJson } from './sheet/json.ts';
-export { sheetQuestions } from './sheet/open-items.ts';
+export { openNumbers, sheetQuestions } from './sheet/open-items.ts';
+export { sheetSections } from './sheet/sections.ts';
 export { transportQuestions } from './sheet/transport.ts';
 
 /** A safety data sheet as a tree of nodes without coordinates, with what runs on every page. */
@@ -92,7 +94,8 @@ export function sheetDocument(input: SheetInput, template: Template): SheetModel
   });
   return {
     root,
-    title: `${frame.kind}: ${record.name}`,
+    // A copy that was saved under any name says of which product and revision it is.
+    title: [`${frame.kind}: ${record.name}`, ...standing.slice(0, -1)].join(', '),
     subject: fill(draft ? frame.draftSubject : frame.subject, { kind: frame.kind, copy: frame.copy }),
     language: root.attributes.lang ?? language,
     date: `${day}T00:00:00Z`,

@@ -41,18 +41,31 @@ export interface DraftSheet {
   readonly review: readonly string[];
 }
 
+/** The same with what it was made of, for the reviewer's page. */
+export interface ReviewedSheet extends DraftSheet {
+  readonly input: SheetInput;
+}
+
 /**
  * Drafts the safety data sheet (29 CFR 1910.1200(g), App. D; Regulation (EC) No 1907/2006, Annex II; GHS, Annex 4) as
  * tagged PDF, web page and JSON: a distribution copy,
  * which discloses in text, attachment and metadata what section 3 discloses.
  * @returns errors where a required fact is missing, a trade-secret claim cannot be kept, or the fonts lack a character.
  */
-export async function draftSheet(
+export const draftSheet = (
+  product: ClassifiedProduct,
+  options: SheetOptions,
+  fonts: FontLibrary,
+  words: Words,
+): Promise<Outcome<DraftSheet>> => reviewedSheet(product, options, fonts, words);
+
+/** As `draftSheet`, with what the sheet was made of. */
+export async function reviewedSheet(
   product: ClassifiedProduct,
   { date, paper }: SheetOptions,
   fonts: FontLibrary,
   words: Words,
-): Promise<Outcome<DraftSheet>> {
+): Promise<Outcome<ReviewedSheet>> {
   const { record, reference } = product;
   const elements = sheetElements(product);
   const complete = completeRecord(record);
@@ -82,7 +95,7 @@ export async function draftSheet(
   }
   if (hasErrors(found))
     throw new Error(`preflight of the sheet: ${found.map(({ message }) => message).join('; ')}`);
-  return succeed({ pdf, html: sheetHtml(model, copy), json, review: questions(input) }, [
+  return succeed({ pdf, html: sheetHtml(model, copy), json, review: questions(input), input }, [
     ...claims,
     ...statementFindings(record, elements, words, 'warning'),
     ...openFindings(product, words),

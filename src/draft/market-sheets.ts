@@ -5,7 +5,7 @@ import { type Diagnostic, hasErrors, type Outcome } from '../report/diagnostic.t
 import type { FontLibrary } from '../text/glyph-run.ts';
 import type { Words } from '../words/words.ts';
 import { type ClassifiedProduct, classifyProduct } from './classified-product.ts';
-import { type DraftSheet, draftSheet } from './draft-sheet.ts';
+import { type DraftSheet, type ReviewedSheet, reviewedSheet } from './draft-sheet.ts';
 import { evidenceFindings } from './evidence-findings.ts';
 import { openReference } from './open-reference.ts';
 
@@ -32,7 +32,7 @@ export interface MarketSheet {
   readonly basis: BasisId;
   /** Name of the file that it would have. */
   readonly name: string;
-  readonly sheet: Outcome<DraftSheet>;
+  readonly sheet: Outcome<ReviewedSheet>;
 }
 
 /**
@@ -54,7 +54,7 @@ export async function marketSheets(
       basis === product.reference.basis.id
         ? { ok: true as const, value: product, diagnostics: [] }
         : await classifiedUnder(product, basis, date);
-    const sheet = under.ok ? await draftSheet(under.value, { date, paper }, fonts, words) : under;
+    const sheet = under.ok ? await reviewedSheet(under.value, { date, paper }, fonts, words) : under;
     sheets.push({ basis, name: `${file}.pdf`, sheet });
   }
   return sheets;

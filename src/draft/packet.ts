@@ -10,19 +10,23 @@ import { answerOf } from './answer.ts';
 import { askedRows } from './asked-rows.ts';
 import { classificationJson } from './classification-json.ts';
 import type { ClassifiedProduct } from './classified-product.ts';
-import { draftLabel } from './draft-label.ts';
 import { draftTransport } from './draft-transport.ts';
 import { dutiesOf } from './duties.ts';
 import { dutyJson } from './duty-json.ts';
 import { copyMark } from './inputs-of.ts';
 import { marketSheets, sheetFiles } from './market-sheets.ts';
 import { dueLabels, labelStem } from './purposes/due-labels.ts';
-import { reviewPoints } from './review-points.ts';
+import type { PacketLabel } from './review/labels.ts';
+import { reviewPage } from './review/review-page.ts';
+import { pointLines, reviewPoints } from './review/review-points.ts';
 import { shipJson } from './ship-json.ts';
 import { supplierQuestions } from './supplier-questions.ts';
-
+import { tryDraftLabel } from './try-draft-label.ts';
 import { useSolutions } from './use-solutions.ts';
 import { workSheetMarkdown } from './work-sheet.ts';
+
+/** Name of the page from which a qualified person reviews. */
+export const REVIEW_PAGE = 'review.html';
 
 /** A file of the packet with what it is. */
 export interface PacketFile {
@@ -34,7 +38,7 @@ export interface PacketFile {
 
 export interface Packet {
   readonly files: readonly PacketFile[];
-  /** What a reviewer must look at. */
+  /** What a reviewer must look at, worst first, beside the findings. */
   readonly review: readonly string[];
   /** Labels and sheets that do not fit or lack a fact, with the reason; the rest of the packet stands without them. */
   readonly missing: readonly { readonly name: string; readonly reason: string }[];
@@ -46,8 +50,7 @@ export interface Packet {
 
 /**
  * Everything for one product: labels of all packs, data sheets of its markets, classification, work sheet, transport of the first
- * pack and an index page. A label
- * that cannot be made does not stop the rest.
+ * pack, the reviewer's page and an index page. A label that cannot be made does not stop the rest.
  * @param date YYYY-MM-DD
  */
 export async function makePacket(
@@ -61,20 +64,22 @@ export async function makePacket(
   const missing: { name: string; reason: string }[] = [];
   const diagnostics: Diagnostic[] = [];
   const review = copyMark(product, 'review');
+  const labels: PacketLabel[] = [];
   const due = dueLabels(product);
   for (const pack of record.packs)
     for (const purpose of due.made) {
-      const label = await draftLabel(product, { pack, purpose, date }, fonts, words);
-      diagnostics.push(...label.diagnostics);
+      const draft = await tryDraftLabel(product, { pack, purpose, date }, fonts, words);
+      diagnostics.push(...draft.diagnostics);
       const name = `${labelStem(pack.id, purpose, due)}.pdf`;
-      if (label.ok)
+      labels.push({ name, draft });
+      if (draft.bytes)
         files.push({
           name,
           what: `${words.purposeName(purpose)}, ${pack.contents.written}, one page at die size`,
           kind: 'distribution',
-          bytes: label.value,
+          bytes: draft.bytes,
         });
-      else missing.push({ name, reason: firstError(label.diagnostics) });
+      else missing.push({ name, reason: firstError(draft.diagnostics) });
     }
   const sheets = await marketSheets(product, date, fonts, words);
   for (const { basis, name, sheet } of sheets) {
@@ -118,20 +123,31 @@ export async function makePacket(
       review,
     ),
   });
-  const asking = duties.filter(({ state }) => state === 'due' || state === 'open').map(words.duty);
-  const points = [
-    ...new Set(sheets.flatMap(({ sheet }) => (sheet.ok ? sheet.value.review : []))),
-    ...reviewPoints(product, words),
-    ...asking,
-  ];
   const found = [...new Map(diagnostics.map(each => [JSON.stringify(each), each])).values()];
+  const made = sheets.flatMap(({ name, sheet }) => (sheet.ok ? [{ name, sheet: sheet.value }] : []));
+  const drafts = made.map(({ sheet }) => sheet);
+  const points = reviewPoints(
+    { product, sheets: drafts, labels, duties, missing, diagnostics: found },
+    words,
+  );
+  const lines = pointLines(points, drafts, words);
+  files.unshift({
+    name: REVIEW_PAGE,
+    what: "reviewer's page: what to check, worst first, with label, sections and reasons",
+    kind: 'review',
+    bytes: await reviewPage(
+      { product, points, labels, sheets: made, duties, files, date, copy: review },
+      fonts,
+      words,
+    ),
+  });
   const listed = duties.map(words.duty);
-  const index = await indexPage(product, files, points, listed, found, date, review, words);
+  const index = await indexPage(product, files, lines, listed, found, date, review, words);
   return {
     files: [...files, { name: 'index.html', what: 'index of this packet', kind: 'review', bytes: index }],
     missing,
     refused: sheets.every(({ sheet }) => !sheet.ok),
-    review: points,
+    review: lines,
     diagnostics: found,
   };
 }

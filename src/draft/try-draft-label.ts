@@ -39,6 +39,8 @@ export interface LabelDraft {
   readonly document: PagedDocument | null;
   /** Places of the sections on it. */
   readonly areas: readonly Area[];
+  /** The maker's color as it is printed, percent of the process inks; null where the label has none. */
+  readonly brand: readonly number[] | null;
   /** What stands on it and where. */
   readonly facts: LabelFacts | null;
   readonly stock: Stock | null;
@@ -53,6 +55,7 @@ const refused = (diagnostics: readonly Diagnostic[]): LabelDraft => ({
   bytes: null,
   document: null,
   areas: [],
+  brand: null,
   facts: null,
   stock: null,
   type: null,
@@ -199,6 +202,7 @@ export async function tryDraftLabel(
     bytes,
     document,
     areas,
+    brand: look?.ink?.cmyk ?? null,
     facts,
     stock,
     type: model.type,

@@ -42,7 +42,10 @@ interface Worked {
  * The rule worked; where evidence decided, with what the calculation would have given, and where ranges did, with the
  * ends that were taken and what the milder ones give.
  */
-function worked({ because, calculated, milder }: Worked, { words, classification }: WorkSheet): string {
+export function worked(
+  { because, calculated, milder }: Worked,
+  { words, classification }: Pick<WorkSheet, 'words' | 'classification'>,
+): string {
   const telling = tellAll(classification);
   const told = (reason: Because): string => {
     const { rule, working } = words.because(reason, telling);

@@ -1,7 +1,7 @@
 import type { Frame } from '../layout/frame.ts';
 import { MM_PER_INCH, toMillimetres } from '../quantity/length.ts';
 import type { FontLibrary } from '../text/glyph-run.ts';
-import { colorOf, seen } from './shown.ts';
+import { colorOf, type PictureLook, seen } from './shown.ts';
 import { pathData } from './svg.ts';
 
 /** Pixels of the longer side that shops on the web ask for at least, common practice, no source. */
@@ -13,7 +13,12 @@ const DPI = 300;
  * A label as a PNG for listings: white ground, sRGB, the trim alone.
  * @returns null where the drawing library, which is an optional peer of this package, is not installed
  */
-export async function pngOf(frame: Frame, fonts: FontLibrary, comment: string): Promise<Uint8Array | null> {
+export async function pngOf(
+  frame: Frame,
+  fonts: FontLibrary,
+  comment: string,
+  look: PictureLook = {},
+): Promise<Uint8Array | null> {
   const library = await import('@napi-rs/canvas').catch(() => null);
   if (!library) return null;
   const { width, height } = frame;
@@ -30,7 +35,7 @@ export async function pngOf(frame: Frame, fonts: FontLibrary, comment: string): 
       context.translate(item.x, item.y);
       context.rotate((-(item.rotate ?? 0) * Math.PI) / 180);
       context.scale(em, -em);
-      context.fillStyle = colorOf(item.ink);
+      context.fillStyle = colorOf(item.ink, look);
       for (const { id, advance } of item.run.glyphs) {
         context.fill(new library.Path2D(pathData(fonts.glyph(id, item.run.face))));
         context.translate(advance, 0);
@@ -38,11 +43,11 @@ export async function pngOf(frame: Frame, fonts: FontLibrary, comment: string): 
     } else {
       const path = new library.Path2D(pathData(item.segments));
       if (item.fill) {
-        context.fillStyle = colorOf(item.fill);
+        context.fillStyle = colorOf(item.fill, look);
         context.fill(path, item.fillRule ?? 'nonzero');
       }
       if (item.stroke) {
-        context.strokeStyle = colorOf(item.stroke);
+        context.strokeStyle = colorOf(item.stroke, look);
         context.lineWidth = item.strokeWidth ?? 0;
         context.stroke(path);
       }

@@ -1,7 +1,7 @@
 import type { Frame, FrameItem, PathItem, TextItem } from '../layout/frame.ts';
 import { toMillimetres } from '../quantity/length.ts';
 import type { FaceName, FontLibrary } from '../text/glyph-run.ts';
-import { colorOf, seen } from './shown.ts';
+import { colorOf, type PictureLook, seen } from './shown.ts';
 
 const number = (value: number): string => String(Number(value.toFixed(4)));
 
@@ -20,13 +20,20 @@ const escaped = (text: string): string =>
  * @param title for readers that do not see it
  * @param comment that the picture carries, as it is written in XML
  */
-export function svgOf(frame: Frame, fonts: FontLibrary, title: string, comment: string): string {
+export function svgOf(
+  frame: Frame,
+  fonts: FontLibrary,
+  title: string,
+  comment: string,
+  look: PictureLook = {},
+): string {
+  const { ids = 'g' } = look;
   const glyphs = new Map<string, { readonly id: string; readonly path: string }>();
   const glyph = (number: number, face: FaceName): string => {
     const key = `${face} ${number}`;
     const known = glyphs.get(key);
     if (known) return known.id;
-    const id = `g${glyphs.size}`;
+    const id = `${ids}${glyphs.size}`;
     glyphs.set(key, { id, path: pathData(fonts.glyph(number, face)) });
     return id;
   };
@@ -41,12 +48,14 @@ export function svgOf(frame: Frame, fonts: FontLibrary, title: string, comment: 
       return character.trim() === '' ? '' : `<use href="#${glyph(id, run.face)}" x="${number(place)}"/>`;
     });
     const by = scale === '0' ? exact : Number(exact);
-    return `<g fill="${colorOf(ink)}" transform="translate(${number(x)} ${number(y)})${turn} scale(${by} ${-by})">${uses.join('')}</g>`;
+    return `<g fill="${colorOf(ink, look)}" transform="translate(${number(x)} ${number(y)})${turn} scale(${by} ${-by})">${uses.join('')}</g>`;
   };
   const path = ({ segments, fill, fillRule, stroke, strokeWidth }: PathItem): string => {
     const rule = fillRule === 'evenodd' ? ' fill-rule="evenodd"' : '';
-    const line = stroke ? ` stroke="${colorOf(stroke)}" stroke-width="${number(strokeWidth ?? 0)}"` : '';
-    return `<path fill="${fill ? colorOf(fill) : 'none'}"${rule}${line} d="${pathData(segments)}"/>`;
+    const line = stroke
+      ? ` stroke="${colorOf(stroke, look)}" stroke-width="${number(strokeWidth ?? 0)}"`
+      : '';
+    return `<path fill="${fill ? colorOf(fill, look) : 'none'}"${rule}${line} d="${pathData(segments)}"/>`;
   };
   const draw = (item: FrameItem): string => (item.kind === 'text' ? text(item) : path(item));
   const drawn = seen(frame).map(draw).join('\n');

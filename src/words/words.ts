@@ -18,6 +18,7 @@ import type { Dilution } from '../record/record-blocks.ts';
 import type { Diagnostic } from '../report/diagnostic.ts';
 import type { AnswerWords } from './answer-words.ts';
 import type { ConsumerWords } from './consumer-words.ts';
+import type { ReviewPageWords } from './review-page-words.ts';
 import type { SheetFact } from './sheet-fact.ts';
 import type { SheetWords } from './sheet-words.ts';
 import type { SupplyWords } from './supply-words.ts';
@@ -170,6 +171,7 @@ export interface Words {
   readonly sheet: SheetWords;
   readonly outcomes: Readonly<Record<string, string>>;
   readonly review: ReviewWords;
+  readonly reviewPage: ReviewPageWords;
   readonly batch: BatchWords;
   readonly statements: StatementTelling;
   /** Notices of a draft label on what is open, the longest first; none where nothing is. */

@@ -8,6 +8,7 @@ import {
   writeFileSync,
 } from 'node:fs';
 import { join } from 'node:path';
+import { PDFDocument } from 'pdf-lib';
 import { describe, expect, it } from 'vitest';
 import { run } from '../../src/cli/commands/catalog.ts';
 import { inProcess, put, TODAY, workshop } from './_command.ts';
@@ -65,6 +66,27 @@ describe('catalog', () => {
     expect(links.join(' ')).not.toMatch(/work-sheet|classification|manifest/);
     expect(page).toContain('Drafts for qualified review');
     expect(json.products[0]).toMatchObject({ madeFor: TODAY, product: { code: 'A-1' } });
+  });
+
+  it('offers each sheet under the name of product and revision, and shows both', async () => {
+    const { folder, out, call } = shop();
+    put(
+      folder,
+      'a.yaml',
+      record('A-1', 'revision: 3\nrevised: 2026-10-30\n').replace('Rinse A-1', 'Rinse 1/2 "A"'),
+    );
+    const { json } = await call();
+    const page = readFileSync(join(out, 'catalog.html'), 'utf8');
+    const link = (to: string) => new RegExp(`<a href="${to}" download="([^"]+)">`).exec(page)?.[1];
+    expect(link('A-1/sds.pdf')).toBe('Rinse 1-2 -A- SDS rev 3.pdf');
+    expect(link('A-1/sds.html')).toBe('Rinse 1-2 -A- SDS rev 3.html');
+    // Where the record names no revision, the date of the sheet stands in its place.
+    expect(link('B-2/sds.pdf')).toBe(`Rinse B-2 SDS ${TODAY}.pdf`);
+    expect(page).toMatch(/<td>A-1<\/td><td>3<\/td><td>2026-10-30<\/td>/);
+    expect(json.products[0].sheet).toEqual({ revision: '3', date: '2026-10-30' });
+    const pdf = await PDFDocument.load(readFileSync(join(out, 'A-1', 'sds.pdf')));
+    for (const part of ['Rinse 1/2 "A"', 'A-1', 'Revision 3', '2026-10-30'])
+      expect(pdf.getTitle()).toContain(part);
   });
 
   it('goes on past a record that cannot be used, and says so', async () => {

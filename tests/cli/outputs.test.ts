@@ -46,9 +46,10 @@ describe('every document of a packet', () => {
     // Kinds: section 4 of the contract, "Copies".
     const kinds: Record<string, string> = {
       'classification.json': 'review',
-      'duties.json': 'review',
       'headroom-1310-73-2.svg': 'review',
+      'duties.json': 'review',
       'index.html': 'review',
+      'review.html': 'review',
       'label-bottle-946.pdf': 'distribution',
       'sds.html': 'distribution',
       'sds.json': 'distribution',

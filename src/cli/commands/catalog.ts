@@ -9,7 +9,7 @@ import type { Diagnostic } from '../../report/diagnostic.ts';
 import { renderJson } from '../../report/render.ts';
 import { examine } from '../../store/examine.ts';
 import { parseArguments } from '../arguments.ts';
-import { type CatalogRow, manifestOf, writeCatalog } from '../catalog-page.ts';
+import { type CatalogRow, manifestOf, standingOf, writeCatalog } from '../catalog-page.ts';
 import type { Command } from '../command.ts';
 import { leaveBehind } from '../deliver.ts';
 import { exit, type Io } from '../io.ts';
@@ -24,7 +24,7 @@ export const command: Command = {
   place: 110,
   about: [
     'A packet is made again where its record, a file that the record names, the law or the program changed, or where its files do not belong together.',
-    'The page lists the data sheets and labels of all products, for answering requests.',
+    'The page lists the data sheets and labels of all products, for answering requests, with revision and date; a sheet is saved under the name of product and revision.',
   ],
   argument: { name: 'DIR', does: 'folder with the product records', count: 'one', completes: 'folder' },
   options: {
@@ -95,6 +95,7 @@ async function rowOf(
     const row = {
       record: path,
       product: null,
+      sheet: null,
       state: 'refused',
       files: [],
       missing: [],
@@ -110,11 +111,13 @@ async function rowOf(
     : await onePacket(path, { date, out: folder, replace }, io);
   const manifest = manifestOf(folder);
   const missing = manifest?.missing ?? [];
+  const files = (manifest?.files ?? []).flatMap(file => (file.kind === 'distribution' ? [file.name] : []));
   const row: CatalogRow = {
     record: path,
     product: { name, code, folder: code },
     state: stateOf(current, status, missing.length),
-    files: (manifest?.files ?? []).flatMap(file => (file.kind === 'distribution' ? [file.name] : [])),
+    sheet: standingOf(folder, files),
+    files,
     missing,
     madeFor: manifest?.asOf ?? null,
   };

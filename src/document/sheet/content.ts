@@ -57,6 +57,8 @@ export type ItemState = 'filled' | 'searched' | 'open';
 export interface SheetItem extends Required<ItemBody> {
   readonly key: string;
   readonly state: ItemState;
+  /** Key under `sds:` of the record that fills it or says where it was searched for; null where the record has none. */
+  readonly asks: string | null;
   /** What one look-up or one measurement answers for several items; null where the item is asked for by itself. */
   readonly question: string | null;
   /** Letter in Table D.1, as `(a)`; empty where it has none. */

@@ -16,12 +16,13 @@ export interface Subheading {
 
 /** The body with what it lacks. */
 export const complete = (
-  { key, letter = '', heading, question }: Subheading,
+  { key, letter = '', heading, asks = null, question }: Subheading,
   state: ItemState,
   body: ItemBody,
 ): SheetItem => ({
   key,
   state,
+  asks,
   question: question ?? null,
   letter,
   heading,

@@ -31,7 +31,7 @@ export interface SheetQuestions {
 }
 
 /** Numbers of section 3 that neither the record nor the harmonised table has (Annex II, 3.2.4). */
-function openNumbers(input: SheetInput): readonly OpenItem[] {
+export function openNumbers(input: SheetInput): readonly OpenItem[] {
   if (!sheetForm(input.classification.basis.id).reach) return [];
   const { openNumbers: words } = input.words.sheet.ghs;
   const { identity } = secretsOf(input);

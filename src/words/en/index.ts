@@ -16,6 +16,7 @@ import { labelSheetFinding } from './label-sheet.ts';
 import { purpose, purposeName, purposes, workplaceWords } from './purposes.ts';
 import { readings } from './readings.ts';
 import { review } from './review.ts';
+import { reviewPage } from './review-page.ts';
 import { sheet } from './sheet.ts';
 import { statements } from './statements.ts';
 import { supply } from './supply.ts';
@@ -37,6 +38,7 @@ export const en: Words = {
   sheet,
   outcomes,
   review,
+  reviewPage,
   batch,
   statements,
   draftNotices,

@@ -214,7 +214,9 @@ describe('the web page', () => {
   it('stands alone: no file, script or address is fetched', () => {
     const html = sheetHtml(sheetDocument(inputs.get('degreaser')!, template));
     expect(html).toMatch(/^<!DOCTYPE html>\n<html lang="en-US">/u);
-    expect(html).toContain('<title>Safety data sheet: Peelworks Citrus Degreaser</title>');
+    expect(html).toContain(
+      '<title>Safety data sheet: Peelworks Citrus Degreaser, Product code CD-500, Revision 1, Date 2026-11-10</title>',
+    );
     expect(html).not.toMatch(/<script|<link|\bsrc=|url\(|@import|https?:/u);
     // One drawing for each pictogram, each with a name for readers.
     const count = inputs.get('degreaser')!.elements.pictograms.length;

@@ -121,7 +121,8 @@ describe('the structure tree', () => {
     expect(text).toContain('GHS02 flame');
     expect(text).toContain('"role":"H2"');
     expect((await pdf.getMetadata()).info).toMatchObject({
-      Title: 'Safety data sheet: Peelworks Citrus Degreaser',
+      Title:
+        'Safety data sheet: Peelworks Citrus Degreaser, Product code CD-500, Revision 1, Date 2026-11-10',
     });
     await pdf.loadingTask.destroy();
   });
