@@ -6,6 +6,8 @@ export interface ReasonBase {
   readonly cites: readonly Provision[];
   /** Constituents below the cut-off for relevant ingredients, which the rule left out. */
   readonly leftOut?: readonly LeftOut[];
+  /** Constituents at or above the upper end of their own specific range, which counts no longer. */
+  readonly ended?: readonly Ended[];
   /** An extreme pH that evidence set aside. */
   readonly setAside?: ReserveSetAside;
   /** Constituents without data that leave the class undecided. */
@@ -28,6 +30,13 @@ export interface LeftOut {
   readonly amount: Exact;
   /** The cut-off in percent. */
   readonly from: number;
+}
+
+export interface Ended {
+  readonly constituent: number;
+  readonly amount: Exact;
+  /** Percent from which the specific range holds no longer. */
+  readonly upTo: Exact;
 }
 
 /** The sign that the law's own words give: met at the figure, or only beyond it. */

@@ -95,6 +95,7 @@ export const substancesAndClasses = {
       source: text,
       from: z.array(z.strictObject({ categories: z.array(text), percent: z.number() })),
       note: text,
+      missing: z.strictObject({ source: text, classes: z.array(text) }),
     }),
     pH: z.strictObject({
       source: text,
