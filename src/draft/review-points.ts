@@ -12,6 +12,12 @@ export function reviewPoints(
   const undecided = classification.otherClasses.filter(({ outcome }) => outcome === 'insufficient-data');
   const unread = undecided.map(({ class: name, route }) => `${name}${route ? ` (${route})` : ''}`);
   const evidence = classification.hazards.filter(({ calculated }) => calculated).map(({ code }) => code);
+  const lifted = classification.otherClasses
+    .filter(({ outcome, calculated }) => outcome === 'not-classified' && calculated)
+    .map(({ class: name, route, calculated }) => ({
+      title: `${name}${route ? ` (${route})` : ''}`,
+      calculated: calculated!.outcome,
+    }));
   const { review, statements: told } = words;
   return [
     ...classification.warnings
@@ -20,6 +26,7 @@ export function reviewPoints(
       .map(warning => words.warning(warning, telling)),
     ...(unread.length > 0 ? [review.undecided(unread)] : []),
     ...(evidence.length > 0 ? [review.byEvidence(evidence)] : []),
+    ...(lifted.length > 0 ? [review.liftedByEvidence(lifted)] : []),
     ...record.choices.map(({ reading, take, reason }) => review.choice(reading, take, reason)),
     ...elements.missing.map(({ what, why }) => `${what}: ${told.why(why)}`),
     ...told.conditionals(elements.conditional),

@@ -93,6 +93,8 @@ export interface WorkSheetWords {
 export interface ReviewWords {
   undecided(classes: readonly string[]): string;
   byEvidence(codes: readonly string[]): string;
+  /** Classes not given because of evidence, with the code or outcome of the calculation. */
+  liftedByEvidence(classes: readonly { readonly title: string; readonly calculated: string }[]): string;
   choice(reading: string, take: string, reason: string): string;
   leftOff(what: string, why: string): string;
   /** Subheadings of the sheet that nobody has searched for yet. */

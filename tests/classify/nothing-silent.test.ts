@@ -57,10 +57,14 @@ const denies = ({ kind }: Because): boolean => ['none', 'screening', 'nothing-co
 /** Null where a hazard of a constituent is used, open, not applicable with a reason or told; else what became of it. */
 function lost(found: Told, id: keyof typeof sectionOf, place: number, code: string): string | null {
   const { hazard, others, given } = resultsFor(found, code);
-  if (findClass(hazard.hazardClass)![sectionOf[id]] === null && others.length + given.length === 0) return null;
+  if (findClass(hazard.hazardClass)![sectionOf[id]] === null && others.length + given.length === 0)
+    return null;
   if (
     found.warnings.some(
-      warning => warning.id === 'category-not-in-basis' && warning.constituent === place && warning.hazards.includes(hazardCode(hazard.hazardClass, hazard.category)),
+      warning =>
+        warning.id === 'category-not-in-basis' &&
+        warning.constituent === place &&
+        warning.hazards.includes(hazardCode(hazard.hazardClass, hazard.category)),
     )
   )
     return null;
@@ -68,7 +72,8 @@ function lost(found: Told, id: keyof typeof sectionOf, place: number, code: stri
   if (reasons.length === 0) return `${code}: no result of its class`;
   // As severe as the ingredient itself, or worse: nothing of it is lost.
   if (given.some(({ category }) => number(category) <= number(hazard.category))) return null;
-  if (others.some(({ outcome, because }) => outcome === 'not-applicable' && because.cites.length > 0)) return null;
+  if (others.some(({ outcome, because }) => outcome === 'not-applicable' && because.cites.length > 0))
+    return null;
   const outcomes = [...others, ...given];
   if (outcomes.some(each => names(each.because, place) || names(each.calculated, place))) return null;
   const open = found.warnings.some(
@@ -77,7 +82,10 @@ function lost(found: Told, id: keyof typeof sectionOf, place: number, code: stri
   if (open && others.some(({ outcome }) => outcome === 'insufficient-data')) return null;
   // Acute toxicity is summed for gas, vapour and mist, and the worst of them is shown: a sum of its own form has it.
   const { ateMix, constituents } = found;
-  if (hazard.route === 'inhalation' && (hazard.form ? ateMix[hazard.form] : (ateMix.gas ?? ateMix.vapour ?? ateMix.mist)) !== null)
+  if (
+    hazard.route === 'inhalation' &&
+    (hazard.form ? ateMix[hazard.form] : (ateMix.gas ?? ateMix.vapour ?? ateMix.mist)) !== null
+  )
     return null;
   // Below a specific limit of its own, where another ingredient gives the class.
   const { high, data } = constituents[place]!;

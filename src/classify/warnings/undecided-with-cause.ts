@@ -83,8 +83,7 @@ export function undecidedWithCause(
     if (outcome !== 'insufficient-data') continue;
     const { named, needs, lacking } = pointerOf(because);
     const own = ingredients.filter(
-      each =>
-        each.percent.value > 0 && (isOf(each, result) || (needs === 'flash-point' && burns(each))),
+      each => each.percent.value > 0 && (isOf(each, result) || (needs === 'flash-point' && burns(each))),
     );
     const constituents = union(
       named,
