@@ -74,12 +74,14 @@ const strengthInName =
   /\d\s*(?:%|percent\b|wt\b|°?\s*B(?:é|e|aum[eé])\b|proof\b|N\b)|\b(?:solution|aqueous|aq\.?|muriatic|concentrated|dilute|diluted)\b/i;
 
 function warnOfStrength(line: LineInput, places: Places, path: Path, materials: Materials): void {
-  if (line.cas === undefined || !strengthInName.test(line.name ?? '')) return;
+  if (line.hazards || !strengthInName.test(line.name ?? '')) return;
   materials.warn(
     places.finding(
       [...path, 'name'],
       'strength-in-name',
-      `\`${line.name}\` names a solution or a strength, but CAS number ${line.cas} is looked up as the substance itself`,
+      line.cas === undefined
+        ? `\`${line.name}\` names a solution or a strength: is the figure of the solution or of the substance?`
+        : `\`${line.name}\` names a solution or a strength, but CAS number ${line.cas} is looked up as the substance itself`,
       'if the figure is of the solution, make it a raw material (`use:`) with its composition; if it is of the substance, take the strength out of the name',
     ),
   );

@@ -105,8 +105,8 @@ describe('blocks of the record', () => {
       const [line] = recordOf({ formula: [{ name: 'x', percent: 100, 'trade-secret': claim }] }).formula;
       return line?.kind === 'substance' ? line.tradeSecret : null;
     };
-    expect(claimed('percent')).toEqual({ identity: false, percent: true, shownAs: null });
-    expect(claimed(['identity', 'percent'])).toEqual({ identity: true, percent: true, shownAs: null });
+    expect(claimed('percent')).toMatchObject({ identity: false, percent: true, shownAs: null });
+    expect(claimed(['identity', 'percent'])).toMatchObject({ identity: true, percent: true, shownAs: null });
     expect(claimed({ claim: ['identity'], 'shown-as': 'an alcohol' })).toEqual({
       identity: true,
       percent: false,
@@ -276,6 +276,12 @@ describe('names that hold a strength', () => {
   ])('%s is asked about', name => {
     const { diagnostics } = read({ formula: [{ name, cas: '7647-01-0', percent: 100 }] });
     expect(diagnostics).toMatchObject([{ code: 'strength-in-name', severity: 'warning' }]);
+  });
+  it('without a CAS number too, unless its hazards are given', () => {
+    const line = { name: 'alcohol 99 %', percent: 100 };
+    expect(read({ formula: [line] }).diagnostics).toMatchObject([{ code: 'strength-in-name' }]);
+    const given = { ...line, hazards: ['Flam. Liq. 2'], source: 'supplier sheet' };
+    expect(read({ formula: [given] }).diagnostics).toEqual([]);
   });
   it.each(['2-butoxyethanol', 'alcohols, C9-11, ethoxylated', 'sodium carbonate'])('%s is not', name => {
     expect(read({ formula: [{ name, cas: '7647-01-0', percent: 100 }] }).diagnostics).toEqual([]);

@@ -1,3 +1,4 @@
+import type { Bound } from '../../quantity/bound.ts';
 import type { Exact } from '../../quantity/exact.ts';
 import type { Provision } from './provision.ts';
 
@@ -49,6 +50,8 @@ export interface Measurement {
   readonly source: string | null;
   /** Of a flash point. */
   readonly cup?: 'closed' | 'open' | null;
+  /** The side of a limit, where no more is given; the value is then the worse end of it. */
+  readonly bound?: Bound;
 }
 
 export interface ReserveSetAside {

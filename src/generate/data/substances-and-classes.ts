@@ -129,6 +129,14 @@ export const substancesAndClasses = {
     sheetAgeYears: z.number(),
     fillTolerance: z.number(),
     soldAsSolution: z.array(z.strictObject({ cas: text, name: text, as: text })),
+    hydrates: z.array(
+      z.strictObject({
+        cas: text,
+        name: text,
+        of: z.strictObject({ cas: text, name: text }),
+        percent: z.number(),
+      }),
+    ),
   }),
   'strong-acids-and-bases.json': z.strictObject({
     title: text,
