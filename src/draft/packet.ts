@@ -120,14 +120,14 @@ export async function makePacket(
       review,
     ),
   });
-  const asking = duties.filter(({ state }) => state === 'due' || state === 'open').map(words.duty);
+  const asking = words.duties(duties.filter(({ state }) => state === 'due' || state === 'open'));
   const points = [
     ...new Set(sheets.flatMap(({ sheet }) => (sheet.ok ? sheet.value.review : []))),
     ...reviewPoints(product, words),
     ...asking,
   ];
   const found = [...new Map(diagnostics.map(each => [JSON.stringify(each), each])).values()];
-  const listed = duties.map(words.duty);
+  const listed = words.duties(duties);
   const index = await indexPage(product, files, points, listed, found, date, review, words);
   return {
     files: [...files, { name: 'index.html', what: 'index of this packet', kind: 'review', bytes: index }],

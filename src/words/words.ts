@@ -194,7 +194,7 @@ export interface Words {
   barCodeSize(facts: readonly SizeFact[], name: string, unit: LengthUnit): readonly Diagnostic[];
   /** What the maker's words claim, and why that is to be weighed. */
   claim(claim: Claim): string;
-  /** A duty around the label: how it stands, what triggered it, its paragraph. */
-  duty(duty: Duty): string;
+  /** Duties around the label, related ones in one line: how they stand, what triggered them, their paragraph. */
+  duties(duties: readonly Duty[]): readonly string[];
   bridgingFault(fault: BridgingFault): { readonly message: string; readonly hint?: string };
 }
