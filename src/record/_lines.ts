@@ -70,11 +70,17 @@ function warnOfSource(line: GivenInput, places: Places, path: Path, materials: M
 }
 
 /** What a line says of a strength as delivered; its percentage may be of the solution or of the substance. */
-const strengthInName =
-  /\d\s*(?:%|percent\b|wt\b|°?\s*B(?:é|e|aum[eé])\b|proof\b|N\b)|\b(?:solution|aqueous|aq\.?|muriatic|concentrated|dilute|diluted)\b/i;
+const figure = String.raw`\d\s*(?:%|percent\b|wt\b|°?\s*B(?:é|e|aum[eé])\b|proof\b|N\b)`;
+const strengthInName = new RegExp(
+  String.raw`${figure}|\b(?:solution|aqueous|aq\.?|muriatic|concentrated|dilute|diluted)\b`,
+  'i',
+);
+/** Without a number nothing is looked up: a figure alone is asked about, where no data say what is meant. */
+const figureInName = new RegExp(figure, 'i');
 
 function warnOfStrength(line: LineInput, places: Places, path: Path, materials: Materials): void {
-  if (line.hazards || !strengthInName.test(line.name ?? '')) return;
+  const { cas, hazards, name = '' } = line;
+  if (cas === undefined ? hazards || !figureInName.test(name) : !strengthInName.test(name)) return;
   materials.warn(
     places.finding(
       [...path, 'name'],

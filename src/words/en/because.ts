@@ -113,13 +113,13 @@ function notRelevant(leftOut: readonly LeftOut[], tell: Telling): string {
   return `; not relevant below ${tell.style.show(leftOut[0]!.from)} %: ${each.join(', ')}`;
 }
 
-/** `; above its specific range: 99 % glutaral >= 5 %` */
+/** `; above the specific range and not counted: 99 % glutaral >= 5 %` */
 function rangeEnded(ended: readonly Ended[], { style, names }: Telling): string {
   const each = ended.map(
     ({ constituent, amount, upTo }) =>
       `${style.beside(amount.value, upTo.value)} % ${names(constituent)} ${style.signs['>=']} ${style.show(upTo.value)} %`,
   );
-  return `; above the specific range of ${ended.length === 1 ? 'its limit' : 'their limits'}: ${each.join(', ')}`;
+  return `; above the specific range and not counted: ${each.join(', ')}`;
 }
 
 /** `pH 12.6 >= 11.5` */
