@@ -7,7 +7,7 @@ export type { Figure } from './classify/facts/figure.ts';
 export type { OpenQuestion } from './classify/facts/open-question.ts';
 export type { AerosolBecause, FlashPointBecause, FormBecause, OxygenBecause, PeroxideDataBecause, ScreeningBecause, Sign, SignsBecause, SubstanceBecause } from './classify/facts/physical.ts';
 export type { Provision } from './classify/facts/provision.ts';
-export type { LeftOut, Measurement, ReasonBase, ReserveSetAside, Term } from './classify/facts/reason-base.ts';
+export type { Ended, LeftOut, Measurement, ReasonBase, ReserveSetAside, Term } from './classify/facts/reason-base.ts';
 export type { MovedConstituent, StaleMeasurement } from './classify/facts/stale-measurement.ts';
 export type { LaterEntry, LostData } from './classify/facts/warning-entry.ts';
 export type { BridgingFault, EvidenceFault } from './classify/facts/warning-evidence.ts';

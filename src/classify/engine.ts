@@ -96,7 +96,7 @@ export function classify(
     ...supplemental.questions.map(({ warning }) => warning),
     ...unheardEvidence({ evidence: record.evidence, basis }, results),
     ...respiratoryTract(basis, hazards),
-    ...undecidedWithCause(results),
+    ...undecidedWithCause(results, highest.mixture.ingredients),
     ...nearLimit(results, highest),
   );
   if (formula.ranged) used.add('range-end');

@@ -171,6 +171,8 @@ function replaced(
   caseByCase: boolean,
 ): ClassResult {
   const { class: name, route: resultRoute } = result;
+  // What disagrees in the data of an ingredient does so whatever a test of the mixture finds.
+  const warnings = (result.warnings ?? []).filter(({ id }) => id === 'ate-contradicts-category');
   const { method, source, reason, principle } = evidence;
   const cites = [citeOf(basis, name, evidence)];
   const because: Because = principle
@@ -182,7 +184,15 @@ function replaced(
   };
   const readings: readonly ReadingId[] = caseByCase ? ['case-by-case'] : [];
   if (!evidence.hazard)
-    return { class: name, route: resultRoute, because, readings, outcome: 'not-classified', calculated };
+    return {
+      class: name,
+      route: resultRoute,
+      because,
+      readings,
+      warnings,
+      outcome: 'not-classified',
+      calculated,
+    };
   const { code, hazardClass, category, form, effect, organs } = evidence.hazard;
   // The route may stand beside the result; the statement then follows from it (C.4; CLP Annex I, Table 3.1.3).
   const route = evidence.hazard.route ?? evidence.route;
@@ -190,7 +200,7 @@ function replaced(
   const statement = evidence.hazard.statement ?? (found && followingStatement(found.category, route, effect));
   const statements = statement ? [statement] : [];
   const hazard = { code, hazardClass, category, route, form, effect, organs, statements, calculated };
-  return { class: name, route: resultRoute, because, readings, outcome: 'classified', hazard };
+  return { class: name, route: resultRoute, because, readings, warnings, outcome: 'classified', hazard };
 }
 
 /** The paragraph on tests or bridging of a class; for a physical class the paragraph of the class, which rests on tests. */

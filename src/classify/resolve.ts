@@ -1,6 +1,6 @@
 import type { Constituent } from '../formula/constituent.ts';
 import type { Hazard } from '../notation/hazard.ts';
-import type { Endpoint } from '../record/given-data.ts';
+import type { Endpoint, GivenData } from '../record/given-data.ts';
 import type { PhysicalForm } from '../record/product-record.ts';
 import { formatAct } from '../reference/harmonised/act.ts';
 import { type FoundEntry, only } from '../reference/harmonised/choose-entry.ts';
@@ -12,7 +12,7 @@ import type { Warning } from './facts/warning.ts';
 import type { LostData } from './facts/warning-entry.ts';
 import type { IngredientData } from './ingredient.ts';
 import { dataWith, entryData, factors, nothing } from './ingredient-data.ts';
-import { lostOf } from './warnings/entry-lost.ts';
+import { lostByValues, lostOf } from './warnings/entry-lost.ts';
 import { answerUnused, entryTold, laterOf } from './warnings/entry-told.ts';
 
 /** Looks up harmonised classifications as they apply on a date; percent and form help to choose among several. */
@@ -20,11 +20,15 @@ export type HarmonisedLookup = (sought: SoughtEntry) => FoundEntry;
 
 const everyEndpoint: readonly Endpoint[] = ['acute-oral', 'acute-dermal', 'acute-inhalation', 'aquatic'];
 
-/** What the hazards of a record replace. */
+/** What hazards or values of a record replace. */
 export interface ReplacedEntry {
   readonly index: string;
   readonly act: string;
   readonly lost: LostData;
+  /** Whether hazards of the record stand in its place, or values in the place of its own. */
+  readonly by: 'hazards' | 'values';
+  /** As the record words it; null where it names none. */
+  readonly source: string | null;
   /** The data of the entry, as they would be used without the hazards of the record. */
   readonly data: IngredientData;
 }
@@ -143,7 +147,9 @@ function fromRecord(
       index: entry.index,
       act: formatAct(entry.act),
       lost,
-      data: entryData(entry, given),
+      by: 'hazards',
+      source: given.source ?? null,
+      data: ofEntryAlone(entry, given),
     },
   };
 }
@@ -161,10 +167,22 @@ function fromEntry(
     ? [{ id: 'minimum-classification', constituent, index, codes, cites }]
     : [];
   const data = entryData(entry, given);
+  const lost = lostByValues(given, entry);
   return {
     data,
     entry,
     warnings: [...warnings, ...entryTold(found, constituent, data, given)],
-    replaced: null,
+    replaced: lost && {
+      index,
+      act: formatAct(entry.act),
+      lost,
+      by: 'values',
+      source: given.source ?? null,
+      data: ofEntryAlone(entry, given),
+    },
   };
 }
+
+/** The data of an entry without the values of the record, which may be milder. */
+const ofEntryAlone = (entry: HarmonisedEntry, { unknown, harmonised }: GivenData): IngredientData =>
+  entryData(entry, { unknown, ...(harmonised && { harmonised }) });

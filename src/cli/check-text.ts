@@ -7,7 +7,7 @@ import { Exact } from '../quantity/exact.ts';
 import { inUnit } from '../quantity/measure.ts';
 import { show } from '../quantity/print.ts';
 import type { Diagnostic } from '../report/diagnostic.ts';
-import { dutiesHead, dutyLine } from '../words/en/duties.ts';
+import { dutiesHead, dutyLines } from '../words/en/duties.ts';
 
 const range = (low: number, high: number): string =>
   show(low) === show(high) ? show(high) : `${show(low)} to ${show(high)}`;
@@ -59,7 +59,7 @@ const quoted = (name: string): string => (/^[\w][\w .()+/-]*$/.test(name) ? name
 /** Duties around the label: those that ask for something in full, the others by their number. */
 export function dutiesText(duties: readonly Duty[]): string {
   const asking = duties.filter(({ state }) => state === 'due' || state === 'open');
-  const lines = [dutiesHead(duties.length - asking.length), ...asking.map(duty => `  ${dutyLine(duty)}`)];
+  const lines = [dutiesHead(duties.length - asking.length), ...dutyLines(asking).map(each => `  ${each}`)];
   return lines.map(line => `  ${line}\n`).join('');
 }
 

@@ -1,3 +1,4 @@
+import type { Resolved } from '../classify/resolve.ts';
 import type { Formula } from '../formula/constituent.ts';
 import type { FormulaLine, ProductRecord, SubstanceLine } from '../record/product-record.ts';
 import type { HarmonisedEntry } from '../reference/harmonised/entry.ts';
@@ -25,12 +26,11 @@ export function checkNames(
 /** The names of the entries that constituents are judged by, where they are called otherwise in the record. */
 export function entryNames(
   { constituents }: Formula,
-  table: HarmonisedTable,
-  asOf: string,
+  resolved: readonly Pick<Resolved, 'entry'>[],
 ): ReadonlyMap<string, string> {
   const names = new Map<string, string>();
-  for (const { cas, name } of constituents) {
-    const entry = cas === null ? null : table.byCas(cas, asOf);
+  for (const [i, { cas, name }] of constituents.entries()) {
+    const entry = cas === null ? null : resolved[i]!.entry;
     if (!entry || synonyms(entry.name).includes(name.trim().toLowerCase())) continue;
     // Names of petroleum streams go on with what they consist of.
     const [first] = entry.name.split(/;\s/);

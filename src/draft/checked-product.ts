@@ -3,6 +3,7 @@ import type { Resolved } from '../classify/resolve.ts';
 import { resolve } from '../classify/resolve.ts';
 import { type WeighOut, weighOut } from '../formula/weigh-out.ts';
 import type { Diagnostic } from '../report/diagnostic.ts';
+import { checkHydrates } from './check-hydrates.ts';
 import { checkNames, entryNames } from './check-names.ts';
 import { checkPacks } from './check-packs.ts';
 import { marketFindings } from './market-findings.ts';
@@ -44,11 +45,12 @@ export function checkedProduct(product: Product, reference: Reference, asOf: str
     readAs: formula.constituents.flatMap(({ name, given }) =>
       (given.readAs ?? []).map(each => ({ name, ...each })),
     ),
-    entryNames: entryNames(formula, table, asOf),
+    entryNames: entryNames(formula, resolved),
     weighOut: weighed,
     measuredOn: measuredFormulas(product, resolved),
     doubts: [
       ...checkNames(record, table, asOf),
+      ...checkHydrates(record, formula, resolved),
       ...checkPacks(record),
       ...marketFindings(record),
       ...soldAsSolution(product),

@@ -141,7 +141,7 @@ export async function makePacket(
       words,
     ),
   });
-  const listed = duties.map(words.duty);
+  const listed = words.duties(duties);
   const index = await indexPage(product, files, lines, listed, found, date, review, words);
   return {
     files: [...files, { name: 'index.html', what: 'index of this packet', kind: 'review', bytes: index }],

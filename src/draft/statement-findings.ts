@@ -6,12 +6,13 @@ import type { Words } from '../words/words.ts';
 const EXTINGUISHING = 'P378';
 
 /**
- * Statements that the law calls for and that cannot be printed, and words that contradict the data sheet.
+ * Statements that the law calls for and that cannot be printed, words that contradict the data sheet, and what the record
+ * says of statements that this label has not: one note for all of it.
  * @param severity `error` where the document may not leave without them
  */
 export function statementFindings(
   record: ProductRecord,
-  { missing }: LabelElements,
+  { missing, unused }: Pick<LabelElements, 'missing' | 'unused'>,
   words: Words,
   severity: Severity,
 ): Diagnostic[] {
@@ -29,7 +30,20 @@ export function statementFindings(
       }),
     }),
   );
-  return [...lacking, ...contradictions(record, severity)];
+  const idle: Diagnostic[] =
+    unused.length === 0
+      ? []
+      : [
+          {
+            code: 'statement-setting-unused',
+            severity: 'note',
+            message: unused.map(each => words.statements.unused(each)).join('; '),
+            hint: 'another label of the product may use it; else take it out or correct the code',
+            at,
+            path: 'statements',
+          },
+        ];
+  return [...lacking, ...contradictions(record, severity), ...idle];
 }
 
 /** What to write, with a place for the words and none made up. */

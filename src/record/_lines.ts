@@ -70,16 +70,24 @@ function warnOfSource(line: GivenInput, places: Places, path: Path, materials: M
 }
 
 /** What a line says of a strength as delivered; its percentage may be of the solution or of the substance. */
-const strengthInName =
-  /\d\s*(?:%|percent\b|wt\b|°?\s*B(?:é|e|aum[eé])\b|proof\b|N\b)|\b(?:solution|aqueous|aq\.?|muriatic|concentrated|dilute|diluted)\b/i;
+const figure = String.raw`\d\s*(?:%|percent\b|wt\b|°?\s*B(?:é|e|aum[eé])\b|proof\b|N\b)`;
+const strengthInName = new RegExp(
+  String.raw`${figure}|\b(?:solution|aqueous|aq\.?|muriatic|concentrated|dilute|diluted)\b`,
+  'i',
+);
+/** Without a number nothing is looked up: a figure alone is asked about, where no data say what is meant. */
+const figureInName = new RegExp(figure, 'i');
 
 function warnOfStrength(line: LineInput, places: Places, path: Path, materials: Materials): void {
-  if (line.cas === undefined || !strengthInName.test(line.name ?? '')) return;
+  const { cas, hazards, name = '' } = line;
+  if (cas === undefined ? hazards || !figureInName.test(name) : !strengthInName.test(name)) return;
   materials.warn(
     places.finding(
       [...path, 'name'],
       'strength-in-name',
-      `\`${line.name}\` names a solution or a strength, but CAS number ${line.cas} is looked up as the substance itself`,
+      line.cas === undefined
+        ? `\`${line.name}\` names a solution or a strength: is the figure of the solution or of the substance?`
+        : `\`${line.name}\` names a solution or a strength, but CAS number ${line.cas} is looked up as the substance itself`,
       'if the figure is of the solution, make it a raw material (`use:`) with its composition; if it is of the substance, take the strength out of the name',
     ),
   );

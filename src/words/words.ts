@@ -95,6 +95,8 @@ export interface WorkSheetWords {
 export interface ReviewWords {
   undecided(classes: readonly string[]): string;
   byEvidence(codes: readonly string[]): string;
+  /** Classes not given because of evidence, with the code or outcome of the calculation. */
+  liftedByEvidence(classes: readonly { readonly title: string; readonly calculated: string }[]): string;
   choice(reading: string, take: string, reason: string): string;
   leftOff(what: string, why: string): string;
   /** Subheadings of the sheet that nobody has searched for yet. */
@@ -200,7 +202,7 @@ export interface Words {
   barCodeSize(facts: readonly SizeFact[], name: string, unit: LengthUnit): readonly Diagnostic[];
   /** What the maker's words claim, and why that is to be weighed. */
   claim(claim: Claim): string;
-  /** A duty around the label: how it stands, what triggered it, its paragraph. */
-  duty(duty: Duty): string;
+  /** Duties around the label, related ones in one line: how they stand, what triggered them, their paragraph. */
+  duties(duties: readonly Duty[]): readonly string[];
   bridgingFault(fault: BridgingFault): { readonly message: string; readonly hint?: string };
 }

@@ -256,3 +256,19 @@ describe('ranges and records', () => {
       runs,
     ));
 });
+
+// A supplier prints a bound where the figure was not measured; the sentence must not read as a measurement of 0.
+describe('a viscosity or a flash point known as a bound', () => {
+  const kerosine = { name: 'kerosine', percent: 50, hazards: ['Asp. Tox. 1'], source: 'test' };
+  const rest = { name: 'water', amount: 'balance' };
+
+  it('is printed as the bound, with the end that it is judged at', async () => {
+    const { hazards, otherClasses } = await classifyLines([kerosine, rest], 'us-hcs', {
+      properties: { 'kinematic-viscosity-40C': '< 20 mm2/s', 'flash-point': '> 200 F' },
+    });
+    const working = hazards.find(({ code }) => code === 'Asp. Tox. 1')!.because.working;
+    expect(working).toContain('< 20 mm2/s, taken at its worse end, 0 mm2/s <= 20.5 mm2/s');
+    const flash = otherClasses.find(({ class: name }) => name === 'Flam. Liq.')!.because.working;
+    expect(flash).toContain('flash point > 93.3333 C');
+  });
+});

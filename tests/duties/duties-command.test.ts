@@ -40,6 +40,14 @@ describe('duties of a record', () => {
     expect(only(trade, 'voc-none')).toHaveLength(1);
   });
 
+  // 16 CFR 1700.14(a)(2), (7), (15) and (31) all turn on the use of one distillate.
+  it('rules that depend on the use of one substance are one line, each paragraph beside its use', async () => {
+    const { out } = await inProcess(check, ['templates/demo/degreaser.yaml']);
+    const lines = out.split('\n').filter(line => line.includes('child-resistant packaging'));
+    expect(lines).toHaveLength(1);
+    for (const paragraph of ['(a)(2)', '(a)(7)', '(a)(15)', '(a)(31)']) expect(lines[0]).toContain(paragraph);
+  });
+
   it('takes category and counting of the record for VOC', async () => {
     const voc =
       'form: liquid\nvoc: {category: bathroom-and-tile-cleaner, counted: [{of: builder blend, as: not-organic, source: supplier}]}';

@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import type { BasisId } from '../../src/classify/classification.ts';
+import { run as check } from '../../src/cli/commands/check.ts';
 import { labelElements } from '../../src/labelling/elements.ts';
 import type { LabelledProduct } from '../../src/labelling/labelled-product.ts';
 import { loadLabelData } from '../../src/reference/label-data/load-label-data.ts';
 import { en } from '../../src/words/en/index.ts';
+import { demoWith, inProcess, put, workshop } from '../cli/_command.ts';
 import { classified } from './_classified.ts';
 
 const elements = async (basis: BasisId, hazards: string[], product: Partial<LabelledProduct> = {}) =>
@@ -20,6 +22,23 @@ describe('what the record says of statements', () => {
       'In case of fire: Use water spray to extinguish.',
     );
     expect(await text('P230', ['Desens. Expl. 1'], { words })).toContain('water');
+  });
+
+  it('settings that the label has no use for are told to whoever makes or checks it, in one note', async () => {
+    const path = put(
+      workshop(),
+      'r.yaml',
+      demoWith([
+        'form: liquid',
+        'form: liquid\nstatements: {keep: [P999], choose: {P372: [x]}, omit: [{code: P998, reason: r}]}',
+      ]),
+    );
+    const { out } = await inProcess(check, [path, '--json']);
+    const notes = JSON.parse(out).findings.filter(
+      ({ code }: { code: string }) => code === 'statement-setting-unused',
+    );
+    expect(notes).toHaveLength(1);
+    for (const code of ['P999', 'P372', 'P998']) expect(notes[0].message).toContain(code);
   });
 
   it('words that could be for several fields are asked for by field', async () => {

@@ -288,6 +288,12 @@ describe('names that hold a strength', () => {
     const { diagnostics } = read({ formula: [{ name, cas: '7647-01-0', percent: 100 }] });
     expect(diagnostics).toMatchObject([{ code: 'strength-in-name', severity: 'warning' }]);
   });
+  it('without a CAS number too, unless its hazards are given', () => {
+    const line = { name: 'alcohol 99 %', percent: 100 };
+    expect(read({ formula: [line] }).diagnostics).toMatchObject([{ code: 'strength-in-name' }]);
+    const given = { ...line, hazards: ['Flam. Liq. 2'], source: 'supplier sheet' };
+    expect(read({ formula: [given] }).diagnostics).toEqual([]);
+  });
   it.each(['2-butoxyethanol', 'alcohols, C9-11, ethoxylated', 'sodium carbonate'])('%s is not', name => {
     expect(read({ formula: [{ name, cas: '7647-01-0', percent: 100 }] }).diagnostics).toEqual([]);
   });

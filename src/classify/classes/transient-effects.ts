@@ -3,7 +3,9 @@ import type { Exact } from '../../quantity/exact.ts';
 import { always, type ClassRule } from '../class-rule.ts';
 import { constant } from '../constant.ts';
 import { type ClassResult, type Context, hazardIn } from '../context.ts';
+import type { Because } from '../facts/because.ts';
 import { ofHealth } from '../facts/provision.ts';
+import type { Ended } from '../facts/reason-base.ts';
 import { concerns, hazardsOf, type Ingredient, limitsOf } from '../ingredient.ts';
 import { type Objective, objective, objectives } from '../ranges/objective.ts';
 import type { ReadingId } from '../readings.ts';
@@ -61,10 +63,13 @@ function judgeTransient(context: Context): ClassResult[] {
     const terms = context.mixture.ingredients
       .map(ingredient => transientTerm(context, ingredient, effect, statement, used))
       .filter(term => term !== null);
+    const ended = context.mixture.ingredients.flatMap(ingredient =>
+      endedRange(context, ingredient, effect, statement),
+    );
     const label = `STOT SE 3 (${effect})`;
     const floor = rules.relevantFrom.percent;
     const reached = reachesLimit(scale, terms, rules.sum.percent);
-    const because =
+    const reason: Because =
       terms.length > 0
         ? becauseOfSum(terms, {
             rule,
@@ -73,7 +78,8 @@ function judgeTransient(context: Context): ClassResult[] {
             cite: ofHealth(basis, rules.sum.cite),
             limitsCite: ofHealth(basis, basis.specificLimits.cite),
           })
-        : { kind: 'none' as const, rule, from: [floor], cites: [ofHealth(basis, rules.relevantFrom.cite)] };
+        : { kind: 'none', rule, from: [floor], cites: [ofHealth(basis, rules.relevantFrom.cite)] };
+    const because = ended.length > 0 ? { ...reason, ended } : reason;
     if (terms.length > 0) used.add('stot-se-3-sum');
     if (!reached) return { class: label, outcome: 'not-classified', because, readings: [...used], floor };
     const hazard = hazardIn('STOT SE', '3', { effect });
@@ -104,6 +110,19 @@ function ownEffect(
     low: own.find(limit => limit.low !== null)?.low ?? null,
     high: own.find(limit => limit.high !== null && limit.low !== null)?.high ?? null,
   };
+}
+
+/** An ingredient above its specific range for an effect, whether the rule hears of it or not: none may be denied. */
+function endedRange(
+  context: Context,
+  ingredient: Ingredient,
+  effect: TransientEffect,
+  statement: string,
+): readonly Ended[] {
+  const { high } = ownEffect(context, ingredient, effect, statement);
+  return high && context.scale.reaches(ingredient.percent, high.value)
+    ? [{ constituent: ingredient.index, amount: ingredient.percent, upTo: high }]
+    : [];
 }
 
 function transientTerm(

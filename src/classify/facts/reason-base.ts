@@ -1,3 +1,4 @@
+import type { Bound } from '../../quantity/bound.ts';
 import type { Exact } from '../../quantity/exact.ts';
 import type { Provision } from './provision.ts';
 
@@ -6,6 +7,8 @@ export interface ReasonBase {
   readonly cites: readonly Provision[];
   /** Constituents below the cut-off for relevant ingredients, which the rule left out. */
   readonly leftOut?: readonly LeftOut[];
+  /** Constituents at or above the upper end of their own specific range, which counts no longer. */
+  readonly ended?: readonly Ended[];
   /** An extreme pH that evidence set aside. */
   readonly setAside?: ReserveSetAside;
   /** Constituents without data that leave the class undecided. */
@@ -30,6 +33,13 @@ export interface LeftOut {
   readonly from: number;
 }
 
+export interface Ended {
+  readonly constituent: number;
+  readonly amount: Exact;
+  /** Percent from which the specific range holds no longer. */
+  readonly upTo: Exact;
+}
+
 /** The sign that the law's own words give: met at the figure, or only beyond it. */
 export type Operator = '>=' | '>' | '<=' | '<';
 
@@ -40,6 +50,8 @@ export interface Measurement {
   readonly source: string | null;
   /** Of a flash point. */
   readonly cup?: 'closed' | 'open' | null;
+  /** The side of a limit, where no more is given; the value is then the worse end of it. */
+  readonly bound?: Bound;
 }
 
 export interface ReserveSetAside {

@@ -33,6 +33,8 @@ type WarningFacts =
       readonly source: string | null;
       readonly index: string;
       readonly act: string;
+      /** Whether the hazards of the record stand in place of the entry, or values in place of its own. */
+      readonly by: 'hazards' | 'values';
       readonly lost: LostData;
       /** Classes that the data of the entry would make more severe. */
       readonly worse: readonly {

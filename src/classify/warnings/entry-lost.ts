@@ -33,6 +33,30 @@ export function lostOf(
   return any ? lost : null;
 }
 
+/**
+ * What the values that a record adds to an entry take from it: estimates above and M-factors below its own. Null where
+ * they take nothing; limits are held beside those of the entry.
+ */
+export function lostByValues({ ate, mFactors }: GivenData, entry: HarmonisedEntry): LostData | null {
+  const given = Object.keys(ate ?? {});
+  const estimates = lostEstimates(ate ?? {}, entry.ate).filter(({ key }) => given.includes(key));
+  const all = lostFactors(mFactors ?? {}, entry.mFactors);
+  const factors = {
+    ...(mFactors?.acute !== undefined && all.acute !== undefined && { acute: all.acute }),
+    ...(mFactors?.chronic !== undefined && all.chronic !== undefined && { chronic: all.chronic }),
+  };
+  if (estimates.length === 0 && Object.keys(factors).length === 0) return null;
+  return {
+    hazards: [],
+    details: [],
+    limits: [],
+    ate: estimates,
+    mFactors: factors,
+    supplemental: [],
+    supplementalLimits: [],
+  };
+}
+
 /** Whether a hazard names letters, organs or a wider route that those of the record of the same class do not. */
 function saysMore(theirs: Hazard, own: readonly Hazard[]): boolean {
   const same = own.filter(ours => family(ours) === family(theirs));

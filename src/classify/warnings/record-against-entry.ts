@@ -5,7 +5,7 @@ import type { Resolved } from '../resolve.ts';
 import { isMoreSevere } from '../worst.ts';
 
 /**
- * Where the hazards of the record replace a harmonised entry and say less: what is lost, and the classes that the data
+ * Where hazards or values of the record replace those of a harmonised entry and say less: what is lost, and the classes that the data
  * of the entry, its specific limits applied, would make more severe. One warning a constituent.
  * @param within results with the data of one constituent replaced by those of its entry.
  */
@@ -14,9 +14,9 @@ export function recordAgainstEntry(
   results: readonly ClassResult[],
   within: (replaced: readonly Resolved[]) => readonly ClassResult[],
 ): Warning[] {
-  return resolved.flatMap(({ replaced, data }, constituent) => {
+  return resolved.flatMap(({ replaced }, constituent) => {
     if (!replaced) return [];
-    const { index, act, lost } = replaced;
+    const { index, act, lost, by, source } = replaced;
     const others = within(
       resolved.map((each, i) => (i === constituent ? { ...each, data: replaced.data } : each)),
     );
@@ -26,8 +26,7 @@ export function recordAgainstEntry(
       const now = result.outcome === 'classified' ? result.hazard.code : result.outcome;
       return [{ class: other.class, route: other.route ?? null, now, within: other.hazard.code }];
     });
-    const source = data.source.kind === 'record' ? data.source.named : null;
     const cites = [bySource('CLP Annex VI Table 3')];
-    return [{ id: 'record-replaces-entry', constituent, source, index, act, lost, worse, cites }];
+    return [{ id: 'record-replaces-entry', constituent, source, index, act, by, lost, worse, cites }];
   });
 }

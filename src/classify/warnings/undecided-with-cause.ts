@@ -1,59 +1,103 @@
+import doubts from '../../../hazard-data/measured-doubts.json' with { type: 'json' };
+import { listedClass } from '../../notation/listed-class.ts';
 import type { ClassResult } from '../context.ts';
 import type { Because } from '../facts/because.ts';
 import type { Provision } from '../facts/provision.ts';
 import type { Needed, Warning } from '../facts/warning.ts';
+import type { Ingredient } from '../ingredient.ts';
 
-interface Cause {
-  readonly constituents: readonly number[];
+interface Pointer {
+  /** Ingredients that the rule itself names for the class. */
+  readonly named: readonly number[];
   readonly needs: Needed;
   readonly lacking?: readonly number[];
 }
 
-/** Which ingredients have the hazard of a class that stays undecided, and what would decide it; null where none has. */
-function causeOf(because: Because): Cause | null {
-  if (because.kind === 'flash-point') {
-    const found = because.flammable ?? [];
-    return found.length > 0 ? { constituents: found, needs: 'flash-point' } : null;
-  }
-  if (because.kind === 'sum' && because.viscosity)
-    return { constituents: because.terms.map(({ constituent }) => constituent), needs: 'viscosity' };
-  if (because.kind === 'signs') {
-    const found = because.signs.flatMap(sign => (sign.kind === 'ingredient' ? [sign.constituent] : []));
-    return found.length > 0 ? { constituents: found, needs: 'test' } : null;
-  }
-  if (because.kind === 'peroxide-data')
-    return { constituents: because.peroxides.map(({ constituent }) => constituent), needs: 'test' };
+const places = (list: readonly { readonly constituent: number }[]): number[] =>
+  list.map(({ constituent }) => constituent);
+
+/** What a rule that could not decide says of the ingredients, and what would decide it. */
+function pointerOf(because: Because): Pointer {
   const { lacking } = because;
-  if (!lacking) return null;
-  const named =
-    because.kind === 'sum' || because.kind === 'ratios'
-      ? because.terms.map(({ constituent }) => constituent)
-      : because.kind === 'ingredients'
-        ? because.comparisons.map(({ constituent }) => constituent)
-        : [];
-  return named.length > 0 ? { constituents: named, needs: 'data', lacking } : null;
+  switch (because.kind) {
+    case 'flash-point':
+      return { named: because.flammable ?? [], needs: 'flash-point' };
+    case 'signs':
+      return {
+        named: because.signs.flatMap(sign => (sign.kind === 'ingredient' ? [sign.constituent] : [])),
+        needs: 'test',
+      };
+    case 'peroxide-data':
+      return { named: places(because.peroxides), needs: 'test' };
+    case 'aerosol':
+      return { named: places(because.terms), needs: 'test' };
+    case 'additivity':
+    case 'shared-category':
+      return { named: places(because.terms), needs: 'data', lacking: places(because.unknown) };
+    case 'nothing-counts':
+      return { named: [], needs: 'data', lacking: places(because.unknown) };
+    case 'ratios':
+      return { named: places(because.terms), needs: 'data', lacking: lacking ?? [] };
+    case 'sum':
+      return because.viscosity
+        ? { named: places(because.terms), needs: 'viscosity' }
+        : { named: places(because.terms), needs: 'data', lacking: lacking ?? [] };
+    case 'ingredients':
+      return { named: places(because.comparisons), needs: 'data', lacking: lacking ?? [] };
+    default:
+      return lacking ? { named: [], needs: 'data', lacking } : { named: [], needs: 'test' };
+  }
 }
+
+const ofEffect = /^STOT SE 3 \((.+)\)$/u;
+
+/** Whether an ingredient has a hazard of the class of a result, however little of it there is. */
+function isOf({ data: { hazards } }: Ingredient, { class: name, route }: ClassResult): boolean {
+  const wanted = ofEffect.exec(name)?.[1];
+  return hazards.some(hazard => {
+    if (wanted) return hazard.code === 'STOT SE 3' && (hazard.effect ?? wanted) === wanted;
+    if (name === 'STOT SE' && hazard.category === '3') return false;
+    if (route && (hazard.route ?? route) !== route) return false;
+    return listedClass(hazard.hazardClass) === name;
+  });
+}
+
+/** Whether an ingredient burns, or nearly always does, where the flash point of the product is missing. */
+const burns = ({ data: { hazards } }: Ingredient): boolean =>
+  hazards.some(({ hazardClass }) => doubts.flashPoint.missing.classes.includes(hazardClass));
 
 const union = <T>(a: readonly T[], b: readonly T[] = []): T[] => [...new Set([...a, ...b])];
 
 /**
- * Classes left open although an ingredient has the hazard: silence would read as harmless (29 CFR 1910.1200(d)(2); CLP
- * Article 5). One warning for all classes that wait for the same.
+ * Classes left open although an ingredient has the hazard or a neighbouring one: silence would read as harmless (29 CFR
+ * 1910.1200(d)(2); CLP Article 5). One warning for all classes that wait for the same.
+ * @param ingredients at the upper ends of ranges.
  */
-export function undecidedWithCause(results: readonly ClassResult[]): Warning[] {
+export function undecidedWithCause(
+  results: readonly ClassResult[],
+  ingredients: readonly Ingredient[],
+): Warning[] {
   const open = new Map<Needed, Extract<Warning, { id: 'undecided-with-cause' }>>();
-  for (const { class: name, outcome, because } of results) {
+  for (const result of results) {
+    const { class: name, route, outcome, because } = result;
     if (outcome !== 'insufficient-data') continue;
-    const cause = causeOf(because);
-    if (!cause) continue;
-    const known = open.get(cause.needs);
+    const { named, needs, lacking } = pointerOf(because);
+    const own = ingredients.filter(
+      each => each.percent.value > 0 && (isOf(each, result) || (needs === 'flash-point' && burns(each))),
+    );
+    const constituents = union(
+      named,
+      own.map(({ index }) => index),
+    );
+    if (constituents.length === 0) continue;
+    const known = open.get(needs);
     const cites: readonly Provision[] = because.cites;
-    open.set(cause.needs, {
+    open.set(needs, {
       id: 'undecided-with-cause',
-      needs: cause.needs,
-      classes: union(known?.classes ?? [], [name]),
-      constituents: union(known?.constituents ?? [], cause.constituents),
-      lacking: union(known?.lacking ?? [], cause.lacking),
+      needs,
+      classes: union(known?.classes ?? [], [route ? `${name} (${route})` : name]),
+      constituents: union(known?.constituents ?? [], constituents),
+      lacking: union(known?.lacking ?? [], lacking),
       cites: [
         ...(known?.cites ?? []),
         ...cites.filter(cite => !known?.cites.some(({ paragraph }) => paragraph === cite.paragraph)),

@@ -52,6 +52,12 @@ export function classificationPoints(
   const undecided = classification.otherClasses.filter(({ outcome }) => outcome === 'insufficient-data');
   const unread = undecided.map(({ class: name, route }) => `${name}${route ? ` (${route})` : ''}`);
   const evidence = classification.hazards.filter(({ calculated }) => calculated).map(({ code }) => code);
+  const lifted = classification.otherClasses
+    .filter(({ outcome, calculated }) => outcome === 'not-classified' && calculated)
+    .map(({ class: name, route, calculated }) => ({
+      title: `${name}${route ? ` (${route})` : ''}`,
+      calculated: calculated!.outcome,
+    }));
   const { review, statements: told } = words;
   const point =
     (group: PointGroup, place: PointPlace = inSection(basis, 2)) =>
@@ -67,6 +73,7 @@ export function classificationPoints(
     ...told.conditionals(elements.conditional).map(point('facts')),
     ...told.proposed(elements.proposed).map(point('facts')),
     ...(evidence.length > 0 ? [point('judgement')(review.byEvidence(evidence))] : []),
+    ...(lifted.length > 0 ? [point('judgement')(review.liftedByEvidence(lifted))] : []),
     ...record.choices.map(({ reading, take, reason }) =>
       point('judgement', inPart('readings'))(review.choice(reading, take, reason)),
     ),

@@ -68,7 +68,7 @@ export function reviewPage(page: ReviewPage, fonts: FontLibrary, words: Words): 
       readings: readingRows(sheet.input.classification, words),
     })),
     askTitle: words.answer.ask.title,
-    duties: duties.map(words.duty),
+    duties: words.duties(duties),
     files: files.filter(({ kind }) => kind === 'distribution').map(({ name, what }) => ({ name, what })),
     form: `${basename(record.file).replace(/\.(ya?ml|json)$/i, '')}.review.yaml`,
   });

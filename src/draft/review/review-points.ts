@@ -42,9 +42,9 @@ export function reviewPoints(reviewed: Reviewed, words: Words): readonly ReviewP
     ...judged.flatMap(each => classificationPoints(each, words)),
     ...found(reviewed, words),
     ...sheets.flatMap(sheet => sheetPoints(sheet, words)),
-    ...duties
-      .filter(({ state }) => state === 'due' || state === 'open')
-      .map((duty): ReviewPoint => ({ group: 'duty', text: words.duty(duty), places: [inPart('duties')] })),
+    ...words
+      .duties(duties.filter(({ state }) => state === 'due' || state === 'open'))
+      .map((text): ReviewPoint => ({ group: 'duty', text, places: [inPart('duties')] })),
     ...purposePoints(product, words),
     ...(readings > 0
       ? [

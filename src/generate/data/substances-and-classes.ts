@@ -99,6 +99,7 @@ export const substancesAndClasses = {
       source: text,
       from: z.array(z.strictObject({ categories: z.array(text), percent: z.number() })),
       note: text,
+      missing: z.strictObject({ source: text, classes: z.array(text) }),
     }),
     pH: z.strictObject({
       source: text,
@@ -132,6 +133,14 @@ export const substancesAndClasses = {
     sheetAgeYears: z.number(),
     fillTolerance: z.number(),
     soldAsSolution: z.array(z.strictObject({ cas: text, name: text, as: text })),
+    hydrates: z.array(
+      z.strictObject({
+        cas: text,
+        name: text,
+        of: z.strictObject({ cas: text, name: text }),
+        percent: z.number(),
+      }),
+    ),
   }),
   'strong-acids-and-bases.json': z.strictObject({
     title: text,

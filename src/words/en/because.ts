@@ -7,7 +7,7 @@ import type {
   PhBecause,
   SheetReason,
 } from '../../classify/facts/because.ts';
-import type { LeftOut, ReserveSetAside } from '../../classify/facts/reason-base.ts';
+import type { Ended, LeftOut, ReserveSetAside } from '../../classify/facts/reason-base.ts';
 import type { Reasoned, Telling } from '../words.ts';
 import { additivity, nothingCounts, sharedCategory } from './acute.ts';
 import { withSource } from './measured.ts';
@@ -17,13 +17,14 @@ import { ratios, sum } from './sums.ts';
 /** A reason as worked on paper, with what was left out, set aside or not known. */
 export function because(reason: Because, tell: Telling): Reasoned {
   const { working, ...told } = bare(reason, tell);
-  const { leftOut, setAside, lacking } = reason;
+  const { leftOut, ended, setAside, lacking } = reason;
   const isAcute = 'key' in reason;
   return {
     ...told,
     working: [
       working,
       leftOut && !isAcute ? notRelevant(leftOut, tell) : '',
+      ended ? rangeEnded(ended, tell) : '',
       setAside ? setAsideText(setAside, tell) : '',
       lacking ? `; no data on ${lacking.map(tell.names).join(', ')}` : '',
     ].join(''),
@@ -112,6 +113,15 @@ function notRelevant(leftOut: readonly LeftOut[], tell: Telling): string {
   return `; not relevant below ${tell.style.show(leftOut[0]!.from)} %: ${each.join(', ')}`;
 }
 
+/** `; above the specific range and not counted: 99 % glutaral >= 5 %` */
+function rangeEnded(ended: readonly Ended[], { style, names }: Telling): string {
+  const each = ended.map(
+    ({ constituent, amount, upTo }) =>
+      `${style.beside(amount.value, upTo.value)} % ${names(constituent)} ${style.signs['>=']} ${style.show(upTo.value)} %`,
+  );
+  return `; above the specific range and not counted: ${each.join(', ')}`;
+}
+
 /** `pH 12.6 >= 11.5` */
 export const extremePhText = (
   { pH: value, operator, limit }: Pick<ReserveSetAside, 'pH' | 'operator' | 'limit'>,
@@ -154,9 +164,9 @@ function ingredients({ rule, comparisons }: IngredientsBecause, tell: Telling): 
   };
 }
 
-function none({ rule, from, class: name }: NoneBecause, tell: Telling): Reasoned {
+function none({ rule, from, class: name, ended }: NoneBecause, tell: Telling): Reasoned {
   const [lowest, other] = from;
-  const atLeast = `at ${tell.style.show(lowest!)} % or more`;
+  const atLeast = ended ? 'within its limits' : `at ${tell.style.show(lowest!)} % or more`;
   const because = (working: string): Reasoned => ({ rule: 'no relevant ingredient', working });
   switch (rule) {
     case 'skin':

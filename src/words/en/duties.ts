@@ -2,12 +2,10 @@ import type { Duty, DutyState, ListingItem } from '../../duties/duty.ts';
 import type { VocFinding, VocTerm } from '../../duties/voc.ts';
 import { plain } from '../../quantity/print.ts';
 import type { StateListing } from '../../reference/regulatory/open-regulatory.ts';
+import { childResistantTexts, list } from './child-resistant.ts';
 
 const { show } = plain;
 const percent = (value: number): string => `${show(Number(value.toPrecision(4)))} %`;
-const list = (names: readonly string[]): string =>
-  names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
-
 /** How a duty stands, in a word or two. */
 export const dutyStates: Readonly<Record<DutyState, string>> = {
   due: 'due',
@@ -15,42 +13,6 @@ export const dutyStates: Readonly<Record<DutyState, string>> = {
   open: 'open',
   free: 'not asked',
 };
-
-/** What else must hold for a rule of child-resistant packaging. */
-const conditions: Readonly<Record<string, string>> = {
-  household: 'it is for use in or about the household',
-  free: 'the hydroxide is free',
-  nonemulsion: 'it is no emulsion',
-  'furniture-polish': 'it is a furniture polish',
-  kindling: 'it is a kindling or illuminating preparation',
-  'paint-solvent': 'it is a solvent for paint',
-  'glue-remover': 'it is a glue remover',
-  'wave-neutralizer': 'it is a home permanent wave neutralizer',
-  'fhsa-hazardous': 'it is a hazardous household substance (16 CFR 1500.3)',
-  'no-spray-alone': 'it does not come out as a spray alone',
-};
-
-const needs: Readonly<Record<string, string>> = {
-  viscosity: 'the viscosity at 40 C',
-  density: 'the density',
-  contents: 'the net contents',
-};
-
-function childResistantText({ pack, finding, packaging }: Extract<Duty, { id: 'child-resistant' }>): string {
-  const found = list(finding.terms.map(term => `${term.name} ${percent(term.percent)}`));
-  const only = finding.conditions.map(name => conditions[name] ?? name);
-  const where = only.length > 0 ? `, where ${list(only)}` : '';
-  const missing = finding.missing.map(name => needs[name] ?? `what ${name} is`);
-  const says =
-    packaging === true
-      ? 'the record says that the pack has it'
-      : packaging === false
-        ? 'the record says that the pack has none'
-        : 'the record does not say whether the pack has it';
-  if (finding.outcome === 'open')
-    return `${pack}: child-resistant packaging may be due for ${found}${where}; ${list(missing)} ${missing.length === 1 ? 'decides' : 'decide'}; ${says}`;
-  return `${pack}: child-resistant packaging is due for ${found}${where}; ${says}`;
-}
 
 const termsText = (terms: readonly VocTerm[]): string =>
   list(terms.map(({ name, percent: share }) => `${name} ${percent(share)}`));
@@ -104,7 +66,7 @@ const items: Readonly<Record<ListingItem, string>> = {
 export function dutyText(duty: Duty): string {
   switch (duty.id) {
     case 'child-resistant':
-      return childResistantText(duty);
+      return childResistantTexts([duty])[0]!.text;
     case 'child-resistant-unknown': {
       const has = duty.packaging === true ? '; the record says that the pack has it' : '';
       return `${duty.pack}: child-resistant packaging: what ${list(duty.names)} ${duty.names.length === 1 ? 'is' : 'are'} may bring ${duty.rules} ${duty.rules === 1 ? 'rule' : 'rules'} into play; ask the supplier${has}`;
@@ -141,9 +103,19 @@ export function dutyText(duty: Duty): string {
   }
 }
 
-/** A duty with its state and paragraph, for lists. */
-export const dutyLine = (duty: Duty): string =>
-  `${dutyStates[duty.state]}: ${dutyText(duty)}${duty.cite === null ? '' : ` [${duty.cite}]`}`;
+const line = (state: DutyState, text: string, cite: string | null): string =>
+  `${dutyStates[state]}: ${text}${cite === null ? '' : ` [${cite}]`}`;
+
+/** Duties with state and paragraph, for lists; the rules on child-resistant packaging that stand alike are one line. */
+export function dutyLines(duties: readonly Duty[]): readonly string[] {
+  const packaging = duties.filter(duty => duty.id === 'child-resistant');
+  const texts = childResistantTexts(packaging);
+  return duties.flatMap(duty => {
+    if (duty.id !== 'child-resistant') return [line(duty.state, dutyText(duty), duty.cite)];
+    const own = texts.find(({ of }) => of[0] === duty);
+    return own ? [line(duty.state, own.text, own.cite)] : [];
+  });
+}
 
 /** Over a list of duties that ask for something. @param others that are shown or not asked */
 export const dutiesHead = (others: number): string =>

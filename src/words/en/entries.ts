@@ -51,7 +51,7 @@ function lostText({
 
 /** What the hazards of a record take from a harmonised entry, and what it would change. */
 export function recordReplacesEntry(
-  { constituent, source, index, act, lost, worse }: Of<'record-replaces-entry'>,
+  { constituent, source, index, act, by, lost, worse }: Of<'record-replaces-entry'>,
   tell: Telling,
 ): string {
   const from = source === null ? 'which name no source' : `from ${source}`;
@@ -63,7 +63,11 @@ export function recordReplacesEntry(
     change.length > 0
       ? `with the entry the mixture would be ${change.join(', ')}`
       : 'with the entry no class of the mixture would be more severe';
-  return `${tell.names(constituent)}: the hazards of the record, ${from}, replace ${entryOf({ index, act })}, and with it are lost: ${lostText(lost)}; ${then}`;
+  const replaced =
+    by === 'hazards'
+      ? `the hazards of the record, ${from}, replace ${entryOf({ index, act })}, and with it are lost`
+      : `milder values of the record, ${from}, replace those of ${entryOf({ index, act })}`;
+  return `${tell.names(constituent)}: ${replaced}: ${lostText(lost)}; ${then}`;
 }
 
 /** Which of several entries was taken, and why. */

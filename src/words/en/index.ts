@@ -10,7 +10,7 @@ import { source, values } from './constituents.ts';
 import { consumer } from './consumer.ts';
 import { dilution } from './dilution.ts';
 import { draftNotices } from './draft-notice.ts';
-import { dutyLine } from './duties.ts';
+import { dutyLines } from './duties.ts';
 import { jobLine } from './job-line.ts';
 import { labelSheetFinding } from './label-sheet.ts';
 import { purpose, purposeName, purposes, workplaceWords } from './purposes.ts';
@@ -47,7 +47,7 @@ export const en: Words = {
   jobLine,
   labelSheet: labelSheetFinding,
   barCodeSize: sizeFindings,
-  duty: dutyLine,
+  duties: dutyLines,
   consumer,
   supply,
   purposeName,

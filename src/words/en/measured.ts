@@ -1,4 +1,19 @@
 import type { Measurement } from '../../classify/facts/reason-base.ts';
+import type { Style } from '../../quantity/print.ts';
+
+/**
+ * A measured value as it was judged; where the record gives a side of a limit alone, that with the worse end of it.
+ * @param show a value with its unit
+ */
+export function judgedAt(
+  property: string,
+  { value, bound }: Measurement,
+  { signs }: Pick<Style, 'signs'>,
+  show: (value: number) => string,
+): string {
+  if (!bound) return `${property} ${show(value.value)}`;
+  return `${property} ${signs[bound.sign]} ${show(bound.limit.value)}, taken at its worse end, ${show(value.value)}`;
+}
 
 /** A measured property as it stands in a working, with its method and source where the record gives them. */
 export function withSource(

@@ -9,7 +9,7 @@ import type {
 } from '../../classify/facts/physical.ts';
 import type { PhysicalForm } from '../../record/product-record.ts';
 import type { Reasoned, Telling } from '../words.ts';
-import { withSource } from './measured.ts';
+import { judgedAt, withSource } from './measured.ts';
 
 const forms: Readonly<Record<PhysicalForm, readonly [one: string, many: string]>> = {
   liquid: ['a liquid', 'liquids'],
@@ -40,13 +40,13 @@ export function flashPoint(because: FlashPointBecause, { style }: Telling): Reas
   const degrees = (value: number): string => `${style.show(value)} ${style.celsius}`;
   const less =
     because.lessOpenCup === undefined ? '' : ` less ${degrees(because.lessOpenCup)} for the open cup`;
-  const at = `${withSource(`flash point ${degrees(measured!.value.value)}`, measured!)}${less}`;
+  const at = `${withSource(judgedAt('flash point', measured!, style, degrees), measured!)}${less}`;
   if (boiling) {
     const low = `${at} ${sign['<']} ${degrees(upTo!.limit)}`;
     const rule = 'flash point and initial boiling point';
     if (!boiling.measured) return { rule, working: `${low}; initial boiling point not given` };
     const value = withSource(
-      `initial boiling point ${degrees(boiling.measured.value.value)}`,
+      judgedAt('initial boiling point', boiling.measured, style, degrees),
       boiling.measured,
     );
     const compared = `${sign[boiling.reached ? '<=' : '>']} ${degrees(boiling.limit)}`;

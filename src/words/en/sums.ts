@@ -1,7 +1,7 @@
 import supplemental from '../../../hazard-data/eu-clp/supplemental.json' with { type: 'json' };
 import type { RatiosBecause, SumBecause, SumRule, ViscosityFact } from '../../classify/facts/because.ts';
 import type { Reasoned, Telling } from '../words.ts';
-import { withSource } from './measured.ts';
+import { judgedAt, withSource } from './measured.ts';
 
 const rules: Readonly<Record<Exclude<SumRule, 'corrosive' | 'aquatic' | 'releases-gas'>, string>> = {
   'corrosive-and-irritant': 'sum of corrosive and irritant ingredients',
@@ -81,6 +81,9 @@ function viscosityText({ measured, limit, reached }: ViscosityFact, { style }: T
   const property = `kinematic viscosity at 40 ${style.celsius}`;
   const unit = style.squareMillimetresPerSecond;
   if (!measured) return `${property} is not given (limit ${style.show(limit)} ${unit})`;
-  const value = withSource(`${property} ${style.show(measured.value.value)} ${unit}`, measured);
+  const value = withSource(
+    judgedAt(property, measured, style, each => `${style.show(each)} ${unit}`),
+    measured,
+  );
   return `${value} ${style.signs[reached ? '<=' : '>']} ${style.show(limit)} ${unit}`;
 }
