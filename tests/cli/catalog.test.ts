@@ -122,5 +122,7 @@ describe('catalog', () => {
     const folder = workshop();
     mkdirSync(join(folder, 'empty'));
     expect((await inProcess(run, [join(folder, 'empty')])).status).toBe(2);
+    for (const none of ['nowhere', 'maker.yaml'])
+      expect(await inProcess(run, [join(folder, none)])).toMatchObject({ status: 2, out: '' });
   });
 });

@@ -8,7 +8,7 @@ import { usual } from '../../reference/basis.ts';
 import type { Diagnostic } from '../../report/diagnostic.ts';
 import { renderJson } from '../../report/render.ts';
 import { examine } from '../../store/examine.ts';
-import { parseArguments } from '../arguments.ts';
+import { parseArguments, UsageError } from '../arguments.ts';
 import { type CatalogRow, manifestOf, standingOf, writeCatalog } from '../catalog-page.ts';
 import type { Command } from '../command.ts';
 import { leaveBehind } from '../deliver.ts';
@@ -48,6 +48,8 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
   const parsed = parseArguments(args, command);
   const [folder, out] = [parsed.positional[0]!, parsed.text('out') ?? 'out'];
   const [date, replace] = [parsed.text('as-of') ?? io.today, parsed.flag('replace')];
+  if (nodeEnvironment.files.kind(folder) !== 'folder')
+    throw new UsageError(`there is no folder \`${folder}\`; name the one with the product records`);
   const reference = await openReference(usual, date);
   const shelf = readShelf(folder, io.files);
   const wrong = [...reference.diagnostics, ...(shelf.ok ? shelf.value.conflicts : shelf.diagnostics)];
