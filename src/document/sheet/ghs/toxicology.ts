@@ -57,9 +57,8 @@ function healthEffects(input: SheetInput): ItemBody {
 /** Rule, arithmetic and paragraphs; no arithmetic where it would tell concentrations that are withheld. */
 function reason(because: Because, input: SheetInput): string {
   const telling = { ...tellingOf(input), classNamed: true };
-  const { rule, working } = input.words.because(because, telling);
-  const same = working.toLowerCase().startsWith(rule.toLowerCase());
-  const text = !telling.amounts ? [rule] : same ? [working] : [rule, working];
+  const { rule, working, saysRule } = input.words.because(because, telling);
+  const text = !telling.amounts ? [rule] : saysRule ? [working] : [rule, working];
   const { instrument, physicalInstrument } = input.thresholds;
   const cites = input.words.cites(because.cites, [instrument, physicalInstrument]);
   return `${text.map(capitalized).join('. ')} [${cites}]`;
