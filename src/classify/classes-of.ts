@@ -105,7 +105,8 @@ const withoutData = (
   class: name,
   route,
   outcome: 'insufficient-data',
-  because: { ...because, lacking },
+  // In this order the engine copies fast.
+  because: { lacking, ...because },
   readings,
   warnings,
   floor,

@@ -26,6 +26,10 @@ export function wordPrecaution(
   for (const piece of printed ? [printed] : piecesOf(actions, labelData)) {
     const text = statements.precautionary[piece];
     if (!text) return { missing: { what: code, why: { kind: 'no-text' }, cite } };
+    if (!text.fields) {
+      texts.push(capitalized(text.text));
+      continue;
+    }
     const given = givenWords(text, [code, piece, ...piece.split('+')], labelData, product);
     const words = { ...chosen(precaution, labelData, product), ...given };
     const open = fieldsOfMaker(text, labelData).filter(
