@@ -11,9 +11,10 @@ import type { StatementsInput } from './statements-schema.ts';
 /** The texts for the sheet, or for what was searched and not found by whom and where, by key. */
 export function sheetOf(sheet: SheetInput | undefined, which: 'text' | 'searched'): SheetTexts {
   const flat: Partial<Record<SheetKey, string>> = {};
+  if (!sheet) return flat;
   for (const key of sheetKeys) {
     const [group, member] = key.split('.') as [string, string | undefined];
-    const found = sheet?.[group];
+    const found = sheet[group];
     const each =
       member === undefined || typeof found !== 'object' ? found : (found as Record<string, unknown>)[member];
     const text = each as SheetTextInput | undefined;
