@@ -1,3 +1,4 @@
+import { isDay } from '../../quantity/day.ts';
 import type { Measured, MeasuredPart, ProductRecord } from '../../record/product-record.ts';
 import { bySource } from '../facts/provision.ts';
 import type { MovedConstituent } from '../facts/stale-measurement.ts';
@@ -5,7 +6,6 @@ import type { Warning } from '../facts/warning.ts';
 import type { Ingredient } from '../ingredient.ts';
 import { bearsFrom, bearsOn, type JudgedProperty, judgedProperties, movedFrom } from './bearing.ts';
 
-const isDay = (text: string): boolean => /^\d{4}-\d{2}-\d{2}$/.test(text);
 const bare = (revision: string): string => revision.replace(/^\s*rev(ision|\.)?\s*/i, '').trim();
 
 /** A constituent at both ends of its range. */
