@@ -21,20 +21,10 @@ export function strongSide(ingredient: Ingredient): Side | null {
   const listed = cas === null ? undefined : byCas.get(cas);
   if (listed) return listed;
   if (hazardsOf(ingredient, table.words.hazardClass).length === 0) return null;
-  return sideByName(ingredient.name);
-}
-
-const sought = new Map<string, Side | null>();
-
-// Asked by every rule for skin and eyes: names repeat.
-function sideByName(written: string): Side | null {
-  const known = sought.get(written);
-  if (known !== undefined) return known;
-  const name = written.toLowerCase();
-  const found =
-    byName.get(name) ?? sides.find(side => table.words[side].some(word => name.includes(word))) ?? null;
-  if (sought.size < 10_000) sought.set(written, found);
-  return found;
+  const name = ingredient.name.toLowerCase();
+  const named = byName.get(name);
+  if (named) return named;
+  return sides.find(side => table.words[side].some(word => name.includes(word))) ?? null;
 }
 
 /**
