@@ -1,4 +1,4 @@
-import { PDFDocument } from 'pdf-lib';
+import { ParseSpeeds, PDFDocument } from 'pdf-lib';
 import type { Diagnostic } from '../report/diagnostic.ts';
 import { finding } from './_finding.ts';
 import { pagesOf } from './_objects.ts';
@@ -46,7 +46,11 @@ export const preflight = async (bytes: Uint8Array, profile: PreflightProfile): P
   let document: PDFDocument;
   let pages: PageMarks[];
   try {
-    document = await PDFDocument.load(bytes, { updateMetadata: false, throwOnInvalidObject: true });
+    document = await PDFDocument.load(bytes, {
+      updateMetadata: false,
+      throwOnInvalidObject: true,
+      parseSpeed: ParseSpeeds.Fastest,
+    });
     pages = pagesOf(document).map(marksOf);
   } catch (error) {
     return [finding('unreadable', `the file cannot be read: ${(error as Error).message}`, 'ISO 32000-1 7.5')];
