@@ -32,7 +32,7 @@ export function rawMaterial(
     source: source ?? null,
     batch: batchSize(input.batch),
     formula: formula
-      ? formulaLines(formula, places, [...path, 'formula'], materials, source !== undefined)
+      ? formulaLines(formula, places, [...path, 'formula'], materials, source ?? null)
       : [asOne(input, places, path, materials)],
   };
 }
@@ -93,20 +93,23 @@ function warnOfStrength(line: LineInput, places: Places, path: Path, materials: 
   );
 }
 
-/** Lines as validated, with raw materials in place. Lines whose raw material has findings are left out. */
+/**
+ * Lines as validated, with raw materials in place. Lines whose raw material has findings are left out.
+ * @param source what a raw material names as the source of its data, for lines that name none
+ */
 export function formulaLines(
   lines: readonly LineInput[],
   places: Places,
   base: Path,
   materials: Materials,
-  sourced = false,
+  source: string | null = null,
 ): readonly FormulaLine[] {
   return lines.flatMap((line, index): FormulaLine[] => {
     const path = [...base, index];
     const at = places.at(path);
     const common = { amount: amountOf(line), at, path: pathText(path), excerpt: places.excerpt(at) };
     if (line.use === undefined) {
-      if (!sourced) warnOfSource(line, places, path, materials);
+      if (source === null) warnOfSource(line, places, path, materials);
       warnOfStrength(line, places, path, materials);
       return [
         {
@@ -115,7 +118,7 @@ export function formulaLines(
           density: line.density?.base ?? null,
           name: line.name!,
           cas: line.cas ?? null,
-          given: givenData(line),
+          given: givenData(line, source),
           tradeSecret: line['trade-secret'] ?? null,
           undisclosed: false,
         },
@@ -153,13 +156,16 @@ const measuredAmount = ({ kind, base, written }: Measure): BatchSize =>
 export const batchSize = (measure: Measure | undefined): BatchSize | null =>
   measure === undefined ? null : measuredAmount(measure);
 
-/** What a line says of the hazards of its constituent. */
-export function givenData(line: GivenInput): GivenData {
+const saysOfHazards = ({ hazards, limits, ate, 'm-factors': mFactors, unknown }: GivenInput): boolean =>
+  Boolean(hazards || limits || ate || mFactors || unknown);
+
+/** What a line says of the hazards of its constituent. @param source that of the raw material around it */
+export function givenData(line: GivenInput, source: string | null = null): GivenData {
   const given: { -readonly [K in keyof GivenData]: GivenData[K] } = {
     unknown: line.unknown ?? [],
     additive: line.additive ?? true,
     relevant: line.relevant ?? false,
-    source: line.source ?? null,
+    source: line.source ?? (saysOfHazards(line) ? source : null),
   };
   if (line.hazards) {
     given.hazards = line.hazards.flatMap(({ hazards }) => hazards);
