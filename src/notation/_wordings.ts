@@ -76,7 +76,8 @@ const statements = Object.entries(table.statements as Readonly<Record<string, st
 export function withStatementCode(text: string): string {
   const plain = american(text.toLowerCase());
   const found = statements.find(
-    ({ text: statement }) => plain.startsWith(statement) && !/^[\p{L}\p{N}-]/u.test(plain.slice(statement.length)),
+    ({ text: statement }) =>
+      plain.startsWith(statement) && !/^[\p{L}\p{N}-]/u.test(plain.slice(statement.length)),
   );
   const rest = found ? plain.slice(found.text.length) : '';
   // Words behind it that are no category make it another statement.

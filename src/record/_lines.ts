@@ -7,6 +7,7 @@ import type { GivenData } from './given-data.ts';
 import type { GivenInput } from './given-schema.ts';
 import { type Path, type Places, pathText } from './places.ts';
 import type { Amount, BatchSize, FormulaLine, RawMaterial } from './product-record.ts';
+import { namesFigure, namesStrength } from './strength-in-name.ts';
 
 /** A raw material as validated, with its own raw materials in place. */
 export function rawMaterial(
@@ -69,18 +70,9 @@ function warnOfSource(line: GivenInput, places: Places, path: Path, materials: M
   );
 }
 
-/** What a line says of a strength as delivered; its percentage may be of the solution or of the substance. */
-const figure = String.raw`\d\s*(?:%|percent\b|wt\b|°?\s*B(?:é|e|aum[eé])\b|proof\b|N\b)`;
-const strengthInName = new RegExp(
-  String.raw`${figure}|\b(?:solution|aqueous|aq\.?|muriatic|concentrated|dilute|diluted)\b`,
-  'i',
-);
-/** Without a number nothing is looked up: a figure alone is asked about, where no data say what is meant. */
-const figureInName = new RegExp(figure, 'i');
-
 function warnOfStrength(line: LineInput, places: Places, path: Path, materials: Materials): void {
   const { cas, hazards, name = '' } = line;
-  if (cas === undefined ? hazards || !figureInName.test(name) : !strengthInName.test(name)) return;
+  if (cas === undefined ? hazards || !namesFigure(name) : !namesStrength(name)) return;
   materials.warn(
     places.finding(
       [...path, 'name'],
