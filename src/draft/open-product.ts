@@ -3,10 +3,10 @@ import type { Formula } from '../formula/constituent.ts';
 import { expandFormula } from '../formula/expand.ts';
 import { type Sources, sha256 } from '../provenance/inputs.ts';
 import type { RecordEnv } from '../record/files.ts';
-import { loadRecord, parseRecordJson, parseRecordValue } from '../record/load.ts';
+import { type LoadedRecord, loadRecord, parseRecordJson, parseRecordValue } from '../record/load.ts';
 import type { ProductRecord } from '../record/product-record.ts';
 import type { Basis } from '../reference/thresholds.ts';
-import { fail, hasErrors, type Outcome, succeed } from '../report/diagnostic.ts';
+import { type Diagnostic, fail, hasErrors, type Outcome, succeed } from '../report/diagnostic.ts';
 import { remembered } from './_sources.ts';
 import { evidenceFindings } from './evidence-findings.ts';
 
@@ -58,8 +58,8 @@ export function productOfJson(text: string, files: RecordEnv, basis?: Basis): Ou
   return expand(loaded, { record, included }, basis);
 }
 
-function expand(loaded: Outcome<ProductRecord>, sources: Sources, basis?: Basis): Outcome<Product> {
-  if (!loaded.ok) return loaded;
+function expand(loaded: LoadedRecord, sources: Sources, basis?: Basis): Outcome<Product> {
+  if (!loaded.ok) return loaded.rest ? fail(...loaded.diagnostics, ...furtherErrors(loaded.rest)) : loaded;
   const record = loaded.value;
   const formula = expandFormula(record);
   const findings = [
@@ -71,3 +71,9 @@ function expand(loaded: Outcome<ProductRecord>, sources: Sources, basis?: Basis)
   if (!formula.ok || hasErrors(findings)) return fail(...findings);
   return succeed({ record, formula: formula.value, sources }, findings);
 }
+
+/** What the formula of a record has wrong in it beside what its reader found. */
+const furtherErrors = (rest: ProductRecord): readonly Diagnostic[] =>
+  [...checkChoices(rest.choices), ...expandFormula(rest).diagnostics].filter(
+    ({ severity }) => severity === 'error',
+  );

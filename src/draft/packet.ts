@@ -123,7 +123,7 @@ export async function makePacket(
       review,
     ),
   });
-  const found = [...new Map(diagnostics.map(each => [JSON.stringify(each), each])).values()];
+  const found = saidOnce(diagnostics);
   const made = sheets.flatMap(({ name, sheet }) => (sheet.ok ? [{ name, sheet: sheet.value }] : []));
   const drafts = made.map(({ sheet }) => sheet);
   const points = reviewPoints(
@@ -150,6 +150,14 @@ export async function makePacket(
     review: lines,
     diagnostics: found,
   };
+}
+
+/** Findings without those that several documents share; what refuses one of them is not told as a warning of another. */
+function saidOnce(findings: readonly Diagnostic[]): readonly Diagnostic[] {
+  const said = (finding: Diagnostic) => JSON.stringify({ ...finding, severity: null });
+  const refusing = new Set(findings.filter(each => hasErrors([each])).map(said));
+  const kept = findings.filter(each => hasErrors([each]) || !refusing.has(said(each)));
+  return [...new Map(kept.map(each => [JSON.stringify(each), each])).values()];
 }
 
 const firstError = (diagnostics: readonly Diagnostic[]): string =>

@@ -18,7 +18,7 @@ export function hazardIdentification(input: SheetInput): SectionBodies {
   const undecided = classification.otherClasses.filter(
     ({ outcome, class: name }) => outcome === 'insufficient-data' && isOfStandard(name),
   );
-  const isStale = openOnDocuments(classification).stale.length > 0;
+  const { stale, phMissing } = openOnDocuments(classification);
   const figures = elements.pictograms.map(code => ({ code, title: pictogramTitle(code) }));
   const titles = figures.map(({ code, title }) => `${capitalized(title)} (${code})`);
   const statements = elements.hazardStatements.map(withCode);
@@ -55,7 +55,8 @@ export function hazardIdentification(input: SheetInput): SectionBodies {
               }),
             ]
           : []),
-        ...(isStale ? [words.stale] : []),
+        ...(phMissing ? [words.phMissing] : []),
+        ...(stale.length > 0 ? [words.stale] : []),
       ],
     },
     symbols: firstBody(

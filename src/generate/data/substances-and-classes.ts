@@ -90,6 +90,7 @@ export const substancesAndClasses = {
     ),
     groups: z.record(text, text),
     effects: z.record(text, text),
+    statements: z.record(z.string(), z.string().check(z.regex(/^H\d{3}$/))),
     fillers: z.array(text),
   }),
   'measured-doubts.json': z.strictObject({

@@ -1,4 +1,5 @@
 import { labelSubstances as substancesOf } from '../../../labelling/label-substances.ts';
+import { openOnDocuments } from '../../../labelling/open-on-documents.ts';
 import {
   bodyOf,
   firstBody,
@@ -76,6 +77,7 @@ function classification(input: SheetInput): ItemBody {
             }),
           ]
         : []),
+      ...(openOnDocuments(result).phMissing ? [identification.phMissing] : []),
     ],
   };
 }
