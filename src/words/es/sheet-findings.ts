@@ -1,0 +1,207 @@
+import type { SheetWords } from '../sheet-words.ts';
+
+/** Phrases of sections 4, 9, 11 and 16; `{name}` is filled in. */
+export const measures: SheetWords['measures'] = {
+  noSymptoms: 'No se ha clasificado ningún peligro para la salud.',
+  acute: 'Agudos: {texts}',
+  delayed: 'Retardados: {texts}',
+  physician: 'Nota para el médico: {text}',
+  flashPoint: 'Punto de inflamación: {text}.',
+  decomposition: 'Productos de descomposición peligrosos: {text}',
+  seeProtection: 'Llevar el equipo de protección que describe la sección 8.',
+  seeDisposal: 'Eliminar el material recogido como describe la sección 13.',
+  incompatibilities: 'Incompatibilidades: {text}',
+  symptomsUndecided:
+    'Hasta donde llegan los datos, no se ha clasificado ningún peligro para la salud; la sección 2 nombra las clases que no están decididas.',
+};
+
+export const effects: SheetWords['effects'] = {
+  effects: {
+    'Acute Tox. (oral)': 'efectos tóxicos en el cuerpo tras la ingestión',
+    'Acute Tox. (dermal)': 'efectos tóxicos en el cuerpo tras el contacto con la piel',
+    'Acute Tox. (inhalation)': 'efectos tóxicos en el cuerpo tras la inhalación',
+    'Skin Corr.': 'quemaduras de la piel con dolor, ampollas, úlceras y cicatrices',
+    'Skin Irrit.': 'enrojecimiento, picor e hinchazón de la piel',
+    'Eye Dam.':
+      'lesiones oculares con dolor, lagrimeo y opacidad de la córnea; es posible la pérdida de la vista',
+    'Eye Irrit.': 'enrojecimiento, escozor y lagrimeo de los ojos',
+    'Resp. Sens.':
+      'alergia de las vías respiratorias con silbidos, opresión en el pecho y dificultad para respirar, también tras pequeñas exposiciones posteriores',
+    'Skin Sens.': 'erupción alérgica de la piel con picor, también tras pequeñas exposiciones posteriores',
+    'Muta.': 'posibles daños genéticos hereditarios, sin síntomas tempranos',
+    'Carc.': 'posible cáncer tras una larga latencia, sin síntomas tempranos',
+    'Repr.': 'posibles daños a la fertilidad o al feto, sin síntomas tempranos',
+    'Lact.': 'posibles daños a los niños alimentados con leche materna',
+    'STOT SE': 'daños en {organs} tras una sola exposición',
+    'STOT SE (respiratory irritation)': 'tos, dolor de garganta y falta de aire',
+    'STOT SE (narcotic effects)': 'somnolencia, mareo, dolor de cabeza y pérdida de coordinación',
+    'STOT RE': 'daños en {organs} tras exposiciones prolongadas o repetidas',
+    'Asp. Tox.':
+      'si el líquido penetra en las vías respiratorias al tragar o vomitar, asfixia y neumonía química, que puede desarrollarse a lo largo de horas',
+    'Simple Asphyx.': 'asfixia donde el gas desplaza el oxígeno, posiblemente sin aviso',
+  },
+  organsUnknown: 'los órganos',
+};
+
+export const properties: SheetWords['properties'] = {
+  states: { liquid: 'Líquido', solid: 'Sólido', gas: 'Gas', aerosol: 'Aerosol' },
+  method: 'método: {method}',
+  source: 'fuente: {source}',
+  threshold: 'Umbral olfativo: {text}',
+  stale: '{text}; medido en otra fórmula que la de este producto',
+  noFlashPoint: 'El ensayo no encontró ninguno',
+  cup: { closed: 'vaso cerrado', open: 'vaso abierto' },
+  lower: 'Inferior: {text}',
+  upper: 'Superior: {text}',
+  vapor: 'Presión de vapor: {text}',
+  evaporation: 'Tasa de evaporación: {text}',
+  density: 'Densidad: {text}',
+  relative: 'Densidad relativa: {text}',
+  viscosity: '{text} a 40 °C',
+  noParticles: 'No procede: el producto es {form}.',
+  other: {
+    'refractive-index': 'Índice de refracción: {text}',
+    'dynamic-viscosity': 'Viscosidad dinámica: {text}',
+    'voc-content': 'Compuestos orgánicos volátiles: {text}',
+  },
+  forms: { liquid: 'un líquido', solid: 'un sólido', gas: 'un gas', aerosol: 'un aerosol' },
+  ingredient: '{name} {value}',
+  ingredients: 'No se ha medido en el producto. Componentes: {list} ({sources}).',
+  vaporDensities: 'No se ha medido en el producto. Vapor respecto al aire, según la masa molar: {list}.',
+  inWater: 'Componentes en agua: {list}.',
+  waterBased: 'El producto tiene base de agua.',
+  water: {
+    miscible: 'miscible',
+    soluble: 'soluble',
+    slightly: 'poco soluble',
+    insoluble: 'prácticamente insoluble',
+  },
+  figures: {
+    meltingPoint: '{value} °C ({fahrenheit} °F)',
+    boilingPoint: '{value} °C ({fahrenheit} °F)',
+    flashPoint: '{value} °C ({fahrenheit} °F), vaso cerrado',
+    lowerExplosiveLimit: 'inferior {value} %',
+    upperExplosiveLimit: 'superior {value} % en volumen',
+    autoIgnition: '{value} °C ({fahrenheit} °F)',
+    vaporPressure: '{value} kPa a 20 °C',
+    logKow: '{value}',
+  },
+  noFlame: 'No procede: no se encontró punto de inflamación.',
+  inert: 'No procede: ningún componente arde.',
+  inertFlammability: 'No arde: ningún componente arde.',
+  noFlashFlammability: 'No inflamable: no se encontró punto de inflamación.',
+  combustible:
+    'No clasificado como inflamable; arde si se calienta hasta su punto de inflamación o más ({text}).',
+  fromFlashPoint: 'El vapor alcanza el límite inferior aproximadamente en el punto de inflamación ({text}).',
+  noWater: 'No procede: el producto no contiene agua.',
+  inorganic: 'No procede: los componentes son inorgánicos.',
+  noPartition: 'Por regla general no se indica para una mezcla.',
+  noVapor: 'Insignificante: los componentes son sólidos inorgánicos.',
+  liquid: 'No se ha medido; 20 °C (68 °F) o menos, como en todo líquido.',
+  lowVapor: 'No se ha medido; baja a temperatura ambiente, como muestra el punto de ebullición.',
+  heavier: 'El vapor pesa más que el aire: {names}.',
+};
+
+export const toxicology: SheetWords['toxicology'] = {
+  columns: ['Clase de peligro', 'Resultado', 'Motivo y párrafo'],
+  outcomes: {
+    'not-classified': 'No clasificado',
+    'insufficient-data': 'Datos insuficientes',
+    'not-applicable': 'No procede',
+  },
+  routesByForm: {
+    liquid:
+      'Contacto con la piel, contacto con los ojos e ingestión; inhalación donde se formen vapores, nieblas o aerosoles. Deducido de la forma física.',
+    solid:
+      'Contacto con la piel, contacto con los ojos e ingestión; inhalación donde se forme polvo. Deducido de la forma física.',
+    gas: 'Inhalación; contacto con la piel y los ojos. Deducido de la forma física.',
+    aerosol:
+      'Inhalación del aerosol, contacto con la piel y contacto con los ojos; la ingestión es improbable. Deducido de la forma física.',
+  },
+  immediate: 'Inmediatos: {texts}',
+  later: 'Retardados o crónicos: {texts}',
+  ateColumns: ['Vía', 'Estimación de la toxicidad aguda de la mezcla (ATEmix)'],
+  ate: {
+    oral: ['Oral', '{value} mg/kg de peso corporal'],
+    dermal: ['Cutánea', '{value} mg/kg de peso corporal'],
+    gas: ['Inhalación, gas', '{value} ppmV'],
+    vapour: ['Inhalación, vapor', '{value} mg/L'],
+    mist: ['Inhalación, polvo o niebla', '{value} mg/L'],
+  },
+  noAte: 'No se calcula: ningún componente tiene un valor pertinente',
+  noAteAtAll:
+    'No se calcula: ningún componente tiene un valor pertinente de toxicidad aguda por ninguna vía.',
+  ateNote: 'Calculado con la fórmula de adición de App. A, A.1.3.6; no se ha medido en la mezcla.',
+  interactive: 'De las combinaciones se sabe lo siguiente:',
+  calculated:
+    'La clasificación se obtuvo por cálculo a partir de los componentes (29 CFR 1910.1200, App. A), no de ensayos de la mezcla, salvo donde un motivo anterior diga otra cosa.',
+  tested: 'Pruebas sobre la mezcla entera: {method} ({source}).',
+  bridging: 'Extrapolado de una mezcla similar sometida a ensayo: {method} ({source}).',
+  reserve: 'Reserva ácida o alcalina: {method} ({source}).',
+  harmonised:
+    'Donde el registro no da datos propios, los componentes se clasifican con su entrada armonizada del anexo VI del Reglamento (CE) n.º 1272/2008. Se usa como fuente de datos; no es derecho de los Estados Unidos.',
+  noSar: 'No se usó ninguna relación estructura-actividad (SAR).',
+  classified: 'Clasificado',
+  category: 'Categoría {category}',
+  paragraphs: 'Los párrafos son los de 29 CFR 1910.1200, apéndices A y B.',
+  ateRounded: 'Redondeado a una cifra, porque se reserva una concentración.',
+  noInteractive:
+    'Entre los componentes no se conoce ninguno, a partir de los grupos de sustancias reactivas en los que se buscaron.',
+  noFigure: 'no se da ninguna cifra',
+  ingredientColumns: ['Componente', 'Vía o clase', 'LD50, LC50 o estimación (ATE)', 'Fuente'],
+  ingredientNote:
+    'Cifras de los componentes por sí solos, como las da su fuente; la especie se indica donde la fuente la nombra.',
+};
+export const other: SheetWords['other'] = {
+  prepared: 'Fecha de preparación: {date}.',
+  revised: 'Fecha de la última revisión: {date}.',
+  revision: 'Revisión: {revision}.',
+  basis: 'Clasificación: {basis}, a {asOf}.',
+  ingredientData: '{name}: {source}',
+  own: 'Propiedades, composición, uso y fabricante: registro de producto del fabricante. Lo que las secciones 9 y 12 dicen de los componentes procede de datos de referencia, no de ensayos del producto.',
+  lists: 'Límites y listas: los que nombran las secciones 8, 11 y 15.',
+  headings: 'Secciones y apartados: 29 CFR 1910.1200(g) y apéndice D.',
+  solutions: {
+    apart:
+      'Todas las demás secciones tratan del producto tal como se vende. Disoluciones de uso, por cálculo a partir de los componentes, sin propiedades medidas:',
+    forUse: 'Diluido {ratio} en {diluent} para {use}:',
+    plain: 'Diluido {ratio} en {diluent}:',
+    classified: '{signalWord}. {titles}. {statements}.',
+    noSignalWord: 'Sin palabra de advertencia',
+    notClassified: 'Hasta donde llegan los datos, no se cumple ninguna clase de peligro.',
+    open: 'No hay datos suficientes para decidir: {titles}.',
+  },
+  caution: [
+    'La ficha describe el producto en lo que respecta a la seguridad. No es una especificación ni una garantía de propiedades.',
+    'Los usuarios valoran los peligros en su propio lugar de trabajo y proceso. Las normas locales, los permisos y los profesionales habilitados prevalecen sobre lo que aquí se dice.',
+  ],
+  abbreviations: [
+    ['ACGIH', 'Conferencia Americana de Higienistas Industriales Gubernamentales'],
+    ['ATE', 'estimación de la toxicidad aguda'],
+    ['CAS', 'Chemical Abstracts Service'],
+    ['CERCLA', 'ley federal de respuesta ambiental, indemnización y responsabilidad (EE. UU.)'],
+    ['CFR', 'Código de Reglamentos Federales (EE. UU.)'],
+    ['CPSC', 'Comisión para la Seguridad de los Productos de Consumo (EE. UU.)'],
+    ['EPA', 'Agencia de Protección Ambiental (EE. UU.)'],
+    ['EPCRA', 'ley federal de planificación de emergencias y derecho a la información (EE. UU.)'],
+    ['GHS', 'Sistema Globalmente Armonizado de Clasificación y Etiquetado de Productos Químicos'],
+    ['IARC', 'Centro Internacional de Investigaciones sobre el Cáncer'],
+    ['IMO', 'Organización Marítima Internacional (OMI)'],
+    ['OMI', 'Organización Marítima Internacional'],
+    ['LC50', 'concentración que mata a la mitad de los animales de un ensayo'],
+    ['LD50', 'dosis que mata a la mitad de los animales de un ensayo'],
+    ['log Kow', 'logaritmo del coeficiente de reparto n-octanol/agua'],
+    ['NTP', 'Programa Nacional de Toxicología (EE. UU.)'],
+    ['ONU', 'Naciones Unidas'],
+    ['OSHA', 'Administración de Seguridad y Salud en el Trabajo (EE. UU.)'],
+    ['ppm', 'partes por millón, en volumen de aire'],
+    ['SAR', 'relación estructura-actividad'],
+    ['STEL', 'límite de exposición de corta duración'],
+    ['STOT', 'toxicidad específica en determinados órganos'],
+    ['TSCA', 'ley federal de control de sustancias tóxicas (EE. UU.)'],
+    ['TWA', 'media ponderada en el tiempo'],
+    ['UN', 'Naciones Unidas'],
+  ],
+  abbreviation: '{short}: {long}',
+  figures: 'Cifras de los componentes en la sección 9: {titles}.',
+};
