@@ -15,6 +15,7 @@ export type { Needed, ReactiveAdvice, ReactiveShare, Warning } from './classify/
 export type { DataSource, IngredientData } from './classify/ingredient.ts';
 export type { ReadingId } from './classify/readings.ts';
 export type { HarmonisedLookup } from './classify/resolve.ts';
+export type { LabelLanguages } from './draft/label-languages.ts';
 export type { LabelTarget } from './draft/label-options.ts';
 export type { PacketFile } from './draft/packet.ts';
 export type { UseSolution } from './draft/use-solutions.ts';

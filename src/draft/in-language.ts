@@ -1,5 +1,7 @@
 import type { ForeignText } from '../document/foreign.ts';
 import { labelElements } from '../labelling/elements.ts';
+import { labelSubstances } from '../labelling/label-substances.ts';
+import type { Place } from '../labelling/labelled-product.ts';
 import { spokenRecord } from '../record/spoken-record.ts';
 import { loadSpoken } from '../reference/label-data/load-spoken.ts';
 import { readHow, type SpokenStatements, spokenLabelData } from '../reference/label-data/spoken.ts';
@@ -23,24 +25,26 @@ export interface SpokenProduct<P extends ClassifiedProduct> {
 export async function inLanguage<P extends ClassifiedProduct>(
   product: P,
   words: Words,
+  place: Place = 'sheet',
 ): Promise<SpokenProduct<P>> {
   const spoken = await loadSpoken(words.language);
   if (!spoken) return { product, foreign: [], findings: [] };
   const { reference, classification } = product;
   const labelData = spokenLabelData(reference.labelData, spoken, words.decimalMark);
   const { record, untranslated } = spokenRecord(product.record, words.language);
-  const elements = labelElements(classification, labelData, labelledProduct(record));
+  const shown = untranslated.filter(({ key }) => place === 'sheet' || /^(?:copy|packs)\./u.test(key));
+  const elements = labelElements(classification, labelData, labelledProduct(record), place);
   const said: P = { ...product, record, reference: { ...reference, labelData }, elements };
   const own = product.record.language ?? 'en';
+  const named = place === 'label' ? labelSubstances(classification) : null;
   const names =
     own === words.language
       ? []
-      : classification.constituents
-          .filter(
-            ({ name, cas, water }) =>
-              !water && !(record.spokenNames?.[cas ?? ''] ?? record.spokenNames?.[name]),
-          )
-          .map(({ name }) => name);
+      : classification.constituents.flatMap(({ name, cas, water }, at) => {
+          const told = named === null || [...named.constituents, ...named.proposed].includes(at);
+          const given = record.spokenNames?.[cas ?? ''] ?? record.spokenNames?.[name];
+          return water || given || !told ? [] : [name];
+        });
   const { statements } = labelData;
   const left = [statements.hazard, statements.supplemental ?? {}, statements.precautionary].flatMap(texts =>
     Object.values(texts).flatMap(({ text, language, fields }) =>
@@ -49,14 +53,14 @@ export async function inLanguage<P extends ClassifiedProduct>(
   );
   const foreign = [
     ...left,
-    ...untranslated.map(({ text }) => ({ text, language: own })),
+    ...shown.map(({ text }) => ({ text, language: own })),
     ...names.map(text => ({ text, language: own })),
   ];
   return {
     product: said,
     foreign: [...foreign].sort((one, other) => other.text.length - one.text.length),
     findings: [
-      ...textFindings(said, [...new Set(untranslated.map(({ key }) => key))], [...new Set(names)], words),
+      ...textFindings(said, [...new Set(shown.map(({ key }) => key))], [...new Set(names)], words),
       ...statementFindings(said, spoken, words),
     ],
   };

@@ -1,7 +1,9 @@
 import type { SpokenWords } from '../spoken-words.ts';
 
 const NAMES: Readonly<Record<string, string>> = { en: 'English', es: 'Spanish' };
-const named = (language: string): string => NAMES[language] ?? language;
+/** What a language is called. */
+export const languageName = (language: string): string => NAMES[language] ?? language;
+const named = languageName;
 
 /** What is told of a document in another language. */
 export const spoken: SpokenWords = {
