@@ -1,4 +1,5 @@
 import type { BasisId } from '../reference/basis.ts';
+import { languages } from '../words/languages.ts';
 import type { CommandArgument, CommandOption } from './command.ts';
 
 // Arguments and options that mean the same in every command that takes them.
@@ -39,6 +40,12 @@ export const allow: CommandOption = {
 export const replace: CommandOption = {
   kind: 'flag',
   does: 'moves aside, under a dated name, files that a person changed',
+};
+
+/** The language of the documents. */
+export const language: CommandOption = {
+  kind: languages,
+  does: 'language of the document; en where it is left out',
 };
 
 /** The text of law that a command goes by; the first of the ids is taken where none is named. */

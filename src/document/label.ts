@@ -1,6 +1,13 @@
 import type { LabelElements, PrecautionGroup } from '../labelling/label-elements.ts';
 import type { Millimetres } from '../quantity/length.ts';
+import { marked } from '../quantity/print.ts';
 import type { CompleteRecord, Maker, Pack } from '../record/product-record.ts';
+import { label as englishLabel } from '../words/en/label.ts';
+import { lawTerms as englishTerms } from '../words/en/terms.ts';
+import { inTerms } from '../words/in-terms.ts';
+import type { LabelWords } from '../words/label-words.ts';
+import type { SheetWords } from '../words/sheet-words.ts';
+import { type ForeignText, markForeign } from './foreign.ts';
 import { netContents } from './net-contents.ts';
 import type { Element } from './nodes.ts';
 import { pictogramTitle } from './pictogram-title.ts';
@@ -29,7 +36,29 @@ export interface LabelInput {
   readonly sections?: LabelSections;
   /** What the law of the purpose asks of the type. */
   readonly type?: TypeRules | null;
+  /** In which language it is; English where absent. */
+  readonly said?: LabelLanguage;
+  /** Texts in another language than that. */
+  readonly foreign?: readonly ForeignText[];
+  /** Elements said once more in another language, after the whole label. */
+  readonly added?: { readonly elements: LabelElements; readonly said: LabelLanguage } | null;
 }
+
+/** What a label takes of a language. */
+export interface LabelLanguage {
+  /** BCP 47 */
+  readonly language: string;
+  readonly words: LabelWords;
+  readonly terms: SheetWords['terms'];
+  readonly decimalMark: string;
+}
+
+const ENGLISH: LabelLanguage = {
+  language: 'en-US',
+  words: englishLabel,
+  terms: englishTerms,
+  decimalMark: '.',
+};
 
 /** A label as a tree of nodes without coordinates, with the facts that its geometry needs. */
 export interface LabelModel {
@@ -53,23 +82,25 @@ export interface LabelModel {
   readonly type: TypeRules | null;
 }
 
-/** Headings of the groups of precautionary statements (29 CFR 1910.1200 App. C, C.2.4.1). */
-const GROUPS: readonly (readonly [PrecautionGroup, string | null])[] = [
-  ['general', null],
-  ['prevention', 'Prevention'],
-  ['response', 'Response'],
-  ['storage', 'Storage'],
-  ['disposal', 'Disposal'],
-];
+/** Groups of precautionary statements in their order (29 CFR 1910.1200 App. C, C.2.4.1); the first has no heading. */
+const GROUPS: readonly PrecautionGroup[] = ['general', 'prevention', 'response', 'storage', 'disposal'];
 
 /** Fills the label template; its sections keep the order and the wording that the template gives them. */
 export function labelDocument(input: LabelInput, template: Template): LabelModel {
   const { record, pack, elements, draft, date, only, sections = {}, type = null } = input;
+  const { said = ENGLISH, foreign = [], added = null } = input;
+  const { words } = said;
   const whole = only !== 'precautions';
   const gtin = whole ? pack.gtin : null;
-  const hazards = hazardData(elements);
-  const root = template.fill({
-    language: 'en-US',
+  const hazards = hazardData(elements, said);
+  const filled = template.fill({
+    language: said.language,
+    phrases: words,
+    translation: added && {
+      language: added.said.language,
+      title: added.said.words.translation,
+      ...hazardData(added.elements, added.said),
+    },
     draft,
     whole,
     name: record.name,
@@ -79,7 +110,7 @@ export function labelDocument(input: LabelInput, template: Template): LabelModel
     dilutions: input.dilutions ?? [],
     directed: record.copy.directions.length + (input.dilutions ?? []).length > 0,
     maker: makerData(record.maker),
-    contents: netContents(pack.contents)?.text ?? pack.contents.written,
+    contents: marked(netContents(pack.contents)?.text ?? pack.contents.written, said.decimalMark),
     gtin,
     lot: pack.lotWindow !== 'none',
     // Without a hazard there is nothing that the least label of a small container could leave out.
@@ -88,11 +119,12 @@ export function labelDocument(input: LabelInput, template: Template): LabelModel
     ...hazards,
     ...sections,
   });
+  const root = markForeign(filled, foreign);
   return {
     root,
-    title: `${record.name}, label for ${pack.id}`,
-    subject: draft ? 'Draft label for qualified review' : 'Label',
-    language: root.attributes.lang ?? 'en-US',
+    title: words.title(record.name, pack.id),
+    subject: draft ? words.subject.draft : words.subject.final,
+    language: root.attributes.lang ?? said.language,
     date,
     gtin,
     barCode: pack.barCode ?? null,
@@ -111,21 +143,21 @@ const makerData = ({ name, address, telephone, emergency }: Maker) => ({
   emergency: { telephone: unbroken(emergency.telephone), hours: unbroken(emergency.hours) },
 });
 
-function hazardData({
-  signalWord,
-  pictograms,
-  hazardStatements,
-  precautionaryStatements,
-  supplemental,
-}: LabelElements) {
-  const precautions = GROUPS.map(([group, heading]) => ({
-    heading,
+function hazardData(
+  { signalWord, pictograms, hazardStatements, precautionaryStatements, supplemental }: LabelElements,
+  { words, terms }: LabelLanguage,
+) {
+  const precautions = GROUPS.map(group => ({
+    heading: group === 'general' ? null : words.groups[group],
     paragraphs: paragraphsOf(precautionaryStatements.filter(statement => statement.group === group)),
   })).filter(({ paragraphs }) => paragraphs.length > 0);
   return {
     hazard: Boolean(signalWord) || hazardStatements.length + pictograms.length + supplemental.length > 0,
-    signalWord,
-    pictograms: pictograms.map(code => ({ code, title: pictogramTitle(code) })),
+    signalWord: signalWord && inTerms(terms.signalWords, signalWord),
+    pictograms: pictograms.map(code => ({
+      code,
+      title: inTerms(terms.pictograms, pictogramTitle(code)),
+    })),
     hazardStatements,
     supplemental,
     precautions,

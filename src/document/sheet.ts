@@ -1,5 +1,8 @@
+import { inTerms } from '../words/in-terms.ts';
+import { markForeign } from './foreign.ts';
 import type { Element } from './nodes.ts';
 import { fill } from './sheet/fill.ts';
+import { sheetForm } from './sheet/form.ts';
 import { isGhsSheet } from './sheet/ghs/sections.ts';
 import type { SheetInput } from './sheet/input.ts';
 import { dayOf, revisionOf } from './sheet/other-information.ts';
@@ -70,7 +73,9 @@ export function sheetDocument(input: SheetInput, template: Template): SheetModel
     fill(frame.code, { code: record.code }),
     ...(revision ? [fill(frame.revision, { revision })] : []),
     fill(dated(input), { date: day }),
-    fill(frame.basis, { basis: classification.basis.title }),
+    fill(frame.basis, {
+      basis: inTerms(input.words.sheet.terms.bases, classification.basis.title),
+    }),
   ];
   const sections = sheetSections(input).map(section => ({
     ...section,
@@ -84,14 +89,17 @@ export function sheetDocument(input: SheetInput, template: Template): SheetModel
     ),
   }));
   const language = input.words.language === 'en' ? 'en-US' : input.words.language;
-  const root = template.fill({
+  const asked = sheetForm(classification.basis.id).language;
+  const filled = template.fill({
     language,
     phrases: frame,
     name: record.name,
     standing,
     draft: draft ? frame.draft : null,
+    translation: asked !== null && asked !== input.words.language ? frame.translation : null,
     sections,
   });
+  const root = markForeign(filled, input.foreign ?? []);
   return {
     root,
     // A copy that was saved under any name says of which product and revision it is.

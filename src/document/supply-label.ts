@@ -1,4 +1,5 @@
 import type { LabelElements } from '../labelling/label-elements.ts';
+import { marked } from '../quantity/print.ts';
 import type { Pack } from '../record/product-record.ts';
 import type { EuSupplier } from '../record/record-blocks.ts';
 import type { LabelSections } from './label.ts';
@@ -14,18 +15,29 @@ export interface SupplyLabelInput {
   readonly ufi: string | null;
   readonly elements: Pick<LabelElements, 'supplemental'>;
   readonly pack: Pick<Pack, 'contents'>;
+  /** BCP 47 */
+  readonly language: string;
+  readonly decimalMark: string;
 }
 
 /** The sections of the label for supply in the Union beside the elements (CLP Articles 17, 18(3) and 25). */
-export function supplySections({ supplier, names, ufi, elements, pack }: SupplyLabelInput): LabelSections {
+export function supplySections({
+  supplier,
+  names,
+  ufi,
+  elements,
+  pack,
+  language,
+  decimalMark,
+}: SupplyLabelInput): LabelSections {
   return {
-    language: 'en',
+    language,
     substances: names,
     supplier: supplier && { ...supplier, telephone: unbroken(supplier.telephone) },
     supplement: elements.supplemental.length > 0 || ufi !== null,
     // It is read out over the telephone: no line ends within it.
     ufi: ufi?.replaceAll('-', '\u2011') ?? null,
     // Metric units alone, whatever the record counts in.
-    contents: netContents(pack.contents)?.metric ?? pack.contents.written,
+    contents: marked(netContents(pack.contents)?.metric ?? pack.contents.written, decimalMark),
   };
 }

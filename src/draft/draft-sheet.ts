@@ -1,3 +1,4 @@
+import { sheetForm } from '../document/sheet/form.ts';
 import type { SheetInput } from '../document/sheet.ts';
 import {
   claimFindings,
@@ -20,6 +21,7 @@ import { MissingGlyphError } from '../text/missing-glyph.ts';
 import { VERSION } from '../version.ts';
 import type { Words } from '../words/words.ts';
 import { type ClassifiedProduct, sheetElements } from './classified-product.ts';
+import { inLanguage } from './in-language.ts';
 import { copyMark } from './inputs-of.ts';
 import { openFindings } from './open-findings.ts';
 import { sheetInput } from './sheet-input.ts';
@@ -61,16 +63,20 @@ export const draftSheet = (
 
 /** As `draftSheet`, with what the sheet was made of. */
 export async function reviewedSheet(
-  product: ClassifiedProduct,
+  given: ClassifiedProduct,
   { date, paper }: SheetOptions,
   fonts: FontLibrary,
   words: Words,
 ): Promise<Outcome<ReviewedSheet>> {
+  const { product, foreign, findings: spoken } = await inLanguage(given, words);
   const { record, reference } = product;
   const elements = sheetElements(product);
   const complete = completeRecord(record);
   if (!complete.ok) return complete;
-  const input = await sheetInput({ ...product, record: complete.value }, `${date}T00:00:00Z`, words);
+  const input: SheetInput = {
+    ...(await sheetInput({ ...product, record: complete.value }, `${date}T00:00:00Z`, words)),
+    foreign,
+  };
   const claims = claimFindings(input);
   if (hasErrors(claims)) return fail(...claims);
   const template = await loadTemplate(readTemplate, 'sheets/sheet.hbs');
@@ -97,11 +103,28 @@ export async function reviewedSheet(
     throw new Error(`preflight of the sheet: ${found.map(({ message }) => message).join('; ')}`);
   return succeed({ pdf, html: sheetHtml(model, copy), json, review: questions(input), input }, [
     ...claims,
+    ...spoken,
+    ...translationFindings(product, words),
     ...statementFindings(record, elements, words, 'warning'),
     ...openFindings(product, words),
     ...useSolutions(product, reference).findings,
     ...found,
   ]);
+}
+
+/** That a sheet in another language than its law asks for stands beside the one that it asks for. */
+function translationFindings({ record, reference }: ClassifiedProduct, words: Words): readonly Diagnostic[] {
+  const asked = sheetForm(reference.basis.id).language;
+  if (asked === null || asked === words.language) return [];
+  return [
+    {
+      code: 'sheet-language',
+      severity: 'note',
+      message: words.spoken.sheetInEnglish,
+      cite: '29 CFR 1910.1200(g)(2)',
+      at: { file: record.file },
+    },
+  ];
 }
 
 /** What the sheet leaves open, in words: mandatory sections first. */

@@ -3,6 +3,7 @@ import type { OutputProfile } from '../pdf/profile.ts';
 import type { Millimetres } from '../quantity/length.ts';
 import type { LengthUnit } from '../quantity/length-text.ts';
 import type { Pack } from '../record/product-record.ts';
+import type { LabelLanguages } from './label-languages.ts';
 
 /** What prints a label: a press, or the shop's own roll printer by its dots per inch. */
 export type LabelTarget = 'press' | 'printer-203' | 'printer-300' | 'printer-600';
@@ -21,6 +22,8 @@ export interface LabelOptions {
   readonly target?: LabelTarget;
   /** Crop marks and a line on the job outside the bleed; a press alone has them. */
   readonly marks?: boolean;
+  /** English where it is left out. */
+  readonly language?: LabelLanguages;
   /** YYYY-MM-DD */
   readonly date: string;
 }

@@ -18,8 +18,16 @@ export interface SheetFile {
 }
 
 /** The three forms of a data sheet under the names that they have in an output folder. */
-export function sheetFiles({ pdf, html, json }: DraftSheet, basis: BasisId): readonly SheetFile[] {
-  const { file: stem, title: what } = sheetForm(basis);
+export function sheetFiles(
+  { pdf, html, json }: DraftSheet,
+  basis: BasisId,
+  language = 'en',
+): readonly SheetFile[] {
+  const { file, title } = sheetForm(basis);
+  // The sheet in English has the plain name.
+  const plain = language === 'en';
+  const stem = plain ? file : `${file}-${language}`;
+  const what = plain ? title : `${title}, ${language}`;
   return [
     { name: `${stem}.pdf`, what: `${what}, 16 sections`, kind: 'distribution', bytes: pdf },
     { name: `${stem}.html`, what: `${what} as a web page`, kind: 'distribution', bytes: html },

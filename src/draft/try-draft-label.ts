@@ -24,6 +24,7 @@ import { packNumberDoubts } from './check-packs.ts';
 import { claimFindings } from './claim-findings.ts';
 import type { ClassifiedProduct } from './classified-product.ts';
 import { copyMark } from './inputs-of.ts';
+import { labelInLanguage } from './label-language.ts';
 import type { LabelOptions } from './label-options.ts';
 import { cutOf, labelPreflight, labelStock, type PackDie } from './label-stock.ts';
 import { openFindings } from './open-findings.ts';
@@ -102,18 +103,21 @@ export async function tryDraftLabel(
   fonts: FontLibrary,
   words: Words,
 ): Promise<LabelDraft> {
-  const { purpose: id, only, date, output, target = 'press', marks = false } = options;
+  const { purpose: id, only, date, output, target = 'press', marks = false, language = 'en' } = options;
   const purpose = purposeOf(id);
   const pack = purpose.die ? withoutPack(options.pack) : options.pack;
   const judged = await productFor(given, purpose);
   if (!judged.ok) return refused(judged.diagnostics);
-  const product = judged.value;
+  const spoken = await labelInLanguage(judged.value, purpose, language, words);
+  if (!spoken.ok) return refused(spoken.diagnostics);
+  const { product, words: say, said: tongue, foreign, added } = spoken.value;
   const { record } = product;
   const complete = completeRecord(record);
   if (!complete.ok) return refused(complete.diagnostics);
-  const prepared = purpose.prepare(product, pack, words);
+  const prepared = purpose.prepare(product, pack, words, say);
   const { elements, findings: told, shorter } = prepared;
   const stated = [
+    ...spoken.value.findings,
     ...told,
     ...statementFindings(record, elements, words, 'error'),
     ...claimFindings(record, elements, words),
@@ -143,12 +147,15 @@ export async function tryDraftLabel(
         pack,
         elements,
         draft: true,
-        dilutions: (pack.dilutions ?? []).map(words.dilution),
-        notices: words.draftNotices(openOnDocuments(product.classification)),
+        dilutions: (pack.dilutions ?? []).map(say.dilution),
+        notices: say.draftNotices(openOnDocuments(product.classification)),
         date: instant,
         only,
         sections,
         type,
+        said: tongue,
+        foreign,
+        added,
       },
       template,
     );

@@ -3,6 +3,7 @@ import { allocation } from './data/allocation.ts';
 import { consumer } from './data/consumer.ts';
 import { duties } from './data/duties.ts';
 import { labels } from './data/labels.ts';
+import { languages } from './data/languages.ts';
 import { numberedSheets } from './data/numbered-sheets.ts';
 import { reactivity } from './data/reactivity.ts';
 import { readingsOfAppendixC } from './data/readings-of-appendix-c.ts';
@@ -22,6 +23,7 @@ const schemas: Readonly<Record<string, z.core.$ZodType>> = {
   ...consumer,
   ...duties,
   ...labels,
+  ...languages,
   ...reactivity,
   ...readingsOfAppendixC,
   ...regulatory,

@@ -3,7 +3,7 @@ import type { StatementText } from '../reference/label-data/statements.ts';
 import type { Omission, Statement } from './label-elements.ts';
 import type { LabelledProduct } from './labelled-product.ts';
 import type { ShownHazard } from './shown-hazards.ts';
-import { type FieldWords, fillStatement } from './statement-text.ts';
+import { type FieldWords, fillStatement, spokenIn } from './statement-text.ts';
 
 /** Letters of CLP Annex VI (H360FD, H350i) where the basis prescribes only the plain statement. */
 const lettered = /^(H\d{3})[A-Za-z]+$/;
@@ -48,7 +48,7 @@ export function hazardStatementsOf(
   const hazardStatements = listed.flatMap((code): Statement[] => {
     const text = textOf(code);
     const filled = text && fillStatement(text, words.get(code));
-    if (filled && 'text' in filled) return [{ code, text: filled.text }];
+    if (filled && 'text' in filled) return [{ code, text: filled.text, ...spokenIn(text) }];
     missing.push({ what: code, why: { kind: 'no-text' }, cite: statements.instrument });
     return [];
   });

@@ -5,6 +5,8 @@ import type { OmissionReason } from './omission-reason.ts';
 export interface Statement {
   readonly code: string;
   readonly text: string;
+  /** BCP 47, where the text is not in the language of the document. */
+  readonly language?: string;
 }
 
 export type PrecautionGroup = 'general' | 'prevention' | 'response' | 'storage' | 'disposal';

@@ -30,8 +30,9 @@ export function notToMix(
       : ({ kind: 'record', reason: reason! } as const);
     return { lines: [], proposed: [], omitted: [{ what: code, why, cite }] };
   }
+  const said = (term: string): string => rule.terms?.[term] ?? term;
   const texts = groups.map(({ with: others, gives }) =>
-    rule.text.replace('{with}', others).replace('{gives}', gives),
+    rule.text.replace('{with}', said(others)).replace('{gives}', said(gives)),
   );
   const lines = [...new Set(texts)].map(text => ({ code, text }));
   return {

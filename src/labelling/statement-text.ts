@@ -28,7 +28,8 @@ function fieldText(field: StatementField, chosen: readonly string[]): string {
     ...field.options.filter(({ key }) => chosen.includes(key)).map(({ text }) => text),
     ...(field.named ? [] : own),
   ];
-  const { between = ', ', last = between } = field;
+  const { between = ', ' } = field;
+  const last = field.lastBefore?.[texts.at(-1) ?? ''] ?? field.last ?? between;
   if (field.named && own.length > 0) return field.named.replace('{words}', joined(own, between, last));
   const text = joined(texts, between, last);
   return text === '' ? '' : text + (field.after ?? '');
@@ -40,3 +41,7 @@ export const joined = (words: readonly string[], between: string, last: string):
 
 /** With a capital at the start. */
 export const capitalized = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** The language of a statement as it stands on a document, where that is another one. */
+export const spokenIn = ({ language }: StatementText): { readonly language?: string } =>
+  language === undefined ? {} : { language };

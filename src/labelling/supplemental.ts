@@ -4,7 +4,7 @@ import type { Omission, Proposed, Statement } from './label-elements.ts';
 import type { LabelledProduct } from './labelled-product.ts';
 import { notToMix } from './not-to-mix.ts';
 import { givenWords } from './precautions/given-words.ts';
-import { fillStatement } from './statement-text.ts';
+import { fillStatement, spokenIn } from './statement-text.ts';
 
 /** Supplemental statements that the composition decides and that the record adds, each once, then what the product must not be mixed with, the share of unknown acute toxicity (C.3.3; CLP Annex I 3.1.3.6.2.2)
  * and of unknown aquatic hazards. */
@@ -33,7 +33,7 @@ export function supplementalOf(
       ...givenWords(text, [code], labelData, { form, words }),
       ...fields,
     });
-    if ('text' in filled) return [{ code, text: filled.text }];
+    if ('text' in filled) return [{ code, text: filled.text, ...spokenIn(text) }];
     const why = { kind: 'needs-words', key: `statements.words.${code}`, fields: filled.missing } as const;
     missing.push({ what: code, why, cite: statements.instrument });
     return [];
@@ -58,15 +58,17 @@ export function supplementalOf(
 function unknownAquatic({ unknownAquatic: percent }: Classification, { rules }: LabelData): Statement[] {
   const statement = rules.unknownAquatic;
   if (!statement || !percent) return [];
-  return [{ code: statement.code, text: statement.text.replace('{percent}', shown(percent)) }];
+  return [{ code: statement.code, text: statement.text.replace('{percent}', shown(percent, rules)) }];
 }
 
 /** A percentage on a label: three significant digits. */
-const shown = (percent: number): string => String(Number(percent.toPrecision(3)));
+const shown = (percent: number, { decimalMark = '.' }: LabelData['rules']): string =>
+  String(Number(percent.toPrecision(3))).replace('.', decimalMark);
 
 /** The statement on unknown acute toxicity: where the routes share a percentage once, as far as the basis has words. */
 function unknownToxicity({ unknownAcuteToxicity }: Classification, { rules }: LabelData): Statement[] {
-  const { code, one, several, between = '', all } = rules.unknownAcuteToxicity;
+  const { code, one, several, between = '', all, routes: words = {} } = rules.unknownAcuteToxicity;
+  const named = (route: string): string => words[route] ?? route;
   const routes = new Map<number, string[]>();
   const shares = Object.entries(unknownAcuteToxicity);
   for (const [route, percent] of shares)
@@ -75,9 +77,9 @@ function unknownToxicity({ unknownAcuteToxicity }: Classification, { rules }: La
     const said = (text: string, route: string) => ({
       code,
       text: text
-        .replace('{percent}', shown(percent))
-        .replace('{route}', route)
-        .replace('{routes}', of.join(between)),
+        .replace('{percent}', shown(percent, rules))
+        .replace('{route}', named(route))
+        .replace('{routes}', of.map(named).join(between)),
     });
     if (all && of.length === shares.length) return [said(all, '')];
     return several && of.length > 1 ? [said(several, '')] : of.map(route => said(one, route));

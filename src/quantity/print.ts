@@ -55,3 +55,17 @@ export const typographic: Style = {
 
 /** A number as printed in a working: at most six significant digits. */
 export const { show } = plain;
+
+/** A printed number with another decimal mark. */
+export const marked = (text: string, decimalMark: string): string =>
+  decimalMark === '.' ? text : text.replaceAll(/(?<![\d.])(\d+)\.(\d+)(?![\d.])/gu, `$1${decimalMark}$2`);
+
+/** The typographic style with the decimal mark of a language. */
+export const typographicWith = (decimalMark: string): Style =>
+  decimalMark === '.'
+    ? typographic
+    : {
+        ...typographic,
+        show: value => marked(typographic.show(value), decimalMark),
+        beside: (value, limit) => marked(typographic.beside(value, limit), decimalMark),
+      };

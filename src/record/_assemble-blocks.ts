@@ -1,12 +1,13 @@
 import { givenData } from './_lines.ts';
 import { type Places, pathText } from './places.ts';
-import type { SheetTexts } from './product-record.ts';
+import type { SheetTexts, Translation } from './product-record.ts';
 import type { ProductInput } from './product-schema.ts';
 import type { ReactsInput } from './reacts-schema.ts';
 import type { Reaction, Review, SheetIngredient, StatementSettings } from './record-blocks.ts';
 import { type SheetKey, sheetKeys } from './sheet-keys.ts';
 import type { SheetInput, SheetTextInput } from './sheet-schema.ts';
 import type { StatementsInput } from './statements-schema.ts';
+import type { TranslationsInput } from './translations-schema.ts';
 
 /** The texts for the sheet, or for what was searched and not found by whom and where, by key. */
 export function sheetOf(sheet: SheetInput | undefined, which: 'text' | 'searched'): SheetTexts {
@@ -23,6 +24,35 @@ export function sheetOf(sheet: SheetInput | undefined, which: 'text' | 'searched
   }
   return flat;
 }
+
+/** The texts of the record in other languages, by language. */
+export const translationsOf = (
+  translations: TranslationsInput | undefined,
+): Readonly<Record<string, Translation>> =>
+  Object.fromEntries(
+    Object.entries(translations ?? {}).flatMap(([language, said]) =>
+      said
+        ? [
+            [
+              language,
+              {
+                use: said.use ?? null,
+                advisedAgainst: said['advised-against'] ?? [],
+                appearance: {
+                  color: said.appearance?.color ?? null,
+                  odor: said.appearance?.odor ?? null,
+                  physicalState: said.appearance?.['physical-state'] ?? null,
+                },
+                tagline: said.copy?.tagline ?? null,
+                directions: said.copy?.directions ?? [],
+                sheet: sheetOf(said.sds, 'text'),
+                ingredients: said.ingredients ?? {},
+              },
+            ] as const,
+          ]
+        : [],
+    ),
+  );
 
 export const sheetIngredientsOf = (
   sheet: SheetInput | undefined,

@@ -1,6 +1,13 @@
 import type { Measure } from '../quantity/measure.ts';
 import type { Position } from '../report/diagnostic.ts';
-import { reactionsOf, reviewsOf, sheetIngredientsOf, sheetOf, statementsOf } from './_assemble-blocks.ts';
+import {
+  reactionsOf,
+  reviewsOf,
+  sheetIngredientsOf,
+  sheetOf,
+  statementsOf,
+  translationsOf,
+} from './_assemble-blocks.ts';
 import { packOf } from './_assemble-pack.ts';
 import { batchSize, formulaLines } from './_lines.ts';
 import type { Materials } from './_materials.ts';
@@ -54,6 +61,8 @@ export function productRecord(
     reviews: reviewsOf(input.review),
     revision: input.revision ?? null,
     revised: input.revised ?? null,
+    ...(input.language && { language: input.language }),
+    ...(input.translations && { translations: translationsOf(input.translations) }),
     raw,
   };
 }

@@ -202,6 +202,18 @@ export interface Copy {
  */
 export type SheetTexts = Readonly<Partial<Record<SheetKey, string>>>;
 
+/** The maker's texts in another language; what is absent stays as the record is written. */
+export interface Translation {
+  readonly use: string | null;
+  readonly advisedAgainst: readonly string[];
+  readonly appearance: ProductRecord['appearance'];
+  readonly tagline: string | null;
+  readonly directions: readonly string[];
+  readonly sheet: SheetTexts;
+  /** Names of constituents, by CAS number or by name. */
+  readonly ingredients: Readonly<Record<string, string>>;
+}
+
 /** A product record, read, validated and in fixed units. */
 export interface ProductRecord {
   readonly file: string;
@@ -239,6 +251,12 @@ export interface ProductRecord {
   readonly revision: string | null;
   /** Year-month-day. */
   readonly revised: string | null;
+  /** BCP 47; in which the maker's texts are written. */
+  readonly language?: string;
+  /** The maker's texts in other languages, by language. */
+  readonly translations?: Readonly<Record<string, Translation>>;
+  /** Names of constituents in the language of a document, by CAS number or name. */
+  readonly spokenNames?: Readonly<Record<string, string>>;
   /** The record as parsed, for attaching to documents. */
   readonly raw: unknown;
 }

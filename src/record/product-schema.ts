@@ -15,6 +15,7 @@ import { reviewSchema } from './review-schema.ts';
 import { sheetSchema } from './sheet-schema.ts';
 import { soldToSchema } from './sold-to-schema.ts';
 import { statementsSchema } from './statements-schema.ts';
+import { languageSchema, translationsSchema } from './translations-schema.ts';
 import { vocSchema } from './voc-schema.ts';
 
 /** A product record. */
@@ -93,6 +94,8 @@ export const productSchema = across(
       revised: z.optional(dateLeaf('Date of the revision, year-month-day')),
       review: z.optional(reviewSchema),
       sds: z.optional(sheetSchema),
+      language: z.optional(languageSchema),
+      translations: z.optional(translationsSchema),
     },
     'A product record',
     'a product record',

@@ -83,6 +83,12 @@ export type SheetInput = Readonly<
   readonly ingredients?: SheetIngredientsInput;
 };
 
+/** The same texts in another language. */
+export const sheetTextsSchema = mapping(
+  shape,
+  'Texts for sections of the data sheet in another language, under the keys of `sds`',
+) as unknown as z.ZodMiniType<SheetInput>;
+
 /** Texts for sections of the data sheet that no calculation gives. */
 export const sheetSchema = mapping(
   { ...shape, ingredients: z.optional(ingredients) },

@@ -17,8 +17,8 @@ export interface SupplyWords {
   /** The capacity was taken from the contents, which come near the end of a row. */
   nearRow(fact: CapacityFact): string;
   noUfi(): string;
-  /** The label is in English. */
-  language(): string;
+  /** In which language the label is. */
+  language(language: string): string;
   /** More substances than suffice as a rule. */
   names(count: number, enough: number): string;
   /** Substances are due and the classification names none. */

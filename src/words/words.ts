@@ -18,9 +18,11 @@ import type { Dilution } from '../record/record-blocks.ts';
 import type { Diagnostic } from '../report/diagnostic.ts';
 import type { AnswerWords } from './answer-words.ts';
 import type { ConsumerWords } from './consumer-words.ts';
+import type { LabelWords } from './label-words.ts';
 import type { ReviewPageWords } from './review-page-words.ts';
 import type { SheetFact } from './sheet-fact.ts';
 import type { SheetWords } from './sheet-words.ts';
+import type { SpokenWords } from './spoken-words.ts';
 import type { SupplyWords } from './supply-words.ts';
 
 /** How a constituent is called, by its place in the list: whoever prints decides what may be told. */
@@ -154,6 +156,8 @@ export interface BatchWords {
 export interface Words {
   /** BCP 47 */
   readonly language: string;
+  /** Between whole and part of a number on documents. */
+  readonly decimalMark: '.' | ',';
   /**
    * Paragraphs, the instrument named where it changes.
    * @param known instruments that need not be named.
@@ -171,11 +175,13 @@ export interface Words {
   readonly answer: AnswerWords;
   readonly workSheet: WorkSheetWords;
   readonly sheet: SheetWords;
+  readonly label: LabelWords;
   readonly outcomes: Readonly<Record<string, string>>;
   readonly review: ReviewWords;
   readonly reviewPage: ReviewPageWords;
   readonly batch: BatchWords;
   readonly statements: StatementTelling;
+  readonly spoken: SpokenWords;
   /** Notices of a draft label on what is open, the longest first; none where nothing is. */
   draftNotices(open: OpenOnDocuments): readonly string[];
   /** A line of directions on how to dilute. */

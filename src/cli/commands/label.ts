@@ -1,5 +1,6 @@
 import { copyMark } from '../../draft/inputs-of.ts';
 import { labelJson } from '../../draft/label-json.ts';
+import { type LabelLanguages, labelLanguages } from '../../draft/label-languages.ts';
 import type { LabelOptions, LabelTarget } from '../../draft/label-options.ts';
 import { LABEL_TARGETS } from '../../draft/label-stock.ts';
 import { dueLabels, labelStem } from '../../draft/purposes/due-labels.ts';
@@ -41,6 +42,10 @@ export const command: Command = {
     target: {
       kind: LABEL_TARGETS,
       does: 'what prints it: a press (where it is left out), or a roll printer with black alone, by its dots per inch',
+    },
+    language: {
+      kind: labelLanguages,
+      does: 'language of the label, en where it is left out; in the United States another one is added to the English',
     },
     marks: { kind: 'flag', does: 'crop marks and a line on the job, outside the bleed' },
     sheet: {
@@ -91,6 +96,10 @@ export const command: Command = {
       call: 'label product.yaml --for tank --size 12x9in',
       does: 'a sign for a tank of the shop, or for another container that stays there',
     },
+    {
+      call: 'label product.yaml --for eu-supply --language es',
+      does: 'the label for supply in the Union, in Spanish',
+    },
     { call: 'label product.yaml --sheet sheet.yaml', does: 'labels on the sheets of an office printer' },
   ],
   run,
@@ -112,10 +121,11 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
   const pack = choosePack(product.record, id);
   const target = (parsed.text('target') ?? 'press') as LabelTarget;
   const marks = parsed.flag('marks');
+  const language = (parsed.text('language') ?? 'en') as LabelLanguages;
   const extra = extraQuestion(parsed, target);
   const only = parsed.text('only') === 'precautions' ? 'precautions' : undefined;
   const fonts = await loadFonts();
-  const options: LabelOptions = { pack, purpose, only, date, size, output, target, marks };
+  const options: LabelOptions = { pack, purpose, only, date, size, output, target, marks, language };
   const label = await tryDraftLabel(product, options, fonts, en);
   report(label.diagnostics, io);
   const request = { record: product.record, pack, purpose, target };
@@ -126,7 +136,7 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
     if (parsed.flag('json')) io.out(asJson(null));
     return exit.notMet;
   }
-  const stem = labelStem(pack.id, purpose, due, { target, only });
+  const stem = labelStem(pack.id, purpose, due, { target, only, language });
   const name = `${stem}.pdf`;
   const extras = await labelExtras(product, label, { ...extra, stem }, fonts);
   report(extras.findings, io);

@@ -5,13 +5,13 @@ import { sheetFiles } from '../../draft/market-sheets.ts';
 import type { PaperName } from '../../layout/sheet/layout-sheet.ts';
 import { type BasisId, basisIds, usual } from '../../reference/basis.ts';
 import { loadFonts } from '../../text/font-library.ts';
-import { en } from '../../words/en/index.ts';
+import { type Language, wordsOf } from '../../words/languages.ts';
 import { parseArguments } from '../arguments.ts';
 import type { Command } from '../command.ts';
 import { leaveBehind, printWritten, store } from '../deliver.ts';
 import { openClassified, outputFolder } from '../draft.ts';
 import { exit, type Io } from '../io.ts';
-import { allow, asOf, basis, json, out, record, replace } from '../options.ts';
+import { allow, asOf, basis, json, language, out, record, replace } from '../options.ts';
 import { report } from '../report.ts';
 
 /** The command as data. */
@@ -26,6 +26,7 @@ export const command: Command = {
       kind: ['letter', 'a4'],
       does: 'size of the pages; where it is left out letter, for eu-clp and un-ghs A4',
     },
+    language,
     replace,
     out,
     json,
@@ -35,6 +36,10 @@ export const command: Command = {
   examples: [
     { call: 'sds product.yaml --paper a4', does: 'the sheet on A4' },
     { call: 'sds product.yaml --basis eu-clp', does: 'the sheet to Annex II of REACH, as sds-eu.pdf' },
+    {
+      call: 'sds product.yaml --basis eu-clp --language es',
+      does: 'the same sheet in Spanish, as sds-eu-es.pdf',
+    },
   ],
   run,
 };
@@ -47,8 +52,9 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
   const [path, folder] = [parsed.positional[0]!, parsed.text('out')];
   const product = await openClassified(path, by, date, io, folder);
   if (!product) return exit.badInput;
+  const said = (parsed.text('language') ?? 'en') as Language;
   const paper = (parsed.text('paper') ?? sheetForm(by).paper) as PaperName;
-  const sheet = await draftSheet(product, { date, paper }, await loadFonts(), en);
+  const sheet = await draftSheet(product, { date, paper }, await loadFonts(), await wordsOf(said));
   report(sheet.diagnostics, io);
   if (!sheet.ok) {
     const { fingerprint } = copyMark(product, 'distribution');
@@ -58,7 +64,7 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
   const { findings, status, written } = await store(product, {
     folder: outputFolder(product.record.code, folder),
     asOf: date,
-    files: sheetFiles(sheet.value, by),
+    files: sheetFiles(sheet.value, by, said),
     replace: parsed.flag('replace'),
   });
   report(findings, io);

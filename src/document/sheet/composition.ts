@@ -1,3 +1,5 @@
+import { marked } from '../../quantity/print.ts';
+import type { Words } from '../../words/words.ts';
 import { percentText, prescribedRange } from './concentration.ts';
 import { bodyOf, firstBody, type ItemBody, nothing, type SectionBodies, said } from './content.ts';
 import { type Ingredient, ingredients } from './disclosure.ts';
@@ -20,7 +22,7 @@ export function composition(input: SheetInput): SectionBodies {
   const rows = listed.map(ingredient => [
     secrets.name(ingredient.index),
     secrets.identity.has(ingredient.index) ? words.casWithheld : (ingredient.classified.cas ?? words.noCas),
-    concentration(ingredient, secrets, words.to),
+    concentration(ingredient, secrets, input.words),
     classes(input, ingredient),
   ]);
   const table = bodyOf('product record', { table: { columns, rows } });
@@ -56,11 +58,16 @@ function classes(input: SheetInput, { hazards, due, namedIn, classified }: Ingre
   return fill(words.named, { standing: fill(standing, { titles }), sections });
 }
 
-function concentration({ classified, index }: Ingredient, { percent }: Secrets, to: string): string {
+function concentration(
+  { classified, index }: Ingredient,
+  { percent }: Secrets,
+  { sheet, decimalMark }: Words,
+): string {
+  const { to } = sheet.composition;
   const { low, high } = classified;
-  if (!percent.has(index)) return percentText(low, high, to);
+  if (!percent.has(index)) return percentText(low, high, to, decimalMark);
   const range = prescribedRange({ low: low.value, high: high.value });
-  return range ? fill(to, { ...range }) : '–';
+  return range ? marked(fill(to, { ...range }), decimalMark) : '–';
 }
 
 /** What the record says of single ingredients that section 3 lists. */
@@ -152,7 +159,7 @@ function summary(
 ): readonly string[] {
   const words = language.sheet.composition;
   const total = (some: readonly Ingredient[]): string =>
-    percent.size > 0 ? '' : fill(words.total, { percent: totalText(some, words) });
+    percent.size > 0 ? '' : fill(words.total, { percent: totalText(some, words, language.decimalMark) });
   const unjudged = others.filter(hasNoData);
   const known = others.filter(ingredient => !hasNoData(ingredient));
   const notes: string[] = [];
@@ -180,7 +187,10 @@ const hasNoData = ({ classified, hazards }: Ingredient): boolean =>
 function totalText(
   some: readonly Ingredient[],
   words: { readonly upTo: string; readonly percent: string },
+  decimalMark: string,
 ): string {
   const total = some.reduce((sum, { classified }) => sum + classified.high.value, 0);
-  return fill(some.some(isRange) ? words.upTo : words.percent, { percent: figure(Math.min(total, 100)) });
+  return fill(some.some(isRange) ? words.upTo : words.percent, {
+    percent: figure(Math.min(total, 100), 3, decimalMark),
+  });
 }

@@ -41,7 +41,7 @@ const narrowest = (ranges: readonly PercentRange[]): PercentRange | null =>
  * Percent of the formula to three significant figures: `4`, `1 to 2`.
  * @param to the phrase for a range
  */
-export function percentText(low: Exact, high: Exact, to = '{low} to {high}'): string {
-  const [from, upTo] = [figure(low.value), figure(high.value)];
-  return from === upTo ? from : fill(to, { low: from, high: upTo });
+export function percentText(low: Exact, high: Exact, to = '{low} to {high}', decimalMark = '.'): string {
+  const [from, upTo] = [low, high].map(({ value }) => figure(value, 3, decimalMark));
+  return from === upTo ? from! : fill(to, { low: from!, high: upTo! });
 }

@@ -1,3 +1,5 @@
+import { marked } from '../../quantity/print.ts';
+
 /**
  * Fills the `{fields}` of a phrase.
  * @throws RangeError where a field has no value: a defect of the phrase, not of the record.
@@ -15,7 +17,10 @@ export const capitalized = (text: string): string =>
   /^\p{Ll}\p{Lu}/u.test(text) ? text : text.charAt(0).toUpperCase() + text.slice(1);
 
 /** A number with so many significant figures, three unless told, without trailing zeros and without an exponent. */
-export function figure(value: number, figures = 3): string {
+export function figure(value: number, figures = 3, decimalMark = '.'): string {
   const rounded = Number(value.toPrecision(figures));
-  return rounded.toLocaleString('en-US', { maximumFractionDigits: 10, useGrouping: false });
+  return marked(
+    rounded.toLocaleString('en-US', { maximumFractionDigits: 10, useGrouping: false }),
+    decimalMark,
+  );
 }

@@ -11,6 +11,8 @@ export interface SheetForm {
   /** Name of its files without the ending. */
   readonly file: string;
   readonly paper: 'letter' | 'a4';
+  /** BCP 47, in which its law asks for it; null where that is of the market. */
+  readonly language: string | null;
   /** Market for which a packet holds it; null where none asks for it by itself. */
   readonly market: 'us' | 'eu' | null;
   readonly outline: 'appendix-d' | 'numbered';

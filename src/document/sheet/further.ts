@@ -1,4 +1,5 @@
 import type { SheetKey } from '../../record/sheet-keys.ts';
+import { inTerms } from '../../words/in-terms.ts';
 import { adviceTexts } from './advice.ts';
 import { bodyOf, firstBody, type ItemBody, nothing, paragraphs, type SectionBodies } from './content.ts';
 import { ingredients } from './disclosure.ts';
@@ -68,9 +69,13 @@ function ecotoxicity(input: SheetInput): ItemBody {
   const titles = aquatic.map(hazard => hazardTitle(hazard, input.words.sheet)).join('; ');
   const open = undecided.map(each => classTitle(each, input.words.sheet)).join('; ');
   const result = [
-    ...(titles === '' ? [] : [fill(words.aquatic, { titles, basis: basis.title })]),
+    ...(titles === ''
+      ? []
+      : [fill(words.aquatic, { titles, basis: inTerms(input.words.sheet.terms.bases, basis.title) })]),
     ...(open === '' ? [] : [fill(words.aquaticUndecided, { titles: open })]),
-    ...(titles + open === '' ? [fill(words.notAquatic, { basis: basis.title })] : []),
+    ...(titles + open === ''
+      ? [fill(words.notAquatic, { basis: inTerms(input.words.sheet.terms.bases, basis.title) })]
+      : []),
   ];
   const unknown = unknownAquatic ?? 0;
   return (
@@ -79,7 +84,9 @@ function ecotoxicity(input: SheetInput): ItemBody {
         ...own,
         ...result,
         ...aquaticIngredients(input),
-        ...(unknown > 0 ? [fill(words.unknownAquatic, { percent: figure(unknown) })] : []),
+        ...(unknown > 0
+          ? [fill(words.unknownAquatic, { percent: figure(unknown, 3, input.words.decimalMark) })]
+          : []),
       ],
     }) ?? nothing
   );

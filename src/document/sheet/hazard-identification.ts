@@ -1,6 +1,7 @@
 import type { PrecautionGroup } from '../../labelling/label-elements.ts';
 import { openOnDocuments } from '../../labelling/open-on-documents.ts';
 import type { Route } from '../../notation/hazard.ts';
+import { inTerms } from '../../words/in-terms.ts';
 import { pictogramTitle } from '../pictogram-title.ts';
 import { adviceTexts } from './advice.ts';
 import { bodyOf, firstBody, paragraphs, type SectionBodies, said } from './content.ts';
@@ -19,7 +20,10 @@ export function hazardIdentification(input: SheetInput): SectionBodies {
     ({ outcome, class: name }) => outcome === 'insufficient-data' && isOfStandard(name),
   );
   const { stale, phMissing } = openOnDocuments(classification);
-  const figures = elements.pictograms.map(code => ({ code, title: pictogramTitle(code) }));
+  const figures = elements.pictograms.map(code => ({
+    code,
+    title: inTerms(input.words.sheet.terms.pictograms, pictogramTitle(code)),
+  }));
   const titles = figures.map(({ code, title }) => `${capitalized(title)} (${code})`);
   const statements = elements.hazardStatements.map(withCode);
   const supplemental = elements.supplemental
@@ -64,7 +68,9 @@ export function hazardIdentification(input: SheetInput): SectionBodies {
       said('label elements', words.noSymbols),
     ),
     'signal-word': firstBody(
-      bodyOf('label elements', { text: elements.signalWord ? [elements.signalWord] : [] }),
+      bodyOf('label elements', {
+        text: elements.signalWord ? [inTerms(input.words.sheet.terms.signalWords, elements.signalWord)] : [],
+      }),
       said('label elements', words.noSignalWord),
     ),
     'hazard-statements': firstBody(
@@ -115,16 +121,22 @@ export function unknownStatements({
   return Object.entries(classification.unknownAcuteToxicity)
     .filter(([, percent]) => percent > 0)
     .map(([route, percent]) =>
-      fill(words.unknown, { percent: figure(percent), route: words.routes[route as Route] }),
+      fill(words.unknown, {
+        percent: figure(percent, 3, language.decimalMark),
+        route: words.routes[route as Route],
+      }),
     );
 }
 
 /** What the product must not be mixed with in use, because of one ingredient by itself; each line once. */
 export function mixingWarnings({ classification, words: language }: SheetInput): readonly string[] {
-  const { notToMix } = language.sheet.identification;
+  const { identification, terms } = language.sheet;
+  const said = (term: string): string => inTerms(terms.mixing, term);
   const lines = classification.warnings.flatMap(warning =>
     warning.id === 'reactive-alone'
-      ? warning.groups.map(({ with: others, gives }) => fill(notToMix, { others, gives }))
+      ? warning.groups.map(({ with: others, gives }) =>
+          fill(identification.notToMix, { others: said(others), gives: said(gives) }),
+        )
       : [],
   );
   return [...new Set(lines)];

@@ -2,6 +2,7 @@ import data from '../../../hazard-data/sheet/effects.json' with { type: 'json' }
 import type { ClassifiedHazard, OtherClass } from '../../classify/classification.ts';
 import { findClass } from '../../notation/classes.ts';
 import { classesListedAs } from '../../notation/listed-class.ts';
+import { inTerms } from '../../words/in-terms.ts';
 import type { SheetWords } from '../../words/sheet-words.ts';
 import { fill } from './fill.ts';
 
@@ -32,12 +33,16 @@ const bracketed = (parts: readonly (string | null | undefined)[]): string => {
   return named.length > 0 ? ` (${named.join(', ')})` : '';
 };
 
+/** Title of a class by its abbreviation. */
+const titleIn = ({ terms }: SheetWords, name: string): string =>
+  terms.classes[name] ?? findClass(name)?.title ?? name;
+
 /** Class and category in words: `Acute toxicity, Category 4 (oral)`. */
 export function hazardTitle(
   hazard: Pick<ClassifiedHazard, 'hazardClass' | 'category' | 'route' | 'form' | 'effect' | 'organs'>,
   words: SheetWords,
 ): string {
-  const title = findClass(hazard.hazardClass)?.title ?? hazard.hazardClass;
+  const title = titleIn(words, hazard.hazardClass);
   const named =
     hazard.category === ''
       ? title
@@ -48,23 +53,24 @@ export function hazardTitle(
     bracketed([
       route,
       hazard.form && words.identification.forms[hazard.form],
-      hazard.effect,
-      ...hazard.organs,
+      hazard.effect && inTerms(words.terms.effects, hazard.effect),
+      ...hazard.organs.map(organ => inTerms(words.terms.organs, organ)),
     ])
   );
 }
 
 /** Class of an outcome other than classified, in words. */
-export function classTitle({ class: name, route }: OtherClass, { identification }: SheetWords): string {
+export function classTitle({ class: name, route }: OtherClass, words: SheetWords): string {
+  const { identification } = words;
   const joint: Readonly<Record<string, string>> = identification.joint;
-  return (joint[name] ?? findClass(name)?.title ?? name) + bracketed([route && identification.routes[route]]);
+  return (joint[name] ?? titleIn(words, name)) + bracketed([route && identification.routes[route]]);
 }
 
 /** What the classes of a mixture mean for an exposed person, each once, in the order of the classes. */
 export function effectsOf(
   hazards: readonly ClassifiedHazard[],
   kind: 'acute' | 'delayed',
-  { effects }: SheetWords,
+  { effects, terms }: SheetWords,
 ): readonly string[] {
   const known: Readonly<Record<string, string>> = effects.effects;
   const texts = hazards.flatMap(hazard => {
@@ -72,7 +78,11 @@ export function effectsOf(
     const keys = [`${hazardClass} (${effect ?? route})`, code, hazardClass];
     const key = keys.find(each => EFFECTS[each] !== undefined);
     if (key === undefined || EFFECTS[key]!.kind !== kind) return [];
-    return [fill(known[key]!, { organs: organs.join(', ') || effects.organsUnknown })];
+    return [
+      fill(known[key]!, {
+        organs: organs.map(organ => inTerms(terms.organs, organ)).join(', ') || effects.organsUnknown,
+      }),
+    ];
   });
   return [...new Set(texts)];
 }

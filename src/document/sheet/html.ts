@@ -43,7 +43,7 @@ function markup(node: Node): string {
   if (node.name === 'br') return '<br>';
   if (node.name === 'figure') return pictogram(node);
   const attributes = Object.entries(node.attributes)
-    .filter(([name]) => name !== 'lang')
+    .filter(([name]) => name !== 'lang' || node.name !== 'article')
     .map(([name, value]) => ` ${name}="${escaped(value)}"`)
     .join('');
   const line = BLOCKS.has(node.name) ? '\n' : '';

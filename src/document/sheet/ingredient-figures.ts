@@ -24,8 +24,9 @@ const ROOM = 20;
 
 /** Ingredients of one percent or more that section 3 names and whose identity is not withheld, and water. */
 export function knownIngredients(input: SheetInput): readonly KnownIngredient[] {
-  const { identity } = secretsOf(input);
-  return ingredients(input).flatMap(({ classified: { name, cas, high, water }, listed, index }) => {
+  const { identity, name: told } = secretsOf(input);
+  return ingredients(input).flatMap(({ classified: { cas, high, water }, listed, index }) => {
+    const name = told(index);
     if (!(listed || water) || identity.has(index) || high.value < FROM) return [];
     const properties = water ? input.properties.water : input.properties.of(cas);
     return properties ? [{ name, percent: high.value, properties }] : [];
@@ -117,7 +118,7 @@ const shortTitles = ({ properties }: SheetInput, letters: Iterable<string>): str
 
 const worded = (input: SheetInput, id: FigureName, { value }: SourcedFigure): string =>
   fill(input.words.sheet.properties.figures[id], {
-    value: figure(value, 4),
+    value: figure(value, 4, input.words.decimalMark),
     fahrenheit: Math.round((value * 9) / 5 + 32),
   });
 
@@ -137,7 +138,9 @@ function densities(
     return molarMass && gaseous ? [{ name, value: Number((molarMass / AIR).toPrecision(2)) }] : [];
   });
   if (found.length === 0 || record.form === 'solid') return null;
-  const list = found.map(({ name, value }) => fill(phrases.ingredient, { name, value: figure(value) }));
+  const list = found.map(({ name, value }) =>
+    fill(phrases.ingredient, { name, value: figure(value, 3, words.decimalMark) }),
+  );
   return {
     text: fill(phrases.vaporDensities, { list: list.join('; ') }),
     values: found.map(({ name, value }) => ({

@@ -41,7 +41,14 @@ export function ingredientToxicity(input: SheetInput): ItemBody | null {
         source: source || null,
       });
       const [title, phrase] = words.ate[route];
-      return [[name, title!, fill(phrase!, { value: figure(ate.value, 4) }), capitalized(source)]];
+      return [
+        [
+          name,
+          title!,
+          fill(phrase!, { value: figure(ate.value, 4, input.words.decimalMark) }),
+          capitalized(source),
+        ],
+      ];
     });
     return [
       ...figures,

@@ -8,6 +8,7 @@ import type { RegulatoryTable } from '../../reference/regulatory/open-regulatory
 import type { Thresholds } from '../../reference/thresholds.ts';
 import type { TransportAnswer } from '../../transport/answer.ts';
 import type { Words } from '../../words/words.ts';
+import type { ForeignText } from '../foreign.ts';
 
 /** How one pack is carried. */
 export interface PackTransport {
@@ -59,6 +60,8 @@ export interface SheetInput {
   readonly date: string;
   /** Revision of the sheet; that of the record where null. */
   readonly revision: string | null;
+  /** Texts in another language than that of the sheet. */
+  readonly foreign?: readonly ForeignText[];
   /** No valid sign-off stands beside the record. */
   readonly draft: boolean;
 }

@@ -1,4 +1,6 @@
 import type { SheetKey } from '../../record/sheet-keys.ts';
+import { inTerms } from '../../words/in-terms.ts';
+import type { Words } from '../../words/words.ts';
 import { type ItemBody, type ItemState, paragraphs, type SheetItem } from './content.ts';
 import { fill } from './fill.ts';
 import type { SheetInput } from './input.ts';
@@ -36,24 +38,31 @@ export const complete = (
   ...body,
 });
 
+/** The subheading in the language of the sheet. */
+export const headed = <T extends Subheading>(subheading: T, { sheet }: Pick<Words, 'sheet'>): T => ({
+  ...subheading,
+  heading: inTerms(sheet.terms.headings, subheading.heading),
+});
+
 /** The item with its state: what the record gives for it or says of a search goes before "not yet searched". */
 export function itemOf(
   subheading: Subheading,
   body: ItemBody | undefined,
   { record, words }: SheetInput,
 ): SheetItem {
-  if (body && body.source !== 'none') return complete(subheading, 'filled', body);
+  const item = headed(subheading, words);
+  if (body && body.source !== 'none') return complete(item, 'filled', body);
   const asks = subheading.asks as SheetKey | null | undefined;
   const notes = body?.notes ?? [];
   const own = asks && record.sheet[asks];
-  if (own) return complete(subheading, 'filled', { text: paragraphs(own), notes, source: 'product record' });
+  if (own) return complete(item, 'filled', { text: paragraphs(own), notes, source: 'product record' });
   const by = asks && record.sheetSearched[asks];
   const { frame } = words.sheet;
   return by
-    ? complete(subheading, 'searched', {
+    ? complete(item, 'searched', {
         text: [fill(frame.searched, { by })],
         notes,
         source: 'product record',
       })
-    : complete(subheading, 'open', { text: [frame.open], notes, source: 'none' });
+    : complete(item, 'open', { text: [frame.open], notes, source: 'none' });
 }

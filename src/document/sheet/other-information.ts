@@ -1,3 +1,4 @@
+import { inTerms } from '../../words/in-terms.ts';
 import type { SheetWords } from '../../words/sheet-words.ts';
 import { bodyOf, type ItemBody, paragraphs, type SectionBodies } from './content.ts';
 import { ingredients } from './disclosure.ts';
@@ -50,7 +51,7 @@ function sources(input: SheetInput): ItemBody {
   return {
     list: [
       words.own,
-      fill(words.basis, { basis: basis.title, asOf: basis.asOf }),
+      fill(words.basis, { basis: inTerms(input.words.sheet.terms.bases, basis.title), asOf: basis.asOf }),
       ...byIngredient,
       ...(figures.length > 0 ? [fill(words.figures, { titles: figures.join('; ') })] : []),
       words.lists,

@@ -62,7 +62,7 @@ function recorded(input: SheetInput): SectionBodies {
   const { record, classification } = input;
   const { appearance, properties: own, form } = record;
   const { properties: words } = input.words.sheet;
-  const measured = (value: Measured<unknown>, text: string) => valued(words, value, text);
+  const measured = (value: Measured<unknown>, text: string) => valued(input.words, value, text);
   const other = (key: string): string | null => {
     const value = own.other[key];
     return value ? measured(value, capitalized(temperatures(value.written))) : null;

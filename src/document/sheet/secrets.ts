@@ -1,6 +1,8 @@
 import type { Constituent } from '../../formula/constituent.ts';
-import { typographic } from '../../quantity/print.ts';
+import { typographicWith } from '../../quantity/print.ts';
+import { inTerms } from '../../words/in-terms.ts';
 import type { Telling } from '../../words/words.ts';
+import { spokenName } from '../spoken-name.ts';
 import { fill } from './fill.ts';
 import { sheetForm } from './form.ts';
 import type { SheetInput } from './input.ts';
@@ -25,14 +27,16 @@ export function secretsOf({
   formula,
   classification,
   words,
-}: Pick<SheetInput, 'formula' | 'classification' | 'words'>): Secrets {
+  record,
+}: Pick<SheetInput, 'formula' | 'classification' | 'words' | 'record'>): Secrets {
   const { constituents } = classification;
   const identity = claimed(formula.constituents, 'identity');
   const percent = claimed(formula.constituents, 'percent');
   const numbers = new Map([...identity].map((constituent, at) => [constituent, at + 1]));
   const name = (at: number): string => {
     const number = numbers.get(at);
-    if (number === undefined) return constituents[at]!.name;
+    if (number === undefined)
+      return inTerms(words.sheet.terms.names, spokenName(record.spokenNames, constituents[at]!));
     const { shownAs, alternativeName } = formula.constituents[at]!.tradeSecret!;
     const { secrets } = sheetForm(classification.basis.id);
     const allowed = secrets === 'alternative-name' ? alternativeName?.name : undefined;
@@ -43,7 +47,9 @@ export function secretsOf({
 }
 
 /** How reasons and warnings are told on the sheet: no amount where any is withheld, for one follows from the others. */
-export function tellingOf(input: Pick<SheetInput, 'formula' | 'classification' | 'words'>): Telling {
+export function tellingOf(
+  input: Pick<SheetInput, 'formula' | 'classification' | 'words' | 'record'>,
+): Telling {
   const { name, percent } = secretsOf(input);
-  return { names: name, style: typographic, amounts: percent.size === 0 };
+  return { names: name, style: typographicWith(input.words.decimalMark), amounts: percent.size === 0 };
 }

@@ -1,4 +1,5 @@
 import data from '../../../hazard-data/us-hcs/sheet/sections.json' with { type: 'json' };
+import { inTerms } from '../../words/in-terms.ts';
 import { composition } from './composition.ts';
 import type { SectionBodies, SheetSection } from './content.ts';
 import { exposureControls } from './exposure-controls.ts';
@@ -10,7 +11,7 @@ import { accidentalRelease, handlingAndStorage } from './handling.ts';
 import { hazardIdentification } from './hazard-identification.ts';
 import { identification } from './identification.ts';
 import type { SheetInput } from './input.ts';
-import { complete, itemOf } from './items.ts';
+import { complete, headed, itemOf } from './items.ts';
 import { abbreviations, otherInformation } from './other-information.ts';
 
 import { properties } from './properties.ts';
@@ -53,7 +54,7 @@ export function sheetSections(input: SheetInput): readonly SheetSection[] {
     const heading = data.sections[at]!.subheadings.find(({ key }) => key === 'abbreviations');
     if (!heading || !used) return section;
     const items = [...section.items];
-    items.splice(-1, 0, complete(heading, 'filled', used));
+    items.splice(-1, 0, complete(headed(heading, input.words), 'filled', used));
     return { ...section, items };
   });
 }
@@ -65,7 +66,7 @@ function sectionOf(
 ): SheetSection {
   return {
     number,
-    title: heading,
+    title: inTerms(input.words.sheet.terms.headings, heading),
     pairs: form === 'pairs',
     note: mandatory ? null : input.words.sheet.frame.nonMandatory,
     items: subheadings

@@ -137,7 +137,12 @@ function estimates(input: SheetInput): ItemBody {
     const value = classification.ateMix[route];
     return value === null
       ? []
-      : [[title(route), fill(words.ate[route][1]!, { value: figure(value, withheld ? 1 : 3) })]];
+      : [
+          [
+            title(route),
+            fill(words.ate[route][1]!, { value: figure(value, withheld ? 1 : 3, input.words.decimalMark) }),
+          ],
+        ];
   });
   if (rows.length === 0) return { text: [words.noAteAtAll], source: 'calculation' };
   const values = routes.flatMap((route): SheetValue[] => {

@@ -29,7 +29,11 @@ export const labelStem = (
   pack: string,
   purpose: LabelPurpose,
   { made }: DueLabels,
-  { target = 'press', only }: { readonly target?: string; readonly only?: string } = {},
+  {
+    target = 'press',
+    only,
+    language = 'en',
+  }: { readonly target?: string; readonly only?: string; readonly language?: string } = {},
 ): string =>
   [
     'label',
@@ -38,4 +42,5 @@ export const labelStem = (
     ...(purpose === made[0] ? [] : [purpose]),
     ...(target === 'press' ? [] : [target]),
     ...(only ? [only] : []),
+    ...(language === 'en' ? [] : [language.replace('+', '-')]),
   ].join('-');

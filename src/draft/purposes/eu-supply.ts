@@ -35,15 +35,24 @@ const ASKED = [
 export const euSupply: Purpose = {
   id: 'eu-supply',
   basis: unionBasis,
-  prepare(product, pack, words) {
+  languages: 'market',
+  prepare(product, pack, words, said = words) {
     const { record, elements, reference } = product;
     const day = reference.basis.asOf;
     const supplier = record.maker?.euSupplier ?? null;
     const names = supplyNames(product, words);
-    const sections = supplySections({ supplier, names: names.names, ufi: record.ufi, elements, pack });
+    const sections = supplySections({
+      supplier,
+      names: names.names,
+      ufi: record.ufi,
+      elements,
+      pack,
+      language: said.language,
+      decimalMark: said.decimalMark,
+    });
     const told = [
       ...names.findings,
-      ...supplyFindings(product, pack, words),
+      ...supplyFindings(product, pack, words, said.language),
       ...brandFindings(record, words),
     ];
     const litres = packageLitres(record, pack);

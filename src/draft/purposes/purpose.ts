@@ -40,8 +40,17 @@ export interface Purpose {
   /** Also the name of its template in `templates/labels/`. */
   readonly id: LabelPurpose;
   readonly basis: BasisId;
+  /**
+   * Which languages its law has: `market`, that of the country; `english`, to which others may be added; `alone`, where
+   * none is drafted beside English.
+   */
+  readonly languages: 'market' | 'english' | 'alone';
   /** Size of the label where the call gives none; absent where that is the die of the pack. */
   readonly die?: OwnDie;
-  /** @param product classified under the basis of the purpose */
-  prepare(product: ClassifiedProduct, pack: Pack, words: Words): PreparedLabel;
+  /**
+   * @param product classified under the basis of the purpose, in the language of the label
+   * @param words of the reviewer
+   * @param said words of the label; those of the reviewer where absent
+   */
+  prepare(product: ClassifiedProduct, pack: Pack, words: Words, said?: Words): PreparedLabel;
 }

@@ -1,3 +1,4 @@
+import { spokenName } from '../../document/spoken-name.ts';
 import { supplyPackaging } from '../../duties/supply-packaging.ts';
 import { labelSubstances } from '../../labelling/label-substances.ts';
 import type { LabelFacts } from '../../layout/label/facts.ts';
@@ -26,6 +27,7 @@ export function supplyFindings(
   { record, classification }: ClassifiedProduct,
   pack: Pack,
   { supply }: Words,
+  language: string,
 ): readonly Diagnostic[] {
   const at = { file: record.file };
   const bySelf = classification.hazards.filter(({ hazardClass }) => !environmental.has(hazardClass));
@@ -52,7 +54,7 @@ export function supplyFindings(
   return [
     ...supplier,
     ...ufi,
-    found('label-language', 'note', supply.language(), 'CLP Article 17(2)'),
+    found('label-language', 'note', supply.language(language), 'CLP Article 17(2)'),
     ...packagingFindings({ record, classification }, pack, { supply }),
   ];
 }
@@ -84,7 +86,7 @@ export function supplyNames(
   const all = [...constituents, ...proposed];
   const names = all.flatMap(place => {
     const secret = formula.constituents[place]?.tradeSecret;
-    if (!secret?.identity) return [classification.constituents[place]!.name];
+    if (!secret?.identity) return [spokenName(record.spokenNames, classification.constituents[place]!)];
     if (secret.alternativeName) return [secret.alternativeName.name];
     findings.push({
       ...found('secret-on-label', 'error', supply.secret(), 'CLP Articles 18(3)(b) and 24'),

@@ -27,6 +27,7 @@ const rules = (least: number): TypeRules => ({
 export const tank: Purpose = {
   id: 'tank',
   basis: usual,
+  languages: 'alone',
   die: { width: sign.width, height: sign.height, cornerRadius: 0, unit: 'in' },
   prepare({ elements }, pack, { supply }) {
     const short = elements.precautionaryStatements

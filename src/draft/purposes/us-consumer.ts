@@ -24,6 +24,7 @@ import type { Purpose } from './purpose.ts';
 export const usConsumer: Purpose = {
   id: 'us-consumer',
   basis: usual,
+  languages: 'alone',
   prepare(product, pack, words) {
     const { record, classification } = product;
     const facts = consumerFacts(classification, consumerProduct(record));

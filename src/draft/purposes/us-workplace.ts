@@ -5,5 +5,6 @@ import type { Purpose } from './purpose.ts';
 export const usWorkplace: Purpose = {
   id: 'us-workplace',
   basis: usual,
+  languages: 'english',
   prepare: ({ elements }) => ({ elements, findings: [] }),
 };

@@ -120,6 +120,7 @@ export const numberedSheets = {
         secrets: z.enum(['paragraph-i', 'alternative-name', 'confidential']),
         reach: z.boolean(),
         sectionHead: z.nullable(text),
+        language: z.nullable(text),
         unknownAcuteToxicity: text,
       }),
     ),

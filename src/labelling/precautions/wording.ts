@@ -2,7 +2,7 @@ import type { LabelData } from '../../reference/label-data/load-label-data.ts';
 import type { StatementText } from '../../reference/label-data/statements.ts';
 import type { Omission, PrecautionaryStatement } from '../label-elements.ts';
 import type { LabelledProduct } from '../labelled-product.ts';
-import { capitalized, type FieldWords, fillStatement, joined } from '../statement-text.ts';
+import { capitalized, type FieldWords, fillStatement, joined, spokenIn } from '../statement-text.ts';
 import { codeOf, type Precaution } from './_precaution.ts';
 import { fieldsOfMaker, givenWords } from './given-words.ts';
 
@@ -22,6 +22,7 @@ export function wordPrecaution(
   const several = !printed && heads.length > 1;
   const actions = several ? precaution.parts.filter(part => !heads.includes(part)) : precaution.parts;
   const texts = several ? [routesText(heads, labelData)] : [];
+  let foreign: { readonly language?: string } = {};
   const { cite } = labelData.allocation;
   for (const piece of printed ? [printed] : piecesOf(actions, labelData)) {
     const text = statements.precautionary[piece];
@@ -43,6 +44,7 @@ export function wordPrecaution(
       return { missing: { what: code, why, cite } };
     }
     texts.push(filled.text);
+    foreign = { ...foreign, ...spokenIn(text) };
   }
   const text = texts.join(' ');
   const lead = several ? texts[0]! : leadOf(precaution, labelData);
@@ -52,6 +54,7 @@ export function wordPrecaution(
       code,
       text,
       group: precaution.group,
+      ...foreign,
       ...(lead && text.startsWith(`${lead} `) && { lead }),
       ...(combinedUnder && { combinedUnder }),
     },
@@ -99,9 +102,10 @@ function piecesOf(parts: readonly string[], { statements }: LabelData): string[]
 
 /** "If on skin or in eyes:" from the IF statements of the routes. */
 function routesText(heads: readonly string[], { statements, precautions: rules }: LabelData): string {
-  const { between, last } = rules.medical;
+  const { between, last, lead: begins = 'If ' } = rules.medical;
   const printed = heads.map(part => statements.precautionary[part]!.text);
-  const [lead = ''] = /^if /i.exec(printed[0]!) ?? [];
+  const [first] = printed;
+  const lead = first!.toLowerCase().startsWith(begins.toLowerCase()) ? first!.slice(0, begins.length) : '';
   const names = printed.map(text => text.slice(lead.length).replace(/:$/, ''));
   return `${lead}${joined(names, between, last)}:`;
 }

@@ -71,7 +71,7 @@ export function labelContent({ root, language }: LabelModel): LabelContent {
 
 function readSection(element: Element, parent: Tag): Section {
   const role = element.attributes['data-role'] ?? 'other';
-  const tag = child(parent, 'Sect');
+  const tag = child(parent, 'Sect', undefined, element.attributes.lang);
   const paragraphs: Paragraph[] = [];
   const pictograms: PictogramFigure[] = [];
   let barCode: Tag | null = null;
@@ -85,7 +85,9 @@ function readSection(element: Element, parent: Tag): Section {
     } else if (node.name === 'ol' || node.name === 'ul') {
       paragraphs.push(...readList(node, tag));
     } else {
-      paragraphs.push(readParagraph(node, child(tag, TAGS[node.name] ?? 'P'), role));
+      paragraphs.push(
+        readParagraph(node, child(tag, TAGS[node.name] ?? 'P', undefined, node.attributes.lang), role),
+      );
     }
   }
   return { role, paragraphs, pictograms, barCode };
@@ -97,7 +99,7 @@ function readList(list: Element, parent: Tag): Paragraph[] {
   return items.map((item, at) => {
     const entry = child(tag, 'LI');
     const label = child(entry, 'Lbl');
-    const body = child(entry, 'LBody');
+    const body = child(entry, 'LBody', undefined, item.attributes.lang);
     const marker = { text: list.name === 'ol' ? `${at + 1}.` : '•', tag: label };
     return { style: 'item', spans: spansOf(item, 'regular'), tag: body, marker, starts: [], follows: true };
   });
@@ -137,8 +139,13 @@ function spansOf(node: Node, face: FaceName): TextSpan[] {
   return node.children.flatMap(part => spansOf(part, inner));
 }
 
-function child(parent: Tag, type: Tag['type'], alt?: string): Tag {
-  const tag: Tag = alt === undefined ? { type, children: [] } : { type, children: [], alt };
+function child(parent: Tag, type: Tag['type'], alt?: string, lang?: string): Tag {
+  const tag: Tag = {
+    type,
+    children: [],
+    ...(alt !== undefined && { alt }),
+    ...(lang !== undefined && { lang }),
+  };
   parent.children.push(tag);
   return tag;
 }

@@ -4,7 +4,7 @@ import { joined, moved, type Strip, spaced, strip } from '../flow/strip.ts';
 import type { FrameItem, Tag } from '../frame.ts';
 import { pictogramBox } from '../label/pictogram.ts';
 import { SPACE, TYPE } from './measures.ts';
-import { type Column, child, elementsOf, paragraph, type Setting, spansOf } from './setting.ts';
+import { type Column, child, elementsOf, langOf, paragraph, type Setting, spansOf } from './setting.ts';
 import { tableStrips } from './table.ts';
 
 /** Width of the frame of a pictogram as part of its size. */
@@ -46,7 +46,7 @@ function oneBlock(setting: Setting, block: Element, column: Column, parent: Tag)
     default: {
       const note = block.attributes.class === 'note';
       const style = note ? TYPE.note : TYPE.body;
-      return paragraph(setting, spansOf(block, 'regular'), column, style, child(parent, 'P'));
+      return paragraph(setting, spansOf(block, 'regular'), column, style, child(parent, 'P', langOf(block)));
     }
   }
 }
@@ -56,7 +56,7 @@ function listStrips(setting: Setting, list: Element, column: Column, parent: Tag
   const items = elementsOf(list);
   return items.flatMap((item, at) => {
     const entry = child(tag, 'LI');
-    const [label, body] = [child(entry, 'Lbl'), child(entry, 'LBody')];
+    const [label, body] = [child(entry, 'Lbl'), child(entry, 'LBody', langOf(item))];
     const bullet = paragraph(setting, [{ text: '•', face: 'regular' }], column, TYPE.body, label);
     const inner = { x: column.x + BULLET_INDENT, width: column.width - BULLET_INDENT };
     const text = paragraph(setting, spansOf(item, 'regular'), inner, TYPE.body, body);

@@ -15,7 +15,7 @@ import {
 import type { Tag } from '../frame.ts';
 import { blockStrips, boxed } from './blocks.ts';
 import { RULE, SPACE, TYPE } from './measures.ts';
-import { bar, child, elementsOf, paragraph, type Setting, spansOf, textItem } from './setting.ts';
+import { bar, child, elementsOf, langOf, paragraph, type Setting, spansOf, textItem } from './setting.ts';
 
 /** The whole sheet as strips; every part is put into the structure tree under `root`. */
 export function sheetStrips(setting: Setting, article: Element, root: Tag): readonly Strip[] {
@@ -160,7 +160,13 @@ function pairStrips(setting: Setting, table: Element, tag: Tag): readonly Strip[
       const [head, text] = elementsOf(row);
       const side = sideHeading(setting, head!, child(rowTag, 'TH', { scope: 'Row' }));
       const column = { x: bodyX, width: bodyWidth };
-      const lines = paragraph(setting, spansOf(text!, 'regular'), column, TYPE.body, child(rowTag, 'TD'));
+      const lines = paragraph(
+        setting,
+        spansOf(text!, 'regular'),
+        column,
+        TYPE.body,
+        child(rowTag, 'TD', langOf(text!)),
+      );
       const strips = ruled(setting, besides(side, lines));
       // The head of a section is followed by two rows at least.
       return at === 0 ? strips.map(part => ({ ...part, keep: true })) : strips;

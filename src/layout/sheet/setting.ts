@@ -33,6 +33,10 @@ export function child(
 export const elementsOf = (element: Element): readonly Element[] =>
   element.children.filter((node): node is Element => typeof node !== 'string');
 
+/** The language of an element, where it is not that of the document. */
+export const langOf = ({ attributes: { lang } }: Element): { readonly lang?: string } =>
+  lang === undefined ? {} : { lang };
+
 /** The runs of text of a node, in one face except where it says otherwise. */
 export function spansOf(node: Node, face: FaceName): readonly TextSpan[] {
   if (typeof node === 'string') return [{ text: node, face }];

@@ -7,7 +7,7 @@ import { type ColumnNeed, columnWidths } from '../flow/column-widths.ts';
 import { asArtifact, joined, moved, type Strip, strip, totalHeight } from '../flow/strip.ts';
 import type { Tag } from '../frame.ts';
 import { RULE, SPACE, TYPE } from './measures.ts';
-import { bar, type Column, child, elementsOf, paragraph, type Setting, spansOf } from './setting.ts';
+import { bar, type Column, child, elementsOf, langOf, paragraph, type Setting, spansOf } from './setting.ts';
 
 /** A row higher than this may be parted between two of its lines. */
 const UNDIVIDED: Millimetres = 70;
@@ -103,7 +103,10 @@ function cellLines(
 ): readonly Line[] {
   return row.map(({ element, face }, at) => {
     const scope = element.attributes.scope === 'row' ? 'Row' : 'Column';
-    const tag = element.name === 'th' ? child(parent, 'TH', { scope }) : child(parent, 'TD');
+    const tag =
+      element.name === 'th'
+        ? child(parent, 'TH', { scope, ...langOf(element) })
+        : child(parent, 'TD', langOf(element));
     return paragraph(setting, spansOf(element, face), columns[at]!, TYPE.table, tag);
   });
 }

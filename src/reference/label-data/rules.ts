@@ -45,8 +45,12 @@ export interface LabelRules {
     readonly between?: string;
     /** For all routes with one percentage, where the basis has words of its own. */
     readonly all?: string;
+    /** Words of the routes; their keys where absent. */
+    readonly routes?: Readonly<Record<string, string>>;
     readonly cite: string;
   };
+  /** Of the language; a point where absent. */
+  readonly decimalMark?: string;
   /** Statement on components whose aquatic hazard is unknown; absent where the basis has none. */
   readonly unknownAquatic?: { readonly code: string; readonly text: string; readonly cite: string };
   /** Line proposed for what the product must not be mixed with in use; left out beside a statement that says more. */
@@ -54,6 +58,8 @@ export interface LabelRules {
     readonly code: string;
     readonly text: string;
     readonly coveredBy: readonly string[];
+    /** What stands for `{with}` and `{gives}` in another language, by the English. */
+    readonly terms?: Readonly<Record<string, string>>;
     readonly cite: string;
   };
   /** Classes whose label elements may be left off while every trigger is below a percentage. */
@@ -114,6 +120,8 @@ export interface PrecautionRules {
     readonly anyFrom: number;
     readonly between: string;
     readonly last: string;
+    /** With what each condition on a route begins; in English `If `, in any letters. */
+    readonly lead?: string;
     /** Routes for which the call goes before the other actions. */
     readonly callFirst: readonly string[];
     readonly why: string;

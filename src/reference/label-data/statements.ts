@@ -4,6 +4,8 @@ export interface StatementField {
   readonly choose: 'one' | 'any';
   readonly between?: string;
   readonly last?: string;
+  /** What stands before the last text instead, by that text: in Spanish `e` before `internacional`. */
+  readonly lastBefore?: Readonly<Record<string, string>>;
   /** Follows a field that is not empty. */
   readonly after?: string;
   /** Option keys taken where nobody chooses. */
@@ -11,7 +13,7 @@ export interface StatementField {
   /** No default: without words from the maker the statement is incomplete. */
   readonly required?: boolean;
   /** How words of the maker's own are set in, with `{words}`. */
-  readonly named?: string;
+  readonly named?: string | undefined;
 }
 
 /** A hazard, supplemental or precautionary statement as the law prescribes it. */
@@ -22,6 +24,8 @@ export interface StatementText {
   readonly group?: string;
   /** Codes that a combined statement is made of. */
   readonly parts?: readonly string[];
+  /** BCP 47, where the text is not in the language of the document. */
+  readonly language?: string;
 }
 
 export interface StatementFile {

@@ -12,12 +12,14 @@ import { dilution } from './dilution.ts';
 import { draftNotices } from './draft-notice.ts';
 import { dutyLines } from './duties.ts';
 import { jobLine } from './job-line.ts';
+import { label } from './label.ts';
 import { labelSheetFinding } from './label-sheet.ts';
 import { purpose, purposeName, purposes, workplaceWords } from './purposes.ts';
 import { readings } from './readings.ts';
 import { review } from './review.ts';
 import { reviewPage } from './review-page.ts';
 import { sheet } from './sheet.ts';
+import { spoken } from './spoken.ts';
 import { statements } from './statements.ts';
 import { supply } from './supply.ts';
 import { bridgingFault, warning } from './warnings.ts';
@@ -26,6 +28,7 @@ import { outcomes, workSheet } from './work-sheet.ts';
 /** English. */
 export const en: Words = {
   language: 'en',
+  decimalMark: '.',
   cites,
   because,
   warning,
@@ -36,11 +39,13 @@ export const en: Words = {
   answer,
   workSheet,
   sheet,
+  label,
   outcomes,
   review,
   reviewPage,
   batch,
   statements,
+  spoken,
   draftNotices,
   dilution,
   claim,

@@ -134,5 +134,5 @@ export const ghs = {
     ['ppmV', 'parts per million, by volume'],
     ['vPvB', 'very persistent and very bioaccumulative'],
     ['vPvM', 'very persistent and very mobile'],
-  ],
+  ] as readonly (readonly [string, string])[],
 } as const;

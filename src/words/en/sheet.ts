@@ -14,9 +14,11 @@ import { regulatoryLists } from './regulatory.ts';
 import { advice } from './sheet-advice.ts';
 import { ghs } from './sheet-ghs.ts';
 import { transport } from './sheet-transport.ts';
+import { lawTerms } from './terms.ts';
 
 /** Sentences of our own for the sheet; `{name}` is filled in. */
 export const sheet = {
+  terms: lawTerms,
   advice,
   composition,
   effects,

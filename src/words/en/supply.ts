@@ -1,5 +1,6 @@
 import type { SupplyPackagingFinding } from '../../duties/supply-packaging.ts';
 import type { SupplyWords } from '../supply-words.ts';
+import { languageName } from './spoken.ts';
 
 const things: Readonly<Record<SupplyPackagingFinding['what'], string>> = {
   'child-resistant': 'a child-resistant fastening',
@@ -26,8 +27,8 @@ export const supply: SupplyWords = {
     `the sizes are those of a package of up to ${upTo} L, by its contents of ${show(litres)} L; the law goes by the capacity, which is more`,
   noUfi: () =>
     'a mixture with hazards to health or physical hazards bears its unique formula identifier, and the record gives none',
-  language: () =>
-    'the label is in English; it must be in the official language or languages of each Member State where the product is placed on the market, unless that State says otherwise',
+  language: language =>
+    `the label is in ${languageName(language)}; it must be in the official language or languages of each Member State where the product is placed on the market, unless that State says otherwise`,
   names: (count, enough) =>
     `the label names ${count} substances; ${enough} suffice as a rule, and which of them is for the reviewer to say`,
   noNames: () =>

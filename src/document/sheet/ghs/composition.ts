@@ -1,4 +1,6 @@
 import { printLimit } from '../../../notation/print-limit.ts';
+import { marked } from '../../../quantity/print.ts';
+import type { Words } from '../../../words/words.ts';
 import { concentrations } from '../composition.ts';
 import { percentText, prescribedRange } from '../concentration.ts';
 import { bodyOf, type ItemBody, type SectionBodies, said } from '../content.ts';
@@ -11,7 +13,7 @@ import { hazardAndCode } from './classes.ts';
 
 /** Section 3 (Annex II, 3.2; GHS, Table 1.5.2, 3). */
 export function composition(input: SheetInput): SectionBodies {
-  const { ghs: words, composition: shared } = input.words.sheet;
+  const { ghs: words } = input.words.sheet;
   const all = ingredients(input);
   const secrets = secretsOf(input);
   // In descending order (Annex II, 3.2).
@@ -28,7 +30,7 @@ export function composition(input: SheetInput): SectionBodies {
   const rows = listed.map(ingredient => [
     secrets.name(ingredient.index),
     numbers(ingredient, secrets, input),
-    concentration(ingredient, secrets, shared.to),
+    concentration(ingredient, secrets, input.words),
     [...ingredient.hazards.map(hazardAndCode), ...notes(ingredient, input)].join('\n') || words.unclassified,
   ]);
   const unjudged = all.filter(
@@ -50,11 +52,16 @@ export function composition(input: SheetInput): SectionBodies {
   };
 }
 
-function concentration({ classified, index }: Ingredient, { percent }: Secrets, to: string): string {
+function concentration(
+  { classified, index }: Ingredient,
+  { percent }: Secrets,
+  { sheet, decimalMark }: Words,
+): string {
+  const { to } = sheet.composition;
   const { low, high } = classified;
-  if (!percent.has(index)) return percentText(low, high, to);
+  if (!percent.has(index)) return percentText(low, high, to, decimalMark);
   const range = prescribedRange({ low: low.value, high: high.value });
-  return range ? fill(to, { ...range }) : '–';
+  return range ? marked(fill(to, { ...range }), decimalMark) : '–';
 }
 
 /** EC, CAS, index and registration number, each with what is known (3.2.4). */
@@ -87,16 +94,17 @@ const ROUTES = ['oral', 'dermal', 'gas', 'vapour', 'mist'] as const;
 /** Limits, M-factors and estimates of each ingredient, as far as they are given (3.2.3). */
 function values(listed: readonly Ingredient[], secrets: Secrets, input: SheetInput): ItemBody {
   const { ghs: words, toxicology } = input.words.sheet;
+  const local = (text: string | number): string => marked(String(text), input.words.decimalMark);
   const rows = listed.flatMap(({ index, classified: { data } }) => {
-    const limits = data.limits.map(limit => `${printLimit(limit)} %`);
+    const limits = data.limits.map(limit => local(`${printLimit(limit)} %`));
     const factors = [...data.mFactors.given].map(kind =>
-      fill(words.factors[kind], { value: data.mFactors[kind] }),
+      fill(words.factors[kind], { value: local(data.mFactors[kind]) }),
     );
     const estimates = ROUTES.flatMap(route => {
       const estimate = data.ate[route];
       const [title, phrase] = toxicology.ate[route] as readonly [string, string];
       return estimate
-        ? [fill(words.estimate, { route: title, value: fill(phrase, { value: estimate.value }) })]
+        ? [fill(words.estimate, { route: title, value: fill(phrase, { value: local(estimate.value) }) })]
         : [];
     });
     if (limits.length + factors.length + estimates.length === 0) return [];

@@ -47,7 +47,9 @@ function toxicity(input: SheetInput): ItemBody {
     bodyOf('calculation', {
       text: [
         ...paragraphs(input.record.sheet['ecology.toxicity']),
-        ...(unknown > 0 ? [fill(further.unknownAquatic, { percent: figure(unknown) })] : []),
+        ...(unknown > 0
+          ? [fill(further.unknownAquatic, { percent: figure(unknown, 3, input.words.decimalMark) })]
+          : []),
       ],
       list: [...classified, ...others],
       table: rows.length > 0 ? { columns: words.toxicityColumns, rows } : null,

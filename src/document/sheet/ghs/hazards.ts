@@ -1,5 +1,6 @@
 import { labelSubstances as substancesOf } from '../../../labelling/label-substances.ts';
 import { openOnDocuments } from '../../../labelling/open-on-documents.ts';
+import { inTerms } from '../../../words/in-terms.ts';
 import {
   bodyOf,
   firstBody,
@@ -68,7 +69,7 @@ function classification(input: SheetInput): ItemBody {
       said('calculation', undecided.length > 0 ? identification.notClassifiedUndecided : words.notClassified),
     ),
     notes: [
-      fill(words.basis, { basis: result.basis.title }),
+      fill(words.basis, { basis: inTerms(input.words.sheet.terms.bases, result.basis.title) }),
       ...(effects.length > 0 ? [fill(words.effects, { texts: effects.join('; ') })] : []),
       ...(undecided.length > 0
         ? [

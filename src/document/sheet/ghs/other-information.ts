@@ -1,4 +1,5 @@
 import type { ClassifiedHazard } from '../../../classify/classification.ts';
+import { inTerms } from '../../../words/in-terms.ts';
 import type { SheetWords } from '../../../words/sheet-words.ts';
 import { bodyOf, type ItemBody, type SectionBodies, said } from '../content.ts';
 import { ingredients } from '../disclosure.ts';
@@ -44,7 +45,7 @@ function sources(input: SheetInput): ItemBody {
   return {
     list: [
       other.own,
-      fill(other.basis, { basis: basis.title, asOf: basis.asOf }),
+      fill(other.basis, { basis: inTerms(input.words.sheet.terms.bases, basis.title), asOf: basis.asOf }),
       ...byIngredient,
       sheetForm(basis.id).reach ? words.headingsUnion : words.headings,
     ],

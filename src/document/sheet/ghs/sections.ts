@@ -1,3 +1,4 @@
+import { inTerms } from '../../../words/in-terms.ts';
 import type { SectionBodies, SheetItem, SheetSection } from '../content.ts';
 import { exposureControls } from '../exposure-controls.ts';
 import { fill } from '../fill.ts';
@@ -6,7 +7,7 @@ import { firstAid } from '../first-aid.ts';
 import { outlineOf, type SheetOutline, type SheetPart, sheetForm } from '../form.ts';
 import { handlingAndStorage } from '../handling.ts';
 import type { SheetInput } from '../input.ts';
-import { complete, itemOf } from '../items.ts';
+import { complete, headed, itemOf } from '../items.ts';
 import { reactivity } from '../reactivity.ts';
 import { composition } from './composition.ts';
 import { disposal, regulation, transport } from './considerations.ts';
@@ -52,11 +53,13 @@ export function ghsSections(input: SheetInput): readonly SheetSection[] {
   const outlines = outlineOf(id);
   const sections = outlines.map((outline, at): SheetSection => {
     const bodies = BODIES[at]!(input);
-    const { number, heading } = outline;
-    const head = sectionHead && fill(sectionHead, { number, heading });
+    const { headings } = input.words.sheet.terms;
+    const { number } = outline;
+    const heading = inTerms(headings, outline.heading);
+    const head = sectionHead && fill(inTerms(headings, sectionHead), { number, heading });
     return {
       number: outline.number,
-      title: outline.heading,
+      title: heading,
       ...(head && { head }),
       pairs: false,
       note: null,
@@ -71,7 +74,7 @@ function itemsOf(
   bodies: SectionBodies,
   input: SheetInput,
 ): readonly SheetItem[] {
-  const title = number === '' ? '' : `${number}. ${heading}`;
+  const title = number === '' ? '' : `${number}. ${inTerms(input.words.sheet.terms.headings, heading)}`;
   return items
     .filter(({ key, optional, asks }) => !optional || bodies[key] || asked(asks, input))
     .map(item => {
@@ -101,7 +104,11 @@ function withAbbreviations(
     const items = section.items.filter(item => before.has(item.key));
     return {
       ...section,
-      items: [...items, complete(planned[place]!, 'filled', body), ...section.items.slice(items.length)],
+      items: [
+        ...items,
+        complete(headed(planned[place]!, input.words), 'filled', body),
+        ...section.items.slice(items.length),
+      ],
     };
   });
 }

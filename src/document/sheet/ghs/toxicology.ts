@@ -1,4 +1,5 @@
 import type { Because } from '../../../classify/facts/because.ts';
+import { marked } from '../../../quantity/print.ts';
 import { bodyOf, firstBody, type ItemBody, nothing, paragraphs, type SectionBodies } from '../content.ts';
 import { ingredients } from '../disclosure.ts';
 import { capitalized, fill } from '../fill.ts';
@@ -76,7 +77,12 @@ function ingredientToxicity(input: SheetInput): ItemBody {
       const estimate = data.ate[route];
       const [title, phrase] = shared.ate[route] as readonly [string, string];
       return estimate
-        ? [fill(words.estimate, { route: title, value: fill(phrase, { value: estimate.value }) })]
+        ? [
+            fill(words.estimate, {
+              route: title,
+              value: fill(phrase, { value: marked(String(estimate.value), input.words.decimalMark) }),
+            }),
+          ]
         : [];
     });
     const texts = [...estimates, ...paragraphs(own?.toxicity)];

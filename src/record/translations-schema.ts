@@ -1,0 +1,62 @@
+import { line, list, mapping, oneOf, prose } from './_leaf.ts';
+import * as z from './_zod.ts';
+import { sheetTextsSchema } from './sheet-schema.ts';
+
+const appearance = mapping(
+  {
+    color: z.optional(line('amarillo pálido', 'Color')),
+    odor: z.optional(line('cloro', 'Odor')),
+    'physical-state': z.optional(line('líquido transparente', 'Physical state')),
+  },
+  'Appearance',
+);
+
+const copy = mapping(
+  {
+    tagline: z.optional(line('Quita la suciedad de la piedra', 'A line of the maker')),
+    directions: z.optional(
+      list(
+        prose('Mojar la superficie.', 'A step of the directions'),
+        '[Mojar la superficie., Enjuagar bien.]',
+        'Directions for use, as many steps as `copy` has',
+      ),
+    ),
+  },
+  "The maker's own words for the label",
+);
+
+const translation = mapping(
+  {
+    use: z.optional(line('Limpiador para piedra y hormigón', 'Recommended use')),
+    'advised-against': z.optional(
+      list(
+        line('No usar sobre aluminio', 'A use advised against'),
+        '[No usar sobre aluminio]',
+        'Uses advised against',
+      ),
+    ),
+    appearance: z.optional(appearance),
+    copy: z.optional(copy),
+    sds: z.optional(sheetTextsSchema),
+    ingredients: z.optional(
+      z.record(
+        z.string(),
+        line('hidróxido de sodio', 'Name of a constituent, by its CAS number or its name', 200),
+      ),
+    ),
+  },
+  'Texts of the record in another language',
+);
+
+/** In which language the record is written, and its texts in another one. */
+export const languageSchema = oneOf(
+  ['en', 'es'],
+  'Language in which the texts of the record are written; en where it is left out',
+);
+export const translationsSchema = mapping(
+  { es: z.optional(translation) },
+  'Texts of the record in another language, for documents in it',
+  'a group with `es`',
+);
+
+export type TranslationsInput = z.output<typeof translationsSchema>;
