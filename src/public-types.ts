@@ -15,6 +15,7 @@ export type { Needed, ReactiveAdvice, ReactiveShare, Warning } from './classify/
 export type { DataSource, IngredientData } from './classify/ingredient.ts';
 export type { ReadingId } from './classify/readings.ts';
 export type { HarmonisedLookup } from './classify/resolve.ts';
+export type { ArtFiles } from './draft/label-art.ts';
 export type { LabelLanguages } from './draft/label-languages.ts';
 export type { LabelTarget } from './draft/label-options.ts';
 export type { PacketFile } from './draft/packet.ts';
@@ -57,7 +58,7 @@ export type { FileStat } from './record/files.ts';
 export type { Endpoint, GivenData, HarmonisedAnswer, PeroxideData, ReadAs } from './record/given-data.ts';
 export type { BarCodeWish, EyeMark, Pack, PlacedSquare, Quantity } from './record/pack.ts';
 export type { Amount, BatchSize, BridgingPrinciple, Choice, Copy, Evidence, FlashPoint, FormulaLine, Maker, Measured, MeasuredPart, PhysicalForm, Properties, RawMaterial, RawMaterialLine, SheetTexts, SubstanceLine, Translation } from './record/product-record.ts';
-export type { Artwork, Brand, BrandColor, Dilution, EuSupplier, PressWish, Reactant, Reaction, ReactionProduct, Review, SheetIngredient, SoldTo, StatementConditions, StatementSettings, TradeSecret, Voc } from './record/record-blocks.ts';
+export type { ArtArea, Artwork, Brand, BrandColor, Dilution, EuSupplier, PressWish, Reactant, Reaction, ReactionProduct, Review, SheetIngredient, SoldTo, StatementConditions, StatementSettings, TradeSecret, Voc } from './record/record-blocks.ts';
 export type { SheetKey } from './record/sheet-keys.ts';
 export type { ConsumerKind, ConsumerSignal } from './reference/consumer/rules.ts';
 export type { PackagingLimit } from './reference/duties/child-resistant-data.ts';

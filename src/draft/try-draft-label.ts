@@ -14,7 +14,7 @@ import { DEFAULT_DIE } from '../pdf/profile.ts';
 import { writePdf } from '../pdf/write.ts';
 import { preflight } from '../preflight/preflight.ts';
 import { completeRecord } from '../record/complete.ts';
-import type { Pack, ProductRecord } from '../record/product-record.ts';
+import type { Pack } from '../record/product-record.ts';
 import { type Diagnostic, hasErrors } from '../report/diagnostic.ts';
 import type { FontLibrary } from '../text/glyph-run.ts';
 import { VERSION } from '../version.ts';
@@ -24,6 +24,7 @@ import { packNumberDoubts } from './check-packs.ts';
 import { claimFindings } from './claim-findings.ts';
 import type { ClassifiedProduct } from './classified-product.ts';
 import { copyMark } from './inputs-of.ts';
+import { labelArt } from './label-art.ts';
 import { labelInLanguage } from './label-language.ts';
 import type { LabelOptions } from './label-options.ts';
 import { cutOf, labelPreflight, labelStock, type PackDie } from './label-stock.ts';
@@ -78,20 +79,12 @@ function dieOf({ pack, only, size }: LabelOptions, { die: own }: Purpose): PackD
   return pack.label;
 }
 
-/** Artwork of the record is never dropped in silence. */
-const artworkFindings = ({ copy }: ProductRecord, pack: Pack): readonly Diagnostic[] =>
-  copy.artwork
-    ? [
-        {
-          code: 'artwork-not-placed',
-          severity: 'warning',
-          message: `the artwork ${copy.artwork.file} is not placed under the label`,
-          hint: 'make the regulated panel by itself with --only precautions --size, and place it in the artwork',
-          path: 'copy.artwork',
-          at: pack.at,
-        },
-      ]
-    : [];
+/** Why a label carries no artwork of its maker; null where it does. */
+function withoutArt({ only, target = 'press' }: LabelOptions, { die }: Purpose): string | null {
+  if (only) return 'it is the regulated panel alone';
+  if (target !== 'press') return 'a roll printer prints black alone';
+  return die ? 'a sign of the workplace carries none' : null;
+}
 
 /**
  * As `draftLabel`, with what stands on the label and where, or the dies that would hold it.
@@ -166,14 +159,19 @@ export async function tryDraftLabel(
   const onPress = target === 'press';
   const look =
     only || !onPress || first.type?.plain ? null : brandLook(maker, profile.value, { file: record.file });
-  const said = [...stated, ...(look?.findings ?? []), ...artworkFindings(record, pack)];
-  if (hasErrors(said)) return refused(said);
   const jobLine = (made: Stock) =>
     words.jobLine(made, first.title, [dieInk, ...(first.panel ? [] : [CODER_INK])]);
-  const stock: Stock = {
-    ...labelStock(stockDie, profile.value, maker.press, { target, jobLine: marks && !only ? jobLine : null }),
-    ...(look?.layout && { brand: look.layout }),
-  };
+  const blank = labelStock(stockDie, profile.value, maker.press, {
+    target,
+    jobLine: marks && !only ? jobLine : null,
+  });
+  const without = withoutArt(options, purpose);
+  const question = { stock: blank, files: product.art ?? new Map(), dieInk, purpose: id, without };
+  const { findings: ofArt, ...art } = await labelArt(record, maker, pack, question);
+  const said = [...stated, ...(look?.findings ?? []), ...ofArt];
+  if (hasErrors(said)) return refused(said);
+  const banded = look?.layout && !art.artwork ? { brand: look.layout } : {};
+  const stock: Stock = { ...blank, ...banded, ...art };
   let [model, trial] = [first, await tryLabel(first, fonts, stock)];
   if (shorter && !trial.layout) {
     model = modelOf(shorter);
@@ -198,6 +196,7 @@ export async function tryDraftLabel(
     pdfx4: output !== undefined,
     capitals: capitalsOf(facts, model.type),
     pictogramSide: model.type?.pictogram?.least ?? 0,
+    inks: [dieInk, CODER_INK],
   });
   const found = await preflight(bytes, { ...held, ...brand });
   if (hasErrors(found))

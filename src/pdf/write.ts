@@ -13,6 +13,7 @@ import type { Frame, LayerName, PagedDocument } from '../layout/frame.ts';
 import { toPoints } from '../quantity/length.ts';
 import type { FontLibrary } from '../text/glyph-run.ts';
 import { snapped } from './_number.ts';
+import { artNames, isTransparent, registerArt } from './art.ts';
 import { attach } from './attach.ts';
 import { pdfua1Faults } from './conformance/pdfua1.ts';
 import { pdfx4Faults } from './conformance/pdfx4.ts';
@@ -107,7 +108,8 @@ export const writePdf = async (
   if (profile.kind === 'printer' && frames.some(({ bleed, slug }) => bleed + slug > 0))
     throw new Error('a label of a roll printer has no bleed and no marks');
   const embedded = new EmbeddedFonts(fonts);
-  const contents = frames.map((frame, page) => pageContent(frame, page, profile, embedded));
+  const arts = artNames(frames.flatMap(({ items }) => items));
+  const contents = frames.map((frame, page) => pageContent(frame, page, profile, embedded, arts));
   const marks = contents.flatMap(content => content.marks);
   const { iccProfile, ...settings } = { iccProfile: undefined, ...profile };
   const metadata: Metadata = {
@@ -138,6 +140,12 @@ export const writePdf = async (
   const brand = frames.some(({ items }) => items.some(item => item.kind === 'path' && item.fill === 'brand'));
   const uses = { die: on('die'), draft: on('draft'), eyeMark: on('eye-mark'), coder: on('coder'), brand };
   if (profile.kind === 'label') addPressResources(context, catalog, resources, profile, uses);
+  if (arts.size > 0) {
+    const objects: Record<string, PDFRef> = {};
+    for (const [art, name] of arts) objects[name] = await registerArt(context, art);
+    resources.set(PDFName.of('XObject'), context.obj(objects));
+  }
+  const blended = profile.kind === 'label' && [...arts.keys()].some(isTransparent);
   const resourcesRef = context.register(resources);
   for (const [index, frame] of frames.entries()) {
     const page = context.obj({
@@ -147,6 +155,7 @@ export const writePdf = async (
       Contents: context.register(context.flateStream(contents[index]!.operators)),
       StructParents: index,
       Tabs: 'S',
+      ...(blended && { Group: { Type: 'Group', S: 'Transparency', CS: 'DeviceCMYK' } }),
     });
     setBoxes(page, frame, profile.kind);
     context.assign(pageRefs[index]!, page);

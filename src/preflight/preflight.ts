@@ -10,6 +10,7 @@ import { checkInks } from './inks.ts';
 import { checkOneInk } from './one-ink.ts';
 import { marksOf, type PageMarks } from './page-marks.ts';
 import { checkPdfx4, claimsPdfX } from './pdfx4.ts';
+import { checkArt } from './placed-art.ts';
 import { checkPlacing, checkPrinterPlacing } from './placing.ts';
 import type { PreflightProfile } from './profile.ts';
 import { checkOutline, checkStructure } from './structure.ts';
@@ -34,6 +35,7 @@ const checkPress = (pages: readonly PageMarks[], profile: PreflightProfile): Dia
     ...checkBoxes(marks.page),
     ...checkInks(marks, profile),
     ...checkPlacing(marks, profile),
+    ...checkArt(marks, profile),
     ...(dieInk === undefined ? [] : checkDieLine(marks, dieInk)),
   ]);
 };

@@ -125,6 +125,10 @@ export interface Brand {
   readonly color: BrandColor | null;
   /** Path of the logo, as seen from where the record lies. */
   readonly logo: string | null;
+  /** Kept for the logo beside the name; null where it takes what the name leaves free. */
+  readonly logoWidth: Millimetres | null;
+  /** File in which it is named. */
+  readonly file: string;
 }
 
 /** How the converter of the labels prints and cuts; null where the record leaves it to the press profile. */
@@ -142,14 +146,27 @@ export interface PressWish {
 export interface Artwork {
   /** Path, as seen from where the record lies. */
   readonly file: string;
-  readonly areas: readonly {
-    readonly holds: 'regulated' | 'identity' | 'directions' | 'bar-code' | 'net-contents' | 'lot';
-    /** From the lower left corner of the trim. */
-    readonly left: Millimetres;
-    readonly bottom: Millimetres;
-    readonly width: Millimetres;
-    readonly height: Millimetres;
-  }[];
+  /** Of a PDF, from 1; null where it has one page. */
+  readonly page: number | null;
+  /** Id of the pack that it is for; null for every pack. */
+  readonly pack: string | null;
+  /** Purposes of the labels that it is for; null for every label of a pack. */
+  readonly purposes: readonly string[] | null;
+  readonly areas: readonly ArtArea[];
+  /** Where the file is named. */
+  readonly at: Position;
+}
+
+/** An area of the artwork that the label prints on. */
+export interface ArtArea {
+  readonly holds: 'regulated' | 'identity' | 'directions' | 'bar-code' | 'net-contents' | 'lot';
+  /** From the lower left corner of the trim. */
+  readonly left: Millimetres;
+  readonly bottom: Millimetres;
+  readonly width: Millimetres;
+  readonly height: Millimetres;
+  /** What its text stands on. */
+  readonly ground: 'white' | 'artwork';
 }
 
 /** A qualified person's review, as `sign` writes it. */
