@@ -56,7 +56,7 @@ export type { FileStat } from './record/files.ts';
 export type { Endpoint, GivenData, HarmonisedAnswer, PeroxideData, ReadAs } from './record/given-data.ts';
 export type { BarCodeWish, EyeMark, Pack, PlacedSquare, Quantity } from './record/pack.ts';
 export type { Amount, BatchSize, BridgingPrinciple, Choice, Copy, Evidence, FlashPoint, FormulaLine, Maker, Measured, MeasuredPart, PhysicalForm, Properties, RawMaterial, RawMaterialLine, SheetTexts, SubstanceLine } from './record/product-record.ts';
-export type { Artwork, Brand, BrandColor, Dilution, EuSupplier, PressWish, Reactant, Reaction, ReactionProduct, Review, SheetIngredient, SoldTo, StatementConditions, StatementSettings, TradeSecret, Voc } from './record/record-blocks.ts';
+export type { Artwork, Brand, BrandColor, Dilution, EuSupplier, PressWish, Reactant, Reaction, ReactionProduct, Review, Revision, SheetIngredient, SoldTo, StatementConditions, StatementSettings, TradeSecret, Voc } from './record/record-blocks.ts';
 export type { SheetKey } from './record/sheet-keys.ts';
 export type { ConsumerKind, ConsumerSignal } from './reference/consumer/rules.ts';
 export type { PackagingLimit } from './reference/duties/child-resistant-data.ts';

@@ -87,6 +87,9 @@ export function sheetJsonSchema(): string {
     draft: { type: 'boolean' },
     language: text,
     revision: maybe(text),
+    supersedes: maybe(
+      object({ revision: text, date: { type: 'string', pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}$' } }),
+    ),
     maker: object({
       name: text,
       address: list(text),

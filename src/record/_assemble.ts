@@ -54,6 +54,7 @@ export function productRecord(
     reviews: reviewsOf(input.review),
     revision: input.revision ?? null,
     revised: input.revised ?? null,
+    revisions: (input.revisions ?? []).map(({ changes, ...each }) => ({ ...each, changes: changes ?? null })),
     raw,
   };
 }

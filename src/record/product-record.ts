@@ -11,6 +11,7 @@ import type {
   PressWish,
   Reaction,
   Review,
+  Revision,
   SheetIngredient,
   SoldTo,
   StatementSettings,
@@ -239,6 +240,8 @@ export interface ProductRecord {
   readonly revision: string | null;
   /** Year-month-day. */
   readonly revised: string | null;
+  /** Revisions of the data sheet, the first one first; the present one may be among them. */
+  readonly revisions: readonly Revision[];
   /** The record as parsed, for attaching to documents. */
   readonly raw: unknown;
 }
