@@ -1,4 +1,13 @@
-import { PDFArray, PDFDict, PDFDocument, PDFName, PDFNumber, PDFRawStream, PDFString } from 'pdf-lib';
+import {
+  PDFArray,
+  PDFDict,
+  PDFDocument,
+  PDFName,
+  PDFNumber,
+  type PDFRawStream,
+  PDFStream,
+  PDFString,
+} from 'pdf-lib';
 import { describe, expect, it } from 'vitest';
 import type { PagedDocument } from '../../src/layout/frame.ts';
 import { pdfa3Faults } from '../../src/pdf/conformance/pdfa3.ts';
@@ -55,7 +64,7 @@ describe('a data sheet as PDF/A-3', () => {
   });
 
   const xmp = async (pdf: PDFDocument, change: (text: string) => string) => {
-    const stream = pdf.catalog.lookup(PDFName.of('Metadata'), PDFRawStream);
+    const stream = pdf.catalog.lookup(PDFName.of('Metadata')) as PDFRawStream;
     const text = change(new TextDecoder().decode(stream.getContents()));
     pdf.catalog.set(
       PDFName.of('Metadata'),
@@ -85,9 +94,7 @@ describe('a data sheet as PDF/A-3', () => {
 
   it('preflight finds the profile of another space, and bytes behind the end', async () => {
     const pdf = await PDFDocument.load(bytes, { updateMetadata: false });
-    intent(pdf)
-      .lookup(PDFName.of('DestOutputProfile'), PDFRawStream)
-      .dict.set(PDFName.of('N'), PDFNumber.of(4));
+    intent(pdf).lookup(PDFName.of('DestOutputProfile'), PDFStream).dict.set(PDFName.of('N'), PDFNumber.of(4));
     const codes = (await preflight(await pdf.save({ useObjectStreams: false }), { kind: 'sheet' })).map(
       ({ code }) => code,
     );
