@@ -2,6 +2,7 @@ import { copyComment } from '../document/copy-meta.ts';
 import { fillPage } from '../document/template.ts';
 import { readTemplate } from '../environment/package-files.ts';
 import type { CopyKind, CopyMark } from '../provenance/copy-mark.ts';
+import type { BasisId } from '../reference/basis.ts';
 import { type Diagnostic, hasErrors } from '../report/diagnostic.ts';
 import type { FontLibrary } from '../text/glyph-run.ts';
 import { tellAll } from '../words/telling.ts';
@@ -38,6 +39,8 @@ export interface PacketFile {
 
 export interface Packet {
   readonly files: readonly PacketFile[];
+  /** The data sheets as JSON. */
+  readonly sheets: readonly { readonly basis: BasisId; readonly json: string }[];
   /** What a reviewer must look at, worst first, beside the findings. */
   readonly review: readonly string[];
   /** Labels and sheets that do not fit or lack a fact, with the reason; the rest of the packet stands without them. */
@@ -124,7 +127,9 @@ export async function makePacket(
     ),
   });
   const found = saidOnce(diagnostics);
-  const made = sheets.flatMap(({ name, sheet }) => (sheet.ok ? [{ name, sheet: sheet.value }] : []));
+  const made = sheets.flatMap(({ basis, name, sheet }) =>
+    sheet.ok ? [{ basis, name, sheet: sheet.value }] : [],
+  );
   const drafts = made.map(({ sheet }) => sheet);
   const points = reviewPoints(
     { product, sheets: drafts, labels, duties, missing, diagnostics: found },
@@ -147,6 +152,7 @@ export async function makePacket(
     files: [...files, { name: 'index.html', what: 'index of this packet', kind: 'review', bytes: index }],
     missing,
     refused: sheets.every(({ sheet }) => !sheet.ok),
+    sheets: made.map(({ basis, sheet }) => ({ basis, json: sheet.json })),
     review: lines,
     diagnostics: found,
   };

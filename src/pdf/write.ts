@@ -15,6 +15,7 @@ import type { FontLibrary } from '../text/glyph-run.ts';
 import { snapped } from './_number.ts';
 import { artNames, isTransparent, registerArt } from './art.ts';
 import { attach } from './attach.ts';
+import { pdfa3Faults } from './conformance/pdfa3.ts';
 import { pdfua1Faults } from './conformance/pdfua1.ts';
 import { pdfx4Faults } from './conformance/pdfx4.ts';
 import { pageContent } from './content.ts';
@@ -31,7 +32,7 @@ import {
 import { type LayerUse, labelLayers } from './layer.ts';
 import { contentId, type Metadata, pdfDate, writeInfo, writeXmp } from './metadata.ts';
 import { writeOutline } from './outline.ts';
-import { writeOutputIntent } from './output-intent.ts';
+import { writeOutputIntent, writeScreenIntent } from './output-intent.ts';
 import { type LabelProfile, type PdfProfile, profileFaults } from './profile.ts';
 import { writeStructure } from './tag.ts';
 
@@ -93,7 +94,7 @@ const serialize = async (context: PDFContext, kind: PdfProfile['kind']): Promise
 /**
  * Writes a document as PDF: a label for the press (DeviceCMYK, cut line on its own layer, boxes), a label for a roll
  * printer (DeviceGray) or a tagged data sheet. All fonts are embedded as subsets; the same input gives the same bytes. PDF/X-4 is claimed only for a label
- * without `pdfx4Faults`, PDF/UA-1 only for a sheet without `pdfua1Faults`.
+ * without `pdfx4Faults`, PDF/UA-1 and PDF/A-3 only for a sheet without `pdfua1Faults` and `pdfa3Faults`.
  * @throws Error for a profile with `profileFaults`, for content that a label or sheet may not have, and for tags
  * outside the structure tree; RangeError for a date that is none
  */
@@ -127,6 +128,7 @@ export const writePdf = async (
     claims: {
       pdfx4: profile.kind === 'label' && pdfx4Faults(document, profile).length === 0,
       pdfua1: profile.kind === 'sheet' && pdfua1Faults(document).length === 0,
+      pdfa3: profile.kind === 'sheet' && pdfa3Faults(document).length === 0,
     },
   };
 
@@ -146,6 +148,8 @@ export const writePdf = async (
     resources.set(PDFName.of('XObject'), context.obj(objects));
   }
   const blended = profile.kind === 'label' && [...arts.keys()].some(isTransparent);
+  if (metadata.claims.pdfa3)
+    catalog.set(PDFName.of('OutputIntents'), context.obj([writeScreenIntent(context)]));
   const resourcesRef = context.register(resources);
   for (const [index, frame] of frames.entries()) {
     const page = context.obj({

@@ -9,6 +9,7 @@ import { checkFonts } from './fonts.ts';
 import { checkInks } from './inks.ts';
 import { checkOneInk } from './one-ink.ts';
 import { marksOf, type PageMarks } from './page-marks.ts';
+import { checkPdfa3 } from './pdfa3.ts';
 import { checkPdfx4, claimsPdfX } from './pdfx4.ts';
 import { checkArt } from './placed-art.ts';
 import { checkPlacing, checkPrinterPlacing } from './placing.ts';
@@ -67,6 +68,7 @@ export const preflight = async (bytes: Uint8Array, profile: PreflightProfile): P
       xmp,
       pages.map(({ page }) => page),
     ),
+    ...checkPdfa3(document, bytes, xmp, pages),
     ...(profile.kind === 'label' && profile.pdfx4 && !claimsPdfX(xmp)
       ? [finding('no-pdfx', 'the file does not claim PDF/X-4', 'ISO 15930-7')]
       : []),

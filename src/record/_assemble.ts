@@ -63,6 +63,7 @@ export function productRecord(
     revised: input.revised ?? null,
     ...(input.language && { language: input.language }),
     ...(input.translations && { translations: translationsOf(input.translations) }),
+    revisions: (input.revisions ?? []).map(({ changes, ...each }) => ({ ...each, changes: changes ?? null })),
     raw,
   };
 }

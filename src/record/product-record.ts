@@ -11,6 +11,7 @@ import type {
   PressWish,
   Reaction,
   Review,
+  Revision,
   SheetIngredient,
   SoldTo,
   StatementSettings,
@@ -257,6 +258,8 @@ export interface ProductRecord {
   readonly translations?: Readonly<Record<string, Translation>>;
   /** Names of constituents in the language of a document, by CAS number or name. */
   readonly spokenNames?: Readonly<Record<string, string>>;
+  /** Revisions of the data sheet, the first one first; the present one may be among them. */
+  readonly revisions: readonly Revision[];
   /** The record as parsed, for attaching to documents. */
   readonly raw: unknown;
 }

@@ -226,3 +226,12 @@ export interface Voc {
     readonly source: string;
   }[];
 }
+
+/** A revision of the data sheet. */
+export interface Revision {
+  readonly revision: string;
+  /** Year-month-day. */
+  readonly date: string;
+  /** What changed against the one before. */
+  readonly changes: string | null;
+}
