@@ -86,6 +86,7 @@ export type { FaceMetrics, FaceName, FontLibrary, Glyph, GlyphRun, OutlineComman
 export type { Answer, AnswerWords, AskedSection, OpenCause, Wanted } from './words/answer-words.ts';
 export type { ConsumerWords } from './words/consumer-words.ts';
 export type { LabelWords } from './words/label-words.ts';
+export type { Language } from './words/languages.ts';
 export type { PointGroup, PointPart, ReviewPageWords } from './words/review-page-words.ts';
 export type { SheetFact } from './words/sheet-fact.ts';
 export type { SheetWords } from './words/sheet-words.ts';
