@@ -1,8 +1,9 @@
 import type { ProductRecord } from '../record/product-record.ts';
 import { type Diagnostic, firstError } from '../report/diagnostic.ts';
 import type { FontLibrary } from '../text/glyph-run.ts';
-import { type Language, languages, wordsOf } from '../words/languages.ts';
+import { type Language, languages } from '../words/languages.ts';
 import type { Words } from '../words/words.ts';
+import { wordsOf } from '../words/words-of.ts';
 import type { ClassifiedProduct } from './classified-product.ts';
 import { marketSheets, type SheetFile, sheetFiles } from './market-sheets.ts';
 import { dueLabels, labelStem } from './purposes/due-labels.ts';
