@@ -1,5 +1,6 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import spanish from '../../hazard-data/languages/es/terms.json' with { type: 'json' };
 import sheet from '../../hazard-data/us-hcs/sheet/sections.json' with { type: 'json' };
 
 type Schema = Readonly<Record<string, unknown>>;
@@ -20,6 +21,13 @@ function object(keys: Readonly<Record<string, Schema>>): Schema {
     required: Object.keys(keys).filter(key => !key.endsWith('?')),
     additionalProperties: false,
   };
+}
+
+/** The heading of a section in the other languages of a sheet. */
+function headingsIn(heading: string): readonly string[] {
+  const known: Readonly<Record<string, string>> = spanish.headings;
+  const said = known[heading];
+  return said === undefined ? [] : [said];
 }
 
 const defs: Readonly<Record<string, Schema>> = {
@@ -65,7 +73,7 @@ const defs: Readonly<Record<string, Schema>> = {
 const section = ({ number: at, heading, subheadings }: (typeof sheet.sections)[number]): Schema =>
   object({
     number: { const: at },
-    title: { const: heading },
+    title: { enum: [heading, ...headingsIn(heading)] },
     items: some({
       allOf: [ref('item'), { properties: { key: { enum: subheadings.map(({ key }) => key) } } }],
     }),
