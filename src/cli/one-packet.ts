@@ -5,6 +5,7 @@ import type { Diagnostic } from '../report/diagnostic.ts';
 import { MANIFEST } from '../store/manifest.ts';
 import { loadFonts } from '../text/font-library.ts';
 import { en } from '../words/en/index.ts';
+import type { Language } from '../words/languages.ts';
 import { leaveBehind, leaveOtherCodes, putReviewForm, store } from './deliver.ts';
 import { openClassified, outputFolder } from './draft.ts';
 import { againstFormer } from './former-sheet.ts';
@@ -29,13 +30,23 @@ export interface OnePacket {
  */
 export async function onePacket(
   path: string,
-  { date, out, replace }: { readonly date: string; readonly out: string | null; readonly replace: boolean },
+  {
+    date,
+    out,
+    replace,
+    language,
+  }: {
+    readonly date: string;
+    readonly out: string | null;
+    readonly replace: boolean;
+    readonly language?: Language | null;
+  },
   io: Io,
 ): Promise<OnePacket> {
   const nothing = (status: number): OnePacket => ({ status, written: [], findings: [], review: [] });
   const product = await openClassified(path, usual, date, io, out);
   if (!product) return nothing(exit.badInput);
-  const packet = await makePacket(product, date, await loadFonts(), en);
+  const packet = await makePacket(product, date, await loadFonts(), en, language ? [language] : undefined);
   report(packet.diagnostics, io);
   if (packet.refused) {
     report(await leaveBehind(path, out, 'the data sheet cannot be made'), io);

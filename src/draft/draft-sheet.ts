@@ -1,3 +1,4 @@
+import type { ForeignText } from '../document/foreign.ts';
 import { sheetForm } from '../document/sheet/form.ts';
 import type { SheetInput } from '../document/sheet.ts';
 import {
@@ -85,10 +86,8 @@ export async function reviewedSheet(
   const elements = sheetElements(product);
   const complete = completeRecord(record);
   if (!complete.ok) return complete;
-  const input: SheetInput = {
-    ...(await sheetInput({ ...product, record: complete.value }, `${date}T00:00:00Z`, words)),
-    foreign,
-  };
+  const made = await sheetInput({ ...product, record: complete.value }, `${date}T00:00:00Z`, words);
+  const input: SheetInput = { ...made, foreign: [...foreign, ...titlesOf(made)] };
   const claims = claimFindings(input);
   if (hasErrors(claims)) return fail(...claims);
   const template = await loadTemplate(readTemplate, 'sheets/sheet.hbs');
@@ -123,6 +122,12 @@ export async function reviewedSheet(
     ...found,
   ]);
 }
+
+/** Titles of the works that the sheet names stay in English. */
+const titlesOf = ({ properties, words }: SheetInput): readonly ForeignText[] =>
+  words.language === 'en'
+    ? []
+    : Object.values(properties.sources).map(({ title }) => ({ text: title, language: 'en' }));
 
 /** That a sheet in another language than its law asks for stands beside the one that it asks for. */
 function translationFindings({ record, reference }: ClassifiedProduct, words: Words): readonly Diagnostic[] {

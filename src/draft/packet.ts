@@ -3,8 +3,9 @@ import { fillPage } from '../document/template.ts';
 import { readTemplate } from '../environment/package-files.ts';
 import type { CopyKind, CopyMark } from '../provenance/copy-mark.ts';
 import type { BasisId } from '../reference/basis.ts';
-import { type Diagnostic, hasErrors } from '../report/diagnostic.ts';
+import { type Diagnostic, firstError, hasErrors } from '../report/diagnostic.ts';
 import type { FontLibrary } from '../text/glyph-run.ts';
+import type { Language } from '../words/languages.ts';
 import { tellAll } from '../words/telling.ts';
 import type { Words } from '../words/words.ts';
 import { answerOf } from './answer.ts';
@@ -21,6 +22,7 @@ import type { PacketLabel } from './review/labels.ts';
 import { reviewPage } from './review/review-page.ts';
 import { pointLines, reviewPoints } from './review/review-points.ts';
 import { shipJson } from './ship-json.ts';
+import { documentLanguages, spokenFiles } from './spoken-files.ts';
 import { supplierQuestions } from './supplier-questions.ts';
 import { tryDraftLabel } from './try-draft-label.ts';
 import { useSolutions } from './use-solutions.ts';
@@ -55,12 +57,14 @@ export interface Packet {
  * Everything for one product: labels of all packs, data sheets of its markets, classification, work sheet, transport of the first
  * pack, the reviewer's page and an index page. A label that cannot be made does not stop the rest.
  * @param date YYYY-MM-DD
+ * @param languages of labels and sheets, beside English
  */
 export async function makePacket(
   product: ClassifiedProduct,
   date: string,
   fonts: FontLibrary,
   words: Words,
+  languages: readonly Language[] = documentLanguages(product.record),
 ): Promise<Packet> {
   const { record, formula, classification, elements } = product;
   const files: PacketFile[] = [];
@@ -89,6 +93,12 @@ export async function makePacket(
     diagnostics.push(...sheet.diagnostics);
     if (sheet.ok) files.push(...sheetFiles(sheet.value, basis));
     else missing.push({ name, reason: firstError(sheet.diagnostics) });
+  }
+  for (const language of languages.filter(each => each !== 'en')) {
+    const spoken = await spokenFiles(product, date, fonts, words, language);
+    files.push(...spoken.files);
+    missing.push(...spoken.missing);
+    diagnostics.push(...spoken.diagnostics);
   }
   files.push(
     {
@@ -165,9 +175,6 @@ function saidOnce(findings: readonly Diagnostic[]): readonly Diagnostic[] {
   const kept = findings.filter(each => hasErrors([each]) || !refusing.has(said(each)));
   return [...new Map(kept.map(each => [JSON.stringify(each), each])).values()];
 }
-
-const firstError = (diagnostics: readonly Diagnostic[]): string =>
-  diagnostics.find(each => hasErrors([each]))?.message ?? '';
 
 const jsonCopy = (document: object, { kind, fingerprint }: CopyMark): string =>
   `${JSON.stringify({ ...document, copy: kind, fingerprint }, null, 2)}\n`;

@@ -1,6 +1,7 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import union from '../../hazard-data/eu-clp/sheet/sections.json' with { type: 'json' };
+import spanish from '../../hazard-data/languages/es/terms.json' with { type: 'json' };
 import ghs from '../../hazard-data/un-ghs/sheet/sections.json' with { type: 'json' };
 import sheet from '../../hazard-data/us-hcs/sheet/sections.json' with { type: 'json' };
 
@@ -22,6 +23,13 @@ function object(keys: Readonly<Record<string, Schema>>): Schema {
     required: Object.keys(keys).filter(key => !key.endsWith('?')),
     additionalProperties: false,
   };
+}
+
+/** The heading of a section in the other languages of a sheet. */
+function headingsIn(heading: string): readonly string[] {
+  const known: Readonly<Record<string, string>> = spanish.headings;
+  const said = known[heading];
+  return said === undefined ? [] : [said];
 }
 
 const defs: Readonly<Record<string, Schema>> = {
@@ -98,7 +106,7 @@ const outlines: Readonly<Record<string, readonly Outlined[]>> = {
 const section = ({ number: at, heading, keys }: Outlined): Schema =>
   object({
     number: { const: at },
-    title: { const: heading },
+    title: { enum: [heading, ...headingsIn(heading)] },
     items: some({ allOf: [ref('item'), { type: 'object', properties: { key: { enum: keys } } }] }),
   });
 

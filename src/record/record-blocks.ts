@@ -7,6 +7,8 @@ import type { GivenData } from './given-data.ts';
 export interface SoldTo {
   readonly users: readonly ('workplace' | 'consumers')[];
   readonly markets: readonly ('us' | 'eu')[];
+  /** BCP 47; languages of documents, beside English. */
+  readonly languages?: readonly string[];
 }
 
 /** Facts on which statements depend; null where the record does not say. */

@@ -27,6 +27,13 @@ export const soldToSchema = mapping(
       'Who buys it: workplace, consumers or both',
     ),
     markets: oneOrMore(['us', 'eu'], '[us]', 'Where it is sold: us, eu or both'),
+    languages: z.optional(
+      oneOrMore(
+        ['en', 'es'],
+        '[en, es]',
+        'Languages of labels and sheets in the packet; English is always among them',
+      ),
+    ),
   },
   'Who buys the product, and where: decides which labels are due',
   'a group with `users` and `markets`',

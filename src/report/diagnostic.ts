@@ -44,3 +44,7 @@ export const fail = (...diagnostics: readonly Diagnostic[]): Outcome<never> => (
 /** Whether any finding is an error. */
 export const hasErrors = (diagnostics: readonly Diagnostic[]): boolean =>
   diagnostics.some(({ severity }) => severity === 'error');
+
+/** The message of the first error; empty where there is none. */
+export const firstError = (diagnostics: readonly Diagnostic[]): string =>
+  diagnostics.find(each => hasErrors([each]))?.message ?? '';

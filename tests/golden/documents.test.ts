@@ -17,6 +17,7 @@ import { renderText } from '../../src/report/render.ts';
 import { loadFonts } from '../../src/text/font-library.ts';
 import type { FontLibrary } from '../../src/text/glyph-run.ts';
 import { en } from '../../src/words/en/index.ts';
+import { wordsOf } from '../../src/words/words-of.ts';
 import { compare, nothingElseIn } from './_compare.ts';
 import { summary, tagTree, textRuns } from './_frames.ts';
 import { htmlText } from './_html-text.ts';
@@ -148,20 +149,52 @@ it('label for supply in the Union', async () => {
   compare(`label/${nameOf(SUPPLIED)}.eu-supply.txt`, parts.join('\n').trimEnd());
 });
 
+it('sheet in Spanish', async () => {
+  const product = await classified(SUPPLIED, 'eu-clp');
+  const made = must(await draftSheet(product, { date: AS_OF, paper: 'a4' }, fonts, await wordsOf('es')));
+  const { fingerprint: _, ...sheet } = JSON.parse(made.json);
+  compare(`sheet/${nameOf(SUPPLIED)}.eu-clp.es.json`, json(sheet));
+  compare(`sheet/${nameOf(SUPPLIED)}.eu-clp.es.pdf-tags.txt`, await pdfTagTree(made.pdf));
+});
+
+it.each(['eu-supply', 'us-workplace'] as const)('label in Spanish: %s', async purpose => {
+  const found = await classified(SUPPLIED, purpose === 'eu-supply' ? 'eu-clp' : 'us-hcs');
+  const maker = { ...found.record.maker!, euSupplier };
+  const product = { ...found, record: { ...found.record, maker, ufi: 'N1QV-R02N-J00M-WQD5' } };
+  const pack = product.record.packs[0]!;
+  const options = { pack, purpose, date: AS_OF, language: 'es' } as const;
+  const { document, diagnostics } = await tryDraftLabel(product, options, fonts, en);
+  const parts = [
+    ...(document ? document.frames.flatMap(frame => [textRuns(frame), '', summary(frame), '']) : []),
+    ...(document ? [tagTree(document.root, document.frames), ''] : []),
+    renderText(diagnostics),
+  ];
+  compare(`label/${nameOf(SUPPLIED)}.${purpose}.es.txt`, parts.join('\n').trimEnd());
+});
+
 afterAll(() => {
   const named = (folder: string, ends: readonly string[], also: readonly string[] = []) =>
     nothingElseIn(folder, [
       ...demos.flatMap(path => ends.map(end => `${folder}/${nameOf(path)}.${end}`)),
       ...also,
     ]);
-  named('label', ['txt', 'us-consumer.txt', 'pdf-tags.txt'], [`label/${nameOf(SUPPLIED)}.eu-supply.txt`]);
-  named('sheet', [
-    'pages.txt',
-    'tags.txt',
-    'text.txt',
-    'json',
-    'pdf-tags.txt',
-    ...['eu-clp', 'un-ghs'].flatMap(basis => [`${basis}.json`, `${basis}.pdf-tags.txt`]),
-  ]);
+  const supplied = ['eu-supply.txt', 'eu-supply.es.txt', 'us-workplace.es.txt'];
+  named(
+    'label',
+    ['txt', 'us-consumer.txt', 'pdf-tags.txt'],
+    supplied.map(end => `label/${nameOf(SUPPLIED)}.${end}`),
+  );
+  named(
+    'sheet',
+    [
+      'pages.txt',
+      'tags.txt',
+      'text.txt',
+      'json',
+      'pdf-tags.txt',
+      ...['eu-clp', 'un-ghs'].flatMap(basis => [`${basis}.json`, `${basis}.pdf-tags.txt`]),
+    ],
+    ['json', 'pdf-tags.txt'].map(end => `sheet/${nameOf(SUPPLIED)}.eu-clp.es.${end}`),
+  );
   named('packet', ['txt']);
 });

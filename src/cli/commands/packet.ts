@@ -1,6 +1,7 @@
 import { basename } from 'node:path';
 import { REVIEW_PAGE } from '../../draft/packet.ts';
 import { en } from '../../words/en/index.ts';
+import { type Language, languages } from '../../words/languages.ts';
 import { parseArguments } from '../arguments.ts';
 import type { Command } from '../command.ts';
 import { printWritten } from '../deliver.ts';
@@ -18,9 +19,20 @@ export const command: Command = {
     'A label that cannot be made is said and does not stop the rest; without the data sheet there is no packet.',
   ],
   argument: record,
-  options: { replace, out, json, 'as-of': asOf, allow },
+  options: {
+    language: {
+      kind: languages,
+      does: 'also makes labels and sheets in this language; those of `sold-to.languages` where it is left out',
+    },
+    replace,
+    out,
+    json,
+    'as-of': asOf,
+    allow,
+  },
   examples: [
     { call: 'packet product.yaml', does: 'label, data sheet, classification and work sheet in out/<code>/' },
+    { call: 'packet product.yaml --language es', does: 'the same, and labels and sheets in Spanish' },
   ],
   run,
 };
@@ -34,6 +46,7 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
       date: parsed.text('as-of') ?? io.today,
       out: parsed.text('out'),
       replace: parsed.flag('replace'),
+      language: parsed.text('language') as Language | null,
     },
     io,
   );

@@ -1,3 +1,4 @@
+import { marked } from '../../quantity/print.ts';
 import type { ExposureLimit } from '../../reference/exposure/open-exposure.ts';
 import type { Found } from '../../reference/lists/look-up.ts';
 import { averaged } from '../en/exposure.ts';
@@ -9,15 +10,15 @@ const NONE =
 const MEMORY = 'no comparado con el texto de la sección; por confirmar';
 const NOTHING = '–';
 
-const cubic = (text: string): string => text.replaceAll('mg/m3', 'mg/m³');
+const cubic = (text: string): string => marked(text.replaceAll('mg/m3', 'mg/m³'), ',');
 
 const hasFigures = ({ twa, ceiling, shortTerm, peak }: ExposureLimit): boolean =>
   [twa.ppm, twa.milligramsPerCubicMetre, ceiling, shortTerm, peak].some(part => part !== null);
 
 function average({ twa, ceiling, peak, skin, see, notes }: ExposureLimit): string {
   const figures = [
-    twa.ppm && `${twa.ppm} ppm`,
-    twa.milligramsPerCubicMetre && `${twa.milligramsPerCubicMetre} mg/m³`,
+    twa.ppm && cubic(`${twa.ppm} ppm`),
+    twa.milligramsPerCubicMetre && cubic(`${twa.milligramsPerCubicMetre} mg/m3`),
   ].filter(Boolean);
   const other = ceiling === null && peak === null ? (notes ?? see ?? NOTHING) : NOTHING;
   const text = figures.length > 0 ? figures.join('; ') : cubic(other);

@@ -4,6 +4,7 @@ import data from '../../../hazard-data/sheet/advice.json' with { type: 'json' };
 import { adviceFor } from '../../../src/document/sheet/advice.ts';
 import { classesOf, isHealth, isOfStandard } from '../../../src/document/sheet/hazards.ts';
 import { type SheetInput, sheetJson } from '../../../src/document/sheet.ts';
+import { es } from '../../../src/words/es/index.ts';
 import { inputAround } from './sheet-input.ts';
 
 // A sentence that denies a hazard is held against the classification it speaks of: the outside check is the rules' own
@@ -75,20 +76,42 @@ const undecided = ({ classification }: SheetInput): ReadonlySet<string> =>
       .flatMap(({ class: name }) => classesOf(name)),
   );
 
-/** Denials outside the sentences of advice: what the text says, and when it may. */
-const DENIALS: readonly (readonly [RegExp, (input: SheetInput) => boolean])[] = [
+/** Denials outside the sentences of advice: what the text says in English and in Spanish, and when it may. */
+const DENIALS: readonly (readonly [en: RegExp, es: RegExp, (input: SheetInput) => boolean])[] = [
   [
     /Not classified as hazardous for any class/u,
+    /No clasificado como peligroso en ninguna/u,
     input => ![...classified(input), ...undecided(input)].some(isOfStandard),
   ],
-  [/No hazard class is met as far as data go/u, input => ![...classified(input)].some(isOfStandard)],
-  [/No health hazard is classified\./u, input => ![...classified(input), ...undecided(input)].some(isHealth)],
-  [/No health hazard is classified as far/u, input => ![...classified(input)].some(isHealth)],
-  [/No pictogram is required/u, ({ elements }) => elements.pictograms.length === 0],
-  [/No signal word is required/u, ({ elements }) => elements.signalWord === null],
-  [/No hazard statement is required/u, ({ elements }) => elements.hazardStatements.length === 0],
+  [
+    /No hazard class is met as far as data go/u,
+    /Hasta donde llegan los datos, no se cumple ninguna clase de peligro/u,
+    input => ![...classified(input)].some(isOfStandard),
+  ],
+  [
+    /No health hazard is classified\./u,
+    /No se ha clasificado ningún peligro para la salud\./u,
+    input => ![...classified(input), ...undecided(input)].some(isHealth),
+  ],
+  [
+    /No health hazard is classified as far/u,
+    /Hasta donde llegan los datos, no se ha clasificado ningún peligro para la salud/u,
+    input => ![...classified(input)].some(isHealth),
+  ],
+  [/No pictogram is required/u, /no exige pictograma/u, ({ elements }) => elements.pictograms.length === 0],
+  [
+    /No signal word is required/u,
+    /no exige palabra de advertencia/u,
+    ({ elements }) => elements.signalWord === null,
+  ],
+  [
+    /No hazard statement is required/u,
+    /no exige indicaciones de peligro/u,
+    ({ elements }) => elements.hazardStatements.length === 0,
+  ],
   [
     /No ingredient is classified as a health hazard/u,
+    /Ningún componente está clasificado como peligro para la salud/u,
     ({ classification }) =>
       classification.constituents.every(
         ({ data: { unknown, hazards: own }, water }) => water || unknown.size === 0 || own.length > 0,
@@ -96,10 +119,12 @@ const DENIALS: readonly (readonly [RegExp, (input: SheetInput) => boolean])[] = 
   ],
   [
     /Not flammable: no flash|Does not burn: no ingredient|Not classified as flammable/u,
+    /No inflamable: no se|No arde: ningún componente|No clasificado como inflamable/u,
     input => ![...classified(input)].some(name => /^(?:Flam|Aerosol|Pyr)/u.test(name)),
   ],
   [
     /mixture is not classified as hazardous to the aquatic/u,
+    /la mezcla no se clasifica como peligrosa para el medio ambiente acuático/u,
     ({ environment }) =>
       !environment!.hazards.some(({ hazardClass }) => hazardClass.startsWith('Aquatic')) &&
       environment!.otherClasses.every(
@@ -108,6 +133,7 @@ const DENIALS: readonly (readonly [RegExp, (input: SheetInput) => boolean])[] = 
   ],
   [
     /names no fire hazard/u,
+    /no indica peligro de incendio/u,
     input =>
       !data.rules
         .find(({ id }) => id === 'media-surrounding')!
@@ -133,6 +159,7 @@ describe('a sentence that denies a hazard', () => {
             }
         const sheet = sheetJson(input);
         const text = JSON.stringify(sheet.sections);
+        const spanish = JSON.stringify(sheetJson({ ...input, words: es }).sections);
         // Section 8 is of the ingredients of section 3 (Table D.1, 8 (a)); 11 names no other either.
         const listed = sheet.ingredients.map(({ name }) => name);
         for (const [section, key] of [
@@ -145,11 +172,13 @@ describe('a sentence that denies a hazard', () => {
               listed.some(name => row.Ingredient!.startsWith(name)),
               `section ${section} names ${row.Ingredient}`,
             ).toBe(true);
-        for (const [denial, may] of DENIALS)
+        for (const [denial, denied, may] of DENIALS) {
+          expect(denied.test(spanish), `${denied.source} beside ${denial.source}`).toBe(denial.test(text));
           if (denial.test(text)) {
             seen.add(denial.source);
             expect(may(input), denial.source).toBe(true);
           }
+        }
         // Sections 2 and 11 name every undecided health class.
         const names = input.classification.otherClasses.filter(
           ({ class: name, outcome }) => outcome === 'insufficient-data' && isHealth(name),
@@ -157,6 +186,8 @@ describe('a sentence that denies a hazard', () => {
         if (names.length > 0) {
           expect(text).toContain('Not enough data to decide');
           expect(text).toContain('Not enough data"');
+          expect(spanish).toContain('No hay datos suficientes para decidir');
+          expect(spanish).toContain('Datos insuficientes"');
         }
       }),
       { numRuns: 150, seed: 11 },

@@ -3,6 +3,7 @@ import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, it } from 'vitest';
 import { sheetJson } from '../../../src/document/sheet.ts';
 import { sheetJsonSchema } from '../../../src/generate/sheet-schema.ts';
+import { es } from '../../../src/words/es/index.ts';
 import { inputAround, sheetInput } from './sheet-input.ts';
 import { tenProducts } from './ten-products.ts';
 
@@ -42,6 +43,12 @@ describe('templates/sheet.schema.json', () => {
     expect(sheet.ingredients.map(each => each.name)).toEqual(
       (sheet.sections[2]!.items[0]!.table ?? []).map(row => row['Chemical name']),
     );
+  });
+
+  it('holds a sheet in Spanish', async () => {
+    const sheet = sheetJson({ ...(await inputAround(tenProducts.bleach!)), words: es });
+    expect(sheet.language).toBe('es');
+    expect(faultsOf(sheet)).toEqual([]);
   });
 
   it('refuses a key that it does not know, a state that is none and a number as text', async () => {

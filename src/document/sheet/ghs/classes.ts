@@ -7,7 +7,8 @@ import {
   hazardClasses,
 } from '../../../notation/classes.ts';
 import type { Hazard } from '../../../notation/hazard.ts';
-import { printHazard } from '../../../notation/print-hazard.ts';
+import { printHazardIn } from '../../../notation/print-hazard.ts';
+import { inTerms } from '../../../words/in-terms.ts';
 import { classesOf, classTitle, hazardTitle } from '../hazards.ts';
 import type { SheetInput } from '../input.ts';
 
@@ -37,8 +38,9 @@ export const statementCodes = (hazard: Hazard): readonly string[] => {
 };
 
 /** Classification of an ingredient as Table 1.1 of CLP Annex VI abbreviates it, with codes: `Skin Corr. 1B; H314`. */
-export const hazardAndCode = (hazard: Hazard): string => {
-  const printed = printHazard(hazard);
+export const hazardAndCode = (hazard: Hazard, { words }: SheetInput): string => {
+  const { effects, organs } = words.sheet.terms;
+  const printed = printHazardIn(hazard, word => inTerms(effects, inTerms(organs, word)));
   const codes = statementCodes(hazard).filter(code => !printed.includes(code));
   return [printed, ...codes].join('; ');
 };

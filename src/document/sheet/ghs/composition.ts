@@ -31,7 +31,9 @@ export function composition(input: SheetInput): SectionBodies {
     secrets.name(ingredient.index),
     numbers(ingredient, secrets, input),
     concentration(ingredient, secrets, input.words),
-    [...ingredient.hazards.map(hazardAndCode), ...notes(ingredient, input)].join('\n') || words.unclassified,
+    [...ingredient.hazards.map(hazard => hazardAndCode(hazard, input)), ...notes(ingredient, input)].join(
+      '\n',
+    ) || words.unclassified,
   ]);
   const unjudged = all.filter(
     ({ classified, listed: named }) => !named && classified.data.noData && !classified.water,

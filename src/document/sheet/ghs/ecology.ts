@@ -35,7 +35,9 @@ function toxicity(input: SheetInput): ItemBody {
     );
   const rows = ingredients(input).flatMap(({ index, listed, own, classified: { data } }) => {
     if (!listed) return [];
-    const hazards = data.hazards.filter(({ hazardClass }) => AQUATIC.test(hazardClass)).map(hazardAndCode);
+    const hazards = data.hazards
+      .filter(({ hazardClass }) => AQUATIC.test(hazardClass))
+      .map(hazard => hazardAndCode(hazard, input));
     const factors = [...data.mFactors.given].map(kind =>
       fill(words.factors[kind], { value: data.mFactors[kind] }),
     );
