@@ -14,15 +14,25 @@ export interface SupplyLabelInput {
   readonly ufi: string | null;
   readonly elements: Pick<LabelElements, 'supplemental'>;
   readonly pack: Pick<Pack, 'contents'>;
+  /** An inner packaging that bears the least (CLP Annex I, 1.5.1.2). */
+  readonly inner?: boolean;
 }
 
 /** The sections of the label for supply in the Union beside the elements (CLP Articles 17, 18(3) and 25). */
-export function supplySections({ supplier, names, ufi, elements, pack }: SupplyLabelInput): LabelSections {
+export function supplySections({
+  supplier,
+  names,
+  ufi,
+  elements,
+  pack,
+  inner = false,
+}: SupplyLabelInput): LabelSections {
   return {
     language: 'en',
+    inner,
     substances: names,
     supplier: supplier && { ...supplier, telephone: unbroken(supplier.telephone) },
-    supplement: elements.supplemental.length > 0 || ufi !== null,
+    supplement: (!inner && elements.supplemental.length > 0) || ufi !== null,
     // It is read out over the telephone: no line ends within it.
     ufi: ufi?.replaceAll('-', '\u2011') ?? null,
     // Metric units alone, whatever the record counts in.
