@@ -52,6 +52,17 @@ function pressOf(profile: PressProfile, wish: PressWish | null | undefined): Pre
   };
 }
 
+/** What the call says of the press, and where it is silent the record of the maker. */
+export function pressWish(record: PressWish | null | undefined, call: Partial<PressWish> = {}): PressWish {
+  return {
+    dieInk: call.dieInk ?? record?.dieInk ?? null,
+    cut: call.cut ?? record?.cut ?? null,
+    barWidthReduction: call.barWidthReduction ?? record?.barWidthReduction ?? null,
+    safe: call.safe ?? record?.safe ?? null,
+    bleed: call.bleed ?? record?.bleed ?? null,
+  };
+}
+
 /** The cut line as the converter wants it. */
 export const cutOf = (wish: PressWish | null | undefined): DieProfile => ({
   ...(wish?.dieInk && { ink: wish.dieInk }),

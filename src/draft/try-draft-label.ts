@@ -15,7 +15,7 @@ import { writePdf } from '../pdf/write.ts';
 import { preflight } from '../preflight/preflight.ts';
 import { completeRecord } from '../record/complete.ts';
 import type { Pack } from '../record/product-record.ts';
-import { type Diagnostic, hasErrors } from '../report/diagnostic.ts';
+import { type Diagnostic, hasErrors, succeed } from '../report/diagnostic.ts';
 import type { FontLibrary } from '../text/glyph-run.ts';
 import { VERSION } from '../version.ts';
 import type { Words } from '../words/words.ts';
@@ -27,7 +27,7 @@ import { copyMark } from './inputs-of.ts';
 import { labelArt } from './label-art.ts';
 import { labelInLanguage } from './label-language.ts';
 import type { LabelOptions } from './label-options.ts';
-import { cutOf, labelPreflight, labelStock, type PackDie } from './label-stock.ts';
+import { cutOf, labelPreflight, labelStock, type PackDie, pressWish } from './label-stock.ts';
 import { openFindings } from './open-findings.ts';
 import { productFor } from './purposes/product-for.ts';
 import type { PreparedLabel, Purpose } from './purposes/purpose.ts';
@@ -129,7 +129,9 @@ export async function tryDraftLabel(
         at: pack.at,
       },
     ]);
-  const profile = await loadPressProfile(readTemplate);
+  const profile = options.press?.profile
+    ? succeed(options.press.profile)
+    : await loadPressProfile(readTemplate);
   if (!profile.ok) return refused(profile.diagnostics);
   const template = await loadTemplate(readTemplate, `labels/${id}.hbs`);
   const instant = `${date}T00:00:00Z`;
@@ -154,14 +156,15 @@ export async function tryDraftLabel(
     );
   const first = modelOf(prepared);
   const { maker } = complete.value;
-  const die = cutOf(maker.press);
+  const wish = pressWish(maker.press, options.press?.wish);
+  const die = cutOf(wish);
   const dieInk = die.ink ?? DEFAULT_DIE.ink;
   const onPress = target === 'press';
   const look =
     only || !onPress || first.type?.plain ? null : brandLook(maker, profile.value, { file: record.file });
   const jobLine = (made: Stock) =>
     words.jobLine(made, first.title, [dieInk, ...(first.panel ? [] : [CODER_INK])]);
-  const blank = labelStock(stockDie, profile.value, maker.press, {
+  const blank = labelStock(stockDie, profile.value, wish, {
     target,
     jobLine: marks && !only ? jobLine : null,
   });

@@ -86,6 +86,7 @@ export const sheetIngredientsOf = (
 export function statementsOf(input: StatementsInput | undefined, places: Places): StatementSettings | null {
   if (!input) return null;
   const { words, conditions, choose, keep, omit, add } = input;
+  const signal = input['consumer-signal'];
   return {
     words: words ?? {},
     conditions: {
@@ -99,6 +100,7 @@ export function statementsOf(input: StatementsInput | undefined, places: Places)
     keep: keep ?? [],
     omit: (omit ?? []).map((each, index) => ({ ...each, at: places.at(['statements', 'omit', index]) })),
     add: add ?? [],
+    consumerSignal: signal ? { ...signal, at: places.at(['statements', 'consumer-signal']) } : null,
   };
 }
 

@@ -83,6 +83,7 @@ export function packOf(pack: NonNullable<ProductInput['packs']>[number], places:
         reason: pack['small-container'].reason ?? null,
       },
     }),
+    ...(pack['eu-small-package'] && { smallPackage: pack['eu-small-package'] }),
     at: places.at(path),
   };
 }

@@ -9,6 +9,7 @@ import { dilutionSchema } from './dilution-schema.ts';
 import { dieSchema } from './label-schema.ts';
 import { barCodeSchema } from './print-schema.ts';
 import { smallContainerSchema, wholeSmallContainer } from './small-container-schema.ts';
+import { smallPackageSchema } from './small-package-schema.ts';
 
 /** A name that may become part of a file name. */
 export const fileNamePart = (what: string, example: string, description: string) =>
@@ -150,6 +151,7 @@ export const packSchema = across(
         ),
       ),
       'small-container': z.optional(smallContainerSchema),
+      'eu-small-package': z.optional(smallPackageSchema),
       case: z.optional(
         mapping(
           {

@@ -102,5 +102,7 @@ export interface Pack {
     readonly part: 'container' | 'outer-package';
     readonly reason: string | null;
   } | null;
+  /** Labelled for the Union by CLP Article 29: without some statements, or with the least. */
+  readonly smallPackage?: { readonly take: 'reduced' | 'inner'; readonly reason: string };
   readonly at: Position;
 }

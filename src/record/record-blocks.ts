@@ -38,6 +38,12 @@ export interface StatementSettings {
   readonly omit: readonly { readonly code: string; readonly reason: string; readonly at: Position }[];
   /** Statements that the maker adds. */
   readonly add: readonly string[];
+  /** Signal word that the maker chose for the label for consumers; null where the record leaves it to the proposal. */
+  readonly consumerSignal: {
+    readonly word: 'WARNING' | 'CAUTION';
+    readonly reason: string;
+    readonly at: Position;
+  } | null;
 }
 
 /** What is claimed as a trade secret for a line (29 CFR 1910.1200(i)). */
