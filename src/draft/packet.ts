@@ -17,6 +17,7 @@ import { dutiesOf } from './duties.ts';
 import { dutyJson } from './duty-json.ts';
 import { copyMark } from './inputs-of.ts';
 import { marketSheets, sheetFiles } from './market-sheets.ts';
+import { packetCases } from './packet-cases.ts';
 import { dueLabels, labelStem } from './purposes/due-labels.ts';
 import type { PacketLabel } from './review/labels.ts';
 import { reviewPage } from './review/review-page.ts';
@@ -54,8 +55,8 @@ export interface Packet {
 }
 
 /**
- * Everything for one product: labels of all packs, data sheets of its markets, classification, work sheet, transport of the first
- * pack, the reviewer's page and an index page. A label that cannot be made does not stop the rest.
+ * Everything for one product: labels of all packs and of their cases, data sheets of its markets, classification, work
+ * sheet, transport of the first pack, the reviewer's page and an index page. A label that cannot be made does not stop the rest.
  * @param date YYYY-MM-DD
  * @param languages of labels and sheets, beside English
  */
@@ -88,6 +89,11 @@ export async function makePacket(
         });
       else missing.push({ name, reason: firstError(draft.diagnostics) });
     }
+  const cases = await packetCases(product, date, fonts);
+  files.push(...cases.files);
+  missing.push(...cases.missing);
+  labels.push(...cases.labels);
+  diagnostics.push(...cases.labels.flatMap(({ draft }) => draft.diagnostics));
   const sheets = await marketSheets(product, date, fonts, words);
   for (const { basis, name, sheet } of sheets) {
     diagnostics.push(...sheet.diagnostics);
