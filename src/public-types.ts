@@ -15,7 +15,6 @@ export type { Needed, ReactiveAdvice, ReactiveShare, Warning } from './classify/
 export type { DataSource, IngredientData } from './classify/ingredient.ts';
 export type { ReadingId } from './classify/readings.ts';
 export type { HarmonisedLookup } from './classify/resolve.ts';
-export type { LabelLanguages } from './draft/label-languages.ts';
 export type { LabelTarget } from './draft/label-options.ts';
 export type { PacketFile } from './draft/packet.ts';
 export type { UseSolution } from './draft/use-solutions.ts';
@@ -42,6 +41,7 @@ export type { LabelPurpose, PurposeDecision, SupplyPurpose, WorkplaceStatement }
 export type { PaperName } from './layout/sheet/measures.ts';
 export type { ConcentrationRange } from './notation/_range.ts';
 export type { Hazard, InhalationForm, Route, TransientEffect } from './notation/hazard.ts';
+export type { LabelLanguages, Language, OtherLanguage } from './notation/languages.ts';
 export type { AteValues, MultiplicationFactors, SpecificLimit } from './notation/limit.ts';
 export type { SupplementalLimit } from './notation/parse-limit.ts';
 export type { OutputProfile } from './pdf/profile.ts';
@@ -86,7 +86,6 @@ export type { FaceMetrics, FaceName, FontLibrary, Glyph, GlyphRun, OutlineComman
 export type { Answer, AnswerWords, AskedSection, OpenCause, Wanted } from './words/answer-words.ts';
 export type { ConsumerWords } from './words/consumer-words.ts';
 export type { LabelWords } from './words/label-words.ts';
-export type { Language } from './words/languages.ts';
 export type { PointGroup, PointPart, ReviewPageWords } from './words/review-page-words.ts';
 export type { SheetFact } from './words/sheet-fact.ts';
 export type { SheetWords } from './words/sheet-words.ts';
