@@ -1,11 +1,11 @@
 import { join } from 'node:path';
 import { makePacket } from '../draft/packet.ts';
+import type { Language } from '../notation/languages.ts';
 import { usual } from '../reference/basis.ts';
 import type { Diagnostic } from '../report/diagnostic.ts';
 import { MANIFEST } from '../store/manifest.ts';
 import { loadFonts } from '../text/font-library.ts';
 import { en } from '../words/en/index.ts';
-import type { Language } from '../words/languages.ts';
 import { leaveBehind, leaveOtherCodes, putReviewForm, store } from './deliver.ts';
 import { openClassified, outputFolder } from './draft.ts';
 import { againstFormer } from './former-sheet.ts';

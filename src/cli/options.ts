@@ -1,5 +1,5 @@
+import { languages } from '../notation/languages.ts';
 import type { BasisId } from '../reference/basis.ts';
-import { languages } from '../words/languages.ts';
 import type { CommandArgument, CommandOption } from './command.ts';
 
 // Arguments and options that mean the same in every command that takes them.

@@ -1,12 +1,11 @@
 import type { ForeignText } from '../document/foreign.ts';
 import type { LabelInput, LabelLanguage } from '../document/label.ts';
+import type { LabelLanguages, Language } from '../notation/languages.ts';
 import { type Diagnostic, fail, type Outcome, succeed } from '../report/diagnostic.ts';
-import type { Language } from '../words/languages.ts';
 import type { Words } from '../words/words.ts';
 import { wordsOf } from '../words/words-of.ts';
 import type { ClassifiedProduct } from './classified-product.ts';
 import { inLanguage } from './in-language.ts';
-import type { LabelLanguages } from './label-languages.ts';
 import type { Purpose } from './purposes/purpose.ts';
 
 /** A label in its language. */

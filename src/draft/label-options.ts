@@ -1,11 +1,11 @@
 import type { LabelPurpose } from '../labelling/purposes.ts';
 import type { PressProfile } from '../layout/stock.ts';
+import type { LabelLanguages } from '../notation/languages.ts';
 import type { OutputProfile } from '../pdf/profile.ts';
 import type { Millimetres } from '../quantity/length.ts';
 import type { LengthUnit } from '../quantity/length-text.ts';
 import type { Pack } from '../record/product-record.ts';
 import type { PressWish } from '../record/record-blocks.ts';
-import type { LabelLanguages } from './label-languages.ts';
 
 /** What prints a label: a press, or the shop's own roll printer by its dots per inch. */
 export type LabelTarget = 'press' | 'printer-203' | 'printer-300' | 'printer-600';

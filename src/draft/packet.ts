@@ -1,11 +1,11 @@
 import { copyComment } from '../document/copy-meta.ts';
 import { fillPage } from '../document/template.ts';
 import { readTemplate } from '../environment/package-files.ts';
+import type { Language } from '../notation/languages.ts';
 import type { CopyKind, CopyMark } from '../provenance/copy-mark.ts';
 import type { BasisId } from '../reference/basis.ts';
 import { type Diagnostic, firstError, hasErrors } from '../report/diagnostic.ts';
 import type { FontLibrary } from '../text/glyph-run.ts';
-import type { Language } from '../words/languages.ts';
 import { tellAll } from '../words/telling.ts';
 import type { Words } from '../words/words.ts';
 import { answerOf } from './answer.ts';

@@ -1,7 +1,7 @@
+import { type Language, languages } from '../notation/languages.ts';
 import type { ProductRecord } from '../record/product-record.ts';
 import { type Diagnostic, firstError } from '../report/diagnostic.ts';
 import type { FontLibrary } from '../text/glyph-run.ts';
-import { type Language, languages } from '../words/languages.ts';
 import type { Words } from '../words/words.ts';
 import { wordsOf } from '../words/words-of.ts';
 import type { ClassifiedProduct } from './classified-product.ts';

@@ -1,9 +1,9 @@
-import { writeFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import union from '../../hazard-data/eu-clp/sheet/sections.json' with { type: 'json' };
-import spanish from '../../hazard-data/languages/es/terms.json' with { type: 'json' };
 import ghs from '../../hazard-data/un-ghs/sheet/sections.json' with { type: 'json' };
 import sheet from '../../hazard-data/us-hcs/sheet/sections.json' with { type: 'json' };
+import { otherLanguages } from '../notation/languages.ts';
 
 type Schema = Readonly<Record<string, unknown>>;
 
@@ -26,11 +26,11 @@ function object(keys: Readonly<Record<string, Schema>>): Schema {
 }
 
 /** The heading of a section in the other languages of a sheet. */
-function headingsIn(heading: string): readonly string[] {
-  const known: Readonly<Record<string, string>> = spanish.headings;
-  const said = known[heading];
-  return said === undefined ? [] : [said];
-}
+const headingsIn = (heading: string): readonly string[] =>
+  otherLanguages.flatMap(language => {
+    const terms = JSON.parse(readFileSync(`hazard-data/languages/${language}/terms.json`, 'utf8'));
+    return terms.headings[heading] ?? [];
+  });
 
 const defs: Readonly<Record<string, Schema>> = {
   statement: object({

@@ -1,3 +1,4 @@
+import { languages } from '../notation/languages.ts';
 import { converted, either, list, mapping, oneOf } from './_leaf.ts';
 import * as z from './_zod.ts';
 
@@ -29,7 +30,7 @@ export const soldToSchema = mapping(
     markets: oneOrMore(['us', 'eu'], '[us]', 'Where it is sold: us, eu or both'),
     languages: z.optional(
       oneOrMore(
-        ['en', 'es'],
+        languages,
         '[en, es]',
         'Languages of labels and sheets in the packet; English is always among them',
       ),

@@ -1,3 +1,4 @@
+import { languages, type OtherLanguage, otherLanguages } from '../notation/languages.ts';
 import { line, list, mapping, oneOf, prose } from './_leaf.ts';
 import * as z from './_zod.ts';
 import { sheetTextsSchema } from './sheet-schema.ts';
@@ -50,13 +51,16 @@ const translation = mapping(
 
 /** In which language the record is written, and its texts in another one. */
 export const languageSchema = oneOf(
-  ['en', 'es'],
+  languages,
   'Language in which the texts of the record are written; en where it is left out',
 );
 export const translationsSchema = mapping(
-  { es: z.optional(translation) },
+  Object.fromEntries(otherLanguages.map(language => [language, z.optional(translation)])) as Record<
+    OtherLanguage,
+    z.ZodMiniOptional<typeof translation>
+  >,
   'Texts of the record in another language, for documents in it',
-  'a group with `es`',
+  `a group with ${otherLanguages.map(language => `\`${language}\``).join(', ')}`,
 );
 
 export type TranslationsInput = z.output<typeof translationsSchema>;

@@ -1,8 +1,8 @@
+import type { Language, OtherLanguage } from '../notation/languages.ts';
 import { en } from './en/index.ts';
-import type { Language } from './languages.ts';
 import type { Words } from './words.ts';
 
-const others: Readonly<Record<Exclude<Language, 'en'>, () => Promise<Words>>> = {
+const others: Readonly<Record<OtherLanguage, () => Promise<Words>>> = {
   es: async () => (await import('./es/index.ts')).es,
 };
 

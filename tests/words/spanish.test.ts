@@ -157,7 +157,6 @@ const NAMES = [
   // Titles of works, and synonyms that the lists hold.
   /(?<=sección 9: ).*/gsu,
   /(?<=^οξυ: ).*/gsu,
-  /\((?:respiratory irritation|narcotic effects|inhalation[^)]*|oral|dermal)\)/gu,
 ];
 
 describe.each(Object.keys(records))('a Spanish sheet of a product: %s', name => {

@@ -1,12 +1,12 @@
 import { copyMark } from '../../draft/inputs-of.ts';
 import { labelJson } from '../../draft/label-json.ts';
-import { type LabelLanguages, labelLanguages } from '../../draft/label-languages.ts';
 import type { LabelOptions, LabelTarget } from '../../draft/label-options.ts';
 import { LABEL_TARGETS } from '../../draft/label-stock.ts';
 import { dueLabels, labelStem } from '../../draft/purposes/due-labels.ts';
 import { purposes } from '../../draft/purposes/purposes.ts';
 import { tryDraftLabel } from '../../draft/try-draft-label.ts';
 import type { LabelPurpose } from '../../labelling/purposes.ts';
+import { type LabelLanguages, labelLanguages } from '../../notation/languages.ts';
 import { usual } from '../../reference/basis.ts';
 import { hasErrors } from '../../report/diagnostic.ts';
 import { loadFonts } from '../../text/font-library.ts';

@@ -1,7 +1,7 @@
 import { basename } from 'node:path';
 import { REVIEW_PAGE } from '../../draft/packet.ts';
+import { type Language, languages } from '../../notation/languages.ts';
 import { en } from '../../words/en/index.ts';
-import { type Language, languages } from '../../words/languages.ts';
 import { parseArguments } from '../arguments.ts';
 import type { Command } from '../command.ts';
 import { printWritten } from '../deliver.ts';

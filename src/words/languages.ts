@@ -1,3 +1,0 @@
-/** Languages of documents, English first. */
-export const languages = ['en', 'es'] as const;
-export type Language = (typeof languages)[number];
