@@ -17,6 +17,8 @@ export interface BatchMaterial {
   readonly high: Exact;
   /** g/mL; null where none is known. */
   readonly density: Exact | null;
+  /** Temperature of the density as written; null where none is named. */
+  readonly densityAt: string | null;
   readonly ingredients: readonly BatchIngredient[];
   /** Hazard statements that the material itself would bear. */
   readonly statements: readonly string[];

@@ -19,6 +19,7 @@ export function batchJson(
       name: material.name,
       percent: [material.low.value, material.high.value],
       density: material.density?.value ?? null,
+      densityAt: material.densityAt,
       ...measureJson(high),
       ...(ranged && { least: measureJson(low) }),
       cautions: cautions.map(caution => ({ id: caution.id, text: cautionText(caution) })),

@@ -48,6 +48,7 @@ export function batchMaterials({
         low,
         high,
         density,
+        densityAt: line.densityAt ?? null,
         ingredients: formula.constituents.map(({ name, cas, water, high: percent }, i) => ({
           name,
           cas,

@@ -110,7 +110,9 @@ function ticketPage(product: ClassifiedProduct, ticket: BatchTicket, options: Ba
     })),
     orderNote: options.asListed ? batchWords.asListed : batchWords.order,
     densities: batchWords.densities(
-      known.map(({ material }) => `${material.name} ${show(material.density!.value)}`),
+      known.map(({ material }) =>
+        batchWords.densityOf(material.name, show(material.density!.value), material.densityAt),
+      ),
       without,
     ),
     checks: checksOf(record),
@@ -129,7 +131,7 @@ const checksOf = ({
   appearance: { color, odor },
 }: ProductRecord) => [
   ...(pH ? [{ what: batchWords.pH, target: pH.written }] : []),
-  ...(density ? [{ what: batchWords.density, target: density.written }] : []),
+  ...(density ? [{ what: batchWords.density, target: batchWords.densityTarget(density.written) }] : []),
   ...(flashPoint ? [{ what: batchWords.flashPoint, target: flashPoint.written }] : []),
   { what: batchWords.appearance, target: [color, odor].filter(text => text !== null).join(', ') },
   { what: batchWords.temperature, target: '' },

@@ -26,10 +26,25 @@ export const amount = leaf(
   'Amount weighed or metered in: kg, g, lb, oz, L, mL, gal, fl oz (US); or balance',
 );
 
-/** g/mL, above 0. */
+/** A density, and the temperature at which it was measured, where it is named. */
+export interface DensityMeasure extends Measure {
+  /** As written, such as `20 C`; null where none is named. */
+  readonly at: string | null;
+}
+
+/** g/mL, above 0; `1.09 g/mL at 20 C` names its temperature. */
 export const densityLeaf = leaf(
-  text => {
-    const measure = readMeasure(text, 'density');
+  (text): Reading<DensityMeasure> => {
+    const [, alone = text, at = null] = /^(.*?)\s+at\s+(.+)$/s.exec(text.trim()) ?? [];
+    const temperature = at === null ? null : readMeasure(at, 'temperature');
+    if (temperature && !temperature.ok) return temperature;
+    const celsius = temperature?.value.base.value ?? 20;
+    if (celsius < -60 || celsius > 400)
+      return misreads(
+        `\`${at}\` is no temperature at which a density is measured`,
+        'such as `20 C` or `68 F`',
+      );
+    const measure = readMeasure(alone, 'density');
     if (!measure.ok) return measure;
     const { value } = measure.value.base;
     // No liquid or solid is denser than osmium, 22.6 g/mL.
@@ -38,11 +53,11 @@ export const densityLeaf = leaf(
         `\`${text}\` is not a density that a product can have`,
         'check the unit: water has 1 g/mL, 1000 kg/m3, 8.3 lb/gal',
       );
-    return measure;
+    return reads({ ...measure.value, written: text.trim(), at: temperature?.value.written ?? null });
   },
   'a number with its unit',
   '1.09 g/mL',
-  'Density at 20 C or room temperature: g/mL, kg/L, kg/m3, lb/gal',
+  'Density: g/mL, kg/L, kg/m3, lb/gal; with its temperature as in 1.09 g/mL at 20 C',
 );
 
 /** The size of a batch. */

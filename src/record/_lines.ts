@@ -1,5 +1,6 @@
 import { hundred } from '../quantity/exact.ts';
 import type { Measure } from '../quantity/measure.ts';
+import type { DensityMeasure } from './_amounts.ts';
 import type { Materials } from './_materials.ts';
 import { resolvePath } from './_read-file.ts';
 import type { LineInput, RawMaterialInput } from './formula-schema.ts';
@@ -30,6 +31,7 @@ export function rawMaterial(
       : null,
     strength: strength ?? null,
     density: density?.base ?? null,
+    ...densityAt(density),
     source: source ?? null,
     batch: batchSize(input.batch),
     formula: formula
@@ -37,6 +39,10 @@ export function rawMaterial(
       : [asOne(input, places, path, materials)],
   };
 }
+
+/** The temperature of a density, where one is named. */
+const densityAt = (density: DensityMeasure | undefined): { readonly densityAt?: string } =>
+  density?.at ? { densityAt: density.at } : {};
 
 /** A raw material of which the hazards are known and not the composition: one constituent of its name. */
 function asOne(input: RawMaterialInput, places: Places, path: Path, materials: Materials): FormulaLine {
@@ -48,6 +54,7 @@ function asOne(input: RawMaterialInput, places: Places, path: Path, materials: M
     cas: null,
     amount: { kind: 'percent', low: hundred, high: hundred, written: '100 %' },
     density: input.density?.base ?? null,
+    ...densityAt(input.density),
     given: givenData(input),
     tradeSecret: null,
     undisclosed: true,
@@ -108,6 +115,7 @@ export function formulaLines(
           ...common,
           kind: 'substance',
           density: line.density?.base ?? null,
+          ...densityAt(line.density),
           name: line.name!,
           cas: line.cas ?? null,
           given: givenData(line, source),
@@ -121,7 +129,9 @@ export function formulaLines(
         ? materials.find(line.use, places, [...path, 'use'])
         : rawMaterial(line.use, places, [...path, 'use'], materials);
     if (!material) return [];
-    return [{ ...common, kind: 'raw-material', density: line.density?.base ?? material.density, material }];
+    const measured = line.density ? densityAt(line.density) : { densityAt: material.densityAt ?? null };
+    const density = line.density?.base ?? material.density;
+    return [{ ...common, kind: 'raw-material', density, ...measured, material }];
   });
 }
 

@@ -1,5 +1,5 @@
 import type { Measure } from '../quantity/measure.ts';
-import { amount, batchLeaf, densityLeaf } from './_amounts.ts';
+import { amount, batchLeaf, type DensityMeasure, densityLeaf } from './_amounts.ts';
 import { readCas } from './_cas.ts';
 import { across, type Partly } from './_cross.ts';
 import { dateLeaf } from './_date.ts';
@@ -92,7 +92,7 @@ export interface RawMaterialInput extends GivenInput {
   readonly supplier?: string;
   readonly sheet?: { readonly revision?: string; readonly date?: string; readonly file?: string };
   readonly strength?: string;
-  readonly density?: Measure;
+  readonly density?: DensityMeasure;
   readonly batch?: Measure;
   readonly formula?: readonly LineInput[];
 }
@@ -104,7 +104,7 @@ export interface LineInput extends GivenInput {
   readonly use?: string | RawMaterialInput;
   readonly percent?: PercentInput;
   readonly amount?: Measure | 'balance';
-  readonly density?: Measure;
+  readonly density?: DensityMeasure;
   readonly 'trade-secret'?: TradeSecret;
 }
 

@@ -57,7 +57,7 @@ export type FlashPoint =
 /** Properties measured on the finished product; absent where the record gives none. */
 export interface Properties {
   readonly pH?: Measured<Exact>;
-  /** g/mL at 20 C or room temperature. */
+  /** g/mL; the text names its temperature where the record does. */
   readonly density?: Measured<Exact>;
   readonly flashPoint?: Measured<FlashPoint>;
   /** Degrees Celsius. */
@@ -87,6 +87,8 @@ interface LineBase {
   readonly amount: Amount;
   /** g/mL, where the line or the raw material gives one. */
   readonly density: Exact | null;
+  /** Temperature of that density as written, where one is named. */
+  readonly densityAt?: string | null;
   readonly at: Position;
   /** `formula[2]` */
   readonly path: string;
@@ -132,6 +134,8 @@ export interface RawMaterial {
   readonly strength: string | null;
   /** g/mL */
   readonly density: Exact | null;
+  /** Temperature of that density as written, where one is named. */
+  readonly densityAt?: string | null;
   readonly source: string | null;
   readonly batch: BatchSize | null;
   /** One line of the material's own name where the supplier gives its hazards and no composition. */

@@ -92,6 +92,55 @@ describe('batch', () => {
     expect(err).toContain('check character');
   });
 
+  it('keeps the temperature of a density, and says where none is named', async () => {
+    const path = put(
+      folder,
+      'warm.yaml',
+      formula(`  - {name: propan-2-ol, cas: 67-63-0, percent: 20, density: 0.786 g/mL at 20 C}
+  - {name: glycerol, cas: 56-81-5, percent: 10, density: 1.26 g/mL}
+  - {name: water, amount: balance}`).replace('1.05 g/mL', '1.05 g/mL at 68 F'),
+    );
+    const target = join(folder, 'warm');
+    const { out: text, status } = await inProcess(run, [
+      path,
+      '--size',
+      '100 gal',
+      '--out',
+      target,
+      '--json',
+    ]);
+    expect(status).toBe(0);
+    const { size, steps } = JSON.parse(text);
+    // 100 US gal x 3.785411784 L x 1.05 kg/L (arithmetic): the temperature changes no figure.
+    expect(size.grams).toBeCloseTo(100 * 3785.411784 * 1.05, 3);
+    const at = Object.fromEntries(
+      steps.map((step: { name: string; densityAt: string | null }) => [step.name, step.densityAt]),
+    );
+    expect(at).toMatchObject({ 'propan-2-ol': '20 C', glycerol: null });
+    const ticket = readFileSync(join(target, 'batch-ticket.html'), 'utf8');
+    for (const words of [
+      'propan-2-ol 0.786 at 20 C',
+      'glycerol 1.26 (no temperature named)',
+      '1.05 g/mL at 68 F',
+    ])
+      expect(ticket).toContain(words);
+  });
+
+  it.each([
+    ['1.05 g/mL at noon', /noon.*does not begin with a number/],
+    ['1.05 g/mL at 20', /no unit/],
+    ['1.05 g/mL at 900 C', /no temperature at which a density is measured/],
+  ])('refuses a density of %s', async (density, message) => {
+    const path = put(
+      folder,
+      'noon.yaml',
+      formula('  - {name: water, amount: balance}').replace('1.05 g/mL', density),
+    );
+    const { status, err } = await inProcess(run, [path, '--size', '100 gal', '--out', join(folder, 'noon')]);
+    expect(status).toBe(2);
+    expect(err).toMatch(message);
+  });
+
   it('needs a density for a size by volume', async () => {
     const path = put(
       folder,

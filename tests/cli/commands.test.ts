@@ -105,6 +105,18 @@ describe('help on a word', () => {
   it('explains words that the output uses', () => {
     for (const word of ['constituent', 'basis', 'endpoint', 'cut-off', 'reading', 'x-height', 'headroom'])
       expect(findTerm(glossary, word)?.term).toBe(word);
+    for (const word of [
+      'N.O.S.',
+      'packing groups',
+      'limited quantities',
+      'RQ',
+      'sscc',
+      'ITF-14',
+      'bearer bars',
+    ])
+      expect(findTerm(glossary, word), word).not.toBeNull();
+    for (const word of ['marine pollutant', 'VOC', 'technical names'])
+      expect(findTerm(glossary, word)?.cite, word).toBeDefined();
     expect(findTerm(glossary, 'Cut-off values')?.term).toBe('cut-off');
     expect(findTerm(glossary, 'signal word')?.term).toBe('signal word');
     expect(findTerm(glossary, 'frobnicator')).toBeNull();

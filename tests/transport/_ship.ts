@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs';
+import { parse } from 'csv-parse/sync';
 import { nodeFiles } from '../../src/cli/files.ts';
 import { classifyProduct } from '../../src/draft/classified-product.ts';
 import { draftTransport } from '../../src/draft/draft-transport.ts';
@@ -78,3 +80,20 @@ export async function ship(material: Material): Promise<TransportAnswer> {
 
 /** The basic description, or the answer where there is none. */
 export const described = (answer: Outcome): string => basicDescription(answer) ?? answer.answer;
+
+const law = parse(readFileSync('hazard-data/sources/dot-172-101.csv', 'utf8'), { columns: true }) as Record<
+  string,
+  string
+>[];
+
+/** Rows of the stored table of 49 CFR 172.101 with number, class and packing group of a description. */
+export function lawRows(description: string): readonly Record<string, string>[] {
+  const [, id, hazardClass, group = ''] =
+    /^(?:RQ, )?((?:UN|NA|ID)\d{4}), .*, ([\d.]+|Combustible liquid)(?: \([^)]*\))?(?:, (I{1,3}))?$/.exec(
+      description,
+    ) ?? [];
+  const shown = hazardClass === 'Combustible liquid' ? 'Comb liq' : hazardClass;
+  return law.filter(
+    row => row.id_number === id && row.class === shown && (row.packing_group ?? '') === group,
+  );
+}

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { described, type Material, ship } from './_ship.ts';
+import { described, lawRows, type Material, ship } from './_ship.ts';
 
 interface Expected {
   readonly what: string;
@@ -336,6 +336,11 @@ const mixtures: readonly Expected[] = [
 ];
 
 describe('a mixture', () => {
+  it('is held against a row of 49 CFR 172.101, and no two are the same', () => {
+    for (const { description } of mixtures) expect(lawRows(description), description).not.toEqual([]);
+    expect(new Set(mixtures.map(({ material }) => JSON.stringify(material))).size).toBe(mixtures.length);
+    expect(mixtures.length).toBeGreaterThanOrEqual(30);
+  });
   it.each(mixtures.map(each => [each.what, each] as const))('%s', async (_, each) => {
     const answer = await ship(each.material);
     expect(described(answer)).toBe(each.description);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { described, type Material, ship } from './_ship.ts';
+import { described, lawRows, type Material, ship } from './_ship.ts';
 
 interface Expected {
   readonly material: Material;
@@ -234,6 +234,11 @@ describe('an entry found by name alone', () => {
 });
 
 describe('an entry that names its concentration or is met by flash and boiling point', () => {
+  it('is held against a row of 49 CFR 172.101, and no two are the same', () => {
+    for (const { description } of named) expect(lawRows(description), description).not.toEqual([]);
+    expect(new Set(named.map(({ material }) => JSON.stringify(material))).size).toBe(named.length);
+    expect(named.length).toBeGreaterThanOrEqual(38);
+  });
   it.each(
     named.map(
       each => [`${each.material.formula[0]!.name} ${each.material.formula[0]!.percent} %`, each] as const,

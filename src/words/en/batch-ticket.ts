@@ -142,12 +142,18 @@ export const batchWords = {
   asListed: 'Order as the formula lists it; it was not worked out.',
   losses: 'Yield is of the whole batch; what stays in tank, hoses and filler is not taken off.',
   densities: (measured: readonly string[], without: readonly string[]): readonly string[] => [
-    'Gallons hold at the temperature of the densities: 20 °C or room temperature unless the sheet of a material names another. Warm or cold material is weighed.',
+    'Gallons hold at the temperature of the densities. Warm or cold material is weighed.',
     ...(measured.length > 0 ? [`Densities, g/mL: ${measured.join('; ')}.`] : []),
     ...(without.length > 0
       ? [`No density is known of ${list(without)}: weigh ${without.length === 1 ? 'it' : 'them'}.`]
       : []),
   ],
+  /** A density of the list. @param at its temperature as the record writes it */
+  densityOf: (name: string, value: string, at: string | null): string =>
+    `${name} ${value} ${at === null ? '(no temperature named)' : `at ${at}`}`,
+  /** What the density of the batch is to be. */
+  densityTarget: (written: string): string =>
+    / at /.test(written) ? written : `${written} (no temperature named)`,
   lotText: (made: string, number: number): string => `batch ${number} of ${made}`,
   pH: 'pH',
   density: 'Density',

@@ -36,7 +36,8 @@ export function caseLines(
   return [
     `Count ${count} × ${pack.contents.written}   ${record.code}`,
     dates.join('   '),
-    weighed.join('   '),
+    // Each by itself, so that no line breaks between kilograms and pounds.
+    ...weighed,
   ].filter(line => line !== '');
 }
 
