@@ -75,7 +75,7 @@ export function draftMark(
 }
 
 /** Millimetres between the notice and the first block, where the margin has them. */
-const GAP = 0.4;
+const GAP = 0.9;
 
 function noticePlace(
   words: string,
