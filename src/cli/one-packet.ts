@@ -1,5 +1,6 @@
 import { join } from 'node:path';
 import { makePacket } from '../draft/packet.ts';
+import type { PictureFormat } from '../draft/picture-format.ts';
 import { usual } from '../reference/basis.ts';
 import type { Diagnostic } from '../report/diagnostic.ts';
 import { MANIFEST } from '../store/manifest.ts';
@@ -26,16 +27,27 @@ export interface OnePacket {
  * rest; without the data sheet there is no packet, and what was made before is marked as out of date.
  * @param date YYYY-MM-DD
  * @param out folder of the packet, where the call names one.
+ * @param pictures how each label is drawn for listings besides
  */
 export async function onePacket(
   path: string,
-  { date, out, replace }: { readonly date: string; readonly out: string | null; readonly replace: boolean },
+  {
+    date,
+    out,
+    replace,
+    pictures = null,
+  }: {
+    readonly date: string;
+    readonly out: string | null;
+    readonly replace: boolean;
+    readonly pictures?: PictureFormat | null;
+  },
   io: Io,
 ): Promise<OnePacket> {
   const nothing = (status: number): OnePacket => ({ status, written: [], findings: [], review: [] });
   const product = await openClassified(path, usual, date, io, out);
   if (!product) return nothing(exit.badInput);
-  const packet = await makePacket(product, date, await loadFonts(), en);
+  const packet = await makePacket(product, date, await loadFonts(), en, pictures);
   report(packet.diagnostics, io);
   if (packet.refused) {
     report(await leaveBehind(path, out, 'the data sheet cannot be made'), io);

@@ -15,7 +15,9 @@ import { draftTransport } from './draft-transport.ts';
 import { dutiesOf } from './duties.ts';
 import { dutyJson } from './duty-json.ts';
 import { copyMark } from './inputs-of.ts';
+import { labelPicture } from './label-picture.ts';
 import { marketSheets, sheetFiles } from './market-sheets.ts';
+import type { PictureFormat } from './picture-format.ts';
 import { dueLabels, labelStem } from './purposes/due-labels.ts';
 import type { PacketLabel } from './review/labels.ts';
 import { reviewPage } from './review/review-page.ts';
@@ -55,12 +57,14 @@ export interface Packet {
  * Everything for one product: labels of all packs, data sheets of its markets, classification, work sheet, transport of the first
  * pack, the reviewer's page and an index page. A label that cannot be made does not stop the rest.
  * @param date YYYY-MM-DD
+ * @param pictures how each label is drawn for listings besides
  */
 export async function makePacket(
   product: ClassifiedProduct,
   date: string,
   fonts: FontLibrary,
   words: Words,
+  pictures: PictureFormat | null = null,
 ): Promise<Packet> {
   const { record, formula, classification, elements } = product;
   const files: PacketFile[] = [];
@@ -73,7 +77,8 @@ export async function makePacket(
     for (const purpose of due.made) {
       const draft = await tryDraftLabel(product, { pack, purpose, date }, fonts, words);
       diagnostics.push(...draft.diagnostics);
-      const name = `${labelStem(pack.id, purpose, due)}.pdf`;
+      const stem = labelStem(pack.id, purpose, due);
+      const name = `${stem}.pdf`;
       labels.push({ name, draft });
       if (draft.bytes)
         files.push({
@@ -83,6 +88,11 @@ export async function makePacket(
           bytes: draft.bytes,
         });
       else missing.push({ name, reason: firstError(draft.diagnostics) });
+      if (!draft.bytes || pictures === null) continue;
+      const drawn = await labelPicture(product, draft, { format: pictures, stem }, fonts);
+      diagnostics.push(...drawn.findings);
+      const what = `picture of ${name} for listings`;
+      files.push(...drawn.files.map(file => ({ ...file, what })));
     }
   const sheets = await marketSheets(product, date, fonts, words);
   for (const { basis, name, sheet } of sheets) {

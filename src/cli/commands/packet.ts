@@ -1,5 +1,6 @@
 import { basename } from 'node:path';
 import { REVIEW_PAGE } from '../../draft/packet.ts';
+import type { PictureFormat } from '../../draft/picture-format.ts';
 import { en } from '../../words/en/index.ts';
 import { parseArguments } from '../arguments.ts';
 import type { Command } from '../command.ts';
@@ -18,7 +19,17 @@ export const command: Command = {
     'A label that cannot be made is said and does not stop the rest; without the data sheet there is no packet.',
   ],
   argument: record,
-  options: { replace, out, json, 'as-of': asOf, allow },
+  options: {
+    pictures: {
+      kind: ['png', 'svg'],
+      does: 'adds a picture of each label for listings: white ground, sRGB, the trim alone',
+    },
+    replace,
+    out,
+    json,
+    'as-of': asOf,
+    allow,
+  },
   examples: [
     { call: 'packet product.yaml', does: 'label, data sheet, classification and work sheet in out/<code>/' },
   ],
@@ -34,6 +45,7 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
       date: parsed.text('as-of') ?? io.today,
       out: parsed.text('out'),
       replace: parsed.flag('replace'),
+      pictures: parsed.text('pictures') as PictureFormat | null,
     },
     io,
   );
