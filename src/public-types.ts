@@ -17,7 +17,8 @@ export type { ReadingId } from './classify/readings.ts';
 export type { HarmonisedLookup } from './classify/resolve.ts';
 export type { ArtFiles } from './draft/label-art.ts';
 export type { LabelTarget, PressOptions } from './draft/label-options.ts';
-export type { PacketFile } from './draft/packet.ts';
+export type { PacketFile, PacketWishes } from './draft/packet.ts';
+export type { PictureFormat } from './draft/picture-format.ts';
 export type { UseSolution } from './draft/use-solutions.ts';
 export type { WorkSheet } from './draft/work-sheet.ts';
 export type { PackagingFinding } from './duties/child-resistant.ts';
@@ -88,7 +89,7 @@ export type { FaceMetrics, FaceName, FontLibrary, Glyph, GlyphRun, OutlineComman
 export type { Answer, AnswerWords, AskedSection, OpenCause, Wanted } from './words/answer-words.ts';
 export type { ConsumerWords } from './words/consumer-words.ts';
 export type { LabelWords } from './words/label-words.ts';
-export type { PointGroup, PointPart, ReviewPageWords } from './words/review-page-words.ts';
+export type { PointGroup, PointPart, ReviewPageWords, SupplierSheet } from './words/review-page-words.ts';
 export type { SheetFact } from './words/sheet-fact.ts';
 export type { SheetWords } from './words/sheet-words.ts';
 export type { SpokenWords } from './words/spoken-words.ts';

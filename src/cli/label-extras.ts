@@ -1,11 +1,8 @@
-import { copyComment } from '../document/copy-meta.ts';
 import type { ClassifiedProduct } from '../draft/classified-product.ts';
 import { draftLabelSheet } from '../draft/draft-label-sheet.ts';
-import { copyMark } from '../draft/inputs-of.ts';
 import type { LabelTarget } from '../draft/label-options.ts';
+import { labelPicture } from '../draft/label-picture.ts';
 import type { LabelDraft } from '../draft/try-draft-label.ts';
-import { pngOf } from '../picture/png.ts';
-import { svgOf } from '../picture/svg.ts';
 import { loadLabelSheet } from '../record/label-sheet-schema.ts';
 import { type Diagnostic, hasErrors } from '../report/diagnostic.ts';
 import type { OutputFile } from '../store/delivery.ts';
@@ -52,7 +49,9 @@ export async function labelExtras(
 ): Promise<Extras> {
   const many = await sheetOf(product, draft, { path: sheet, copies, stem }, fonts);
   if (many.status !== exit.done) return many;
-  const shown = await pictureOf(product, draft, { format: picture, stem }, fonts);
+  const shown = picture
+    ? { ...none, ...(await labelPicture(product, draft, { format: picture, stem }, fonts)) }
+    : none;
   return {
     files: [...many.files, ...shown.files],
     findings: [...many.findings, ...shown.findings],
@@ -84,47 +83,4 @@ async function sheetOf(
     findings,
     status: exit.done,
   };
-}
-
-/** The label as a picture for listings. @param format a PNG needs a drawing library, without which an SVG is made */
-async function pictureOf(
-  product: ClassifiedProduct,
-  { document, brand }: LabelDraft,
-  { format, stem }: { readonly format: 'png' | 'svg' | null; readonly stem: string },
-  fonts: FontLibrary,
-): Promise<Extras> {
-  const [frame] = document?.frames ?? [];
-  if (format === null || !document || !frame) return none;
-  const isPage = frame.items.some(item => item.kind === 'art' && item.art.kind === 'page');
-  const unseen: Diagnostic[] = isPage
-    ? [
-        {
-          code: 'artwork-not-in-picture',
-          severity: 'warning',
-          message: 'the picture shows the label without the artwork or logo that is a page of a PDF',
-          hint: 'render the PDF of the label instead, or give the artwork as SVG or PNG',
-        },
-      ]
-    : [];
-  const comment = copyComment(copyMark(product, 'distribution'));
-  const png = format === 'png' ? await pngOf(frame, fonts, comment, { brand }) : null;
-  if (png)
-    return { ...none, findings: unseen, files: [{ name: `${stem}.png`, kind: 'distribution', bytes: png }] };
-  const svg: OutputFile = {
-    name: `${stem}.svg`,
-    kind: 'distribution',
-    bytes: svgOf(frame, fonts, document.title, comment, { brand }),
-  };
-  const missing: Diagnostic[] =
-    format === 'svg'
-      ? []
-      : [
-          {
-            code: 'no-drawing-library',
-            severity: 'note',
-            message: 'the picture was made as SVG: no library that draws PNG is installed',
-            hint: 'npm install @napi-rs/canvas beside labelwright, or open the SVG in a browser and export it',
-          },
-        ];
-  return { files: [svg], findings: [...unseen, ...missing], status: exit.done };
 }

@@ -1,5 +1,6 @@
 import { join } from 'node:path';
 import { makePacket } from '../draft/packet.ts';
+import type { PictureFormat } from '../draft/picture-format.ts';
 import type { Language } from '../notation/languages.ts';
 import { usual } from '../reference/basis.ts';
 import type { Diagnostic } from '../report/diagnostic.ts';
@@ -27,6 +28,7 @@ export interface OnePacket {
  * rest; without the data sheet there is no packet, and what was made before is marked as out of date.
  * @param date YYYY-MM-DD
  * @param out folder of the packet, where the call names one.
+ * @param pictures how each label is drawn for listings besides
  */
 export async function onePacket(
   path: string,
@@ -35,18 +37,23 @@ export async function onePacket(
     out,
     replace,
     language,
+    pictures = null,
   }: {
     readonly date: string;
     readonly out: string | null;
     readonly replace: boolean;
     readonly language?: Language | null;
+    readonly pictures?: PictureFormat | null;
   },
   io: Io,
 ): Promise<OnePacket> {
   const nothing = (status: number): OnePacket => ({ status, written: [], findings: [], review: [] });
   const product = await openClassified(path, usual, date, io, out);
   if (!product) return nothing(exit.badInput);
-  const packet = await makePacket(product, date, await loadFonts(), en, language ? [language] : undefined);
+  const packet = await makePacket(product, date, await loadFonts(), en, {
+    ...(language && { languages: [language] }),
+    pictures,
+  });
   report(packet.diagnostics, io);
   if (packet.refused) {
     report(await leaveBehind(path, out, 'the data sheet cannot be made'), io);

@@ -9,6 +9,7 @@ import { dayOf, revisionOf } from './sheet/revisions.ts';
 import { sheetSections } from './sheet/sections.ts';
 import type { Template } from './template.ts';
 
+export { listDoubts } from './sheet/carcinogens.ts';
 export { claimFindings } from './sheet/claims.ts';
 export { isGhsSheet } from './sheet/ghs/sections.ts';
 export { sheetHtml } from './sheet/html.ts';

@@ -16,8 +16,10 @@ import { draftTransport } from './draft-transport.ts';
 import { dutiesOf } from './duties.ts';
 import { dutyJson } from './duty-json.ts';
 import { copyMark } from './inputs-of.ts';
+import { labelPicture } from './label-picture.ts';
 import { marketSheets, sheetFiles } from './market-sheets.ts';
 import { packetCases } from './packet-cases.ts';
+import type { PictureFormat } from './picture-format.ts';
 import { dueLabels, labelStem } from './purposes/due-labels.ts';
 import type { PacketLabel } from './review/labels.ts';
 import { reviewPage } from './review/review-page.ts';
@@ -54,18 +56,25 @@ export interface Packet {
   readonly diagnostics: readonly Diagnostic[];
 }
 
+/** What a packet holds beside what every one does. */
+export interface PacketWishes {
+  /** Languages of labels and sheets, beside English; those of the record where they are left out. */
+  readonly languages?: readonly Language[];
+  /** How each label is drawn for listings. */
+  readonly pictures?: PictureFormat | null;
+}
+
 /**
  * Everything for one product: labels of all packs and of their cases, data sheets of its markets, classification, work
  * sheet, transport of the first pack, the reviewer's page and an index page. A label that cannot be made does not stop the rest.
  * @param date YYYY-MM-DD
- * @param languages of labels and sheets, beside English
  */
 export async function makePacket(
   product: ClassifiedProduct,
   date: string,
   fonts: FontLibrary,
   words: Words,
-  languages: readonly Language[] = documentLanguages(product.record),
+  { languages = documentLanguages(product.record), pictures = null }: PacketWishes = {},
 ): Promise<Packet> {
   const { record, formula, classification, elements } = product;
   const files: PacketFile[] = [];
@@ -78,7 +87,8 @@ export async function makePacket(
     for (const purpose of due.made) {
       const draft = await tryDraftLabel(product, { pack, purpose, date }, fonts, words);
       diagnostics.push(...draft.diagnostics);
-      const name = `${labelStem(pack.id, purpose, due)}.pdf`;
+      const stem = labelStem(pack.id, purpose, due);
+      const name = `${stem}.pdf`;
       labels.push({ name, draft });
       if (draft.bytes)
         files.push({
@@ -88,6 +98,11 @@ export async function makePacket(
           bytes: draft.bytes,
         });
       else missing.push({ name, reason: firstError(draft.diagnostics) });
+      if (!draft.bytes || pictures === null) continue;
+      const drawn = await labelPicture(product, draft, { format: pictures, stem }, fonts);
+      diagnostics.push(...drawn.findings);
+      const what = `picture of ${name} for listings`;
+      files.push(...drawn.files.map(file => ({ ...file, what })));
     }
   const cases = await packetCases(product, date, fonts);
   files.push(...cases.files);

@@ -2,7 +2,6 @@ import { hundred } from '../quantity/exact.ts';
 import type { Measure } from '../quantity/measure.ts';
 import type { DensityMeasure } from './_amounts.ts';
 import type { Materials } from './_materials.ts';
-import { resolvePath } from './_read-file.ts';
 import type { LineInput, RawMaterialInput } from './formula-schema.ts';
 import type { GivenData } from './given-data.ts';
 import type { GivenInput } from './given-schema.ts';
@@ -26,7 +25,10 @@ export function rawMaterial(
       ? {
           revision: sheet.revision ?? null,
           date: sheet.date ?? null,
-          file: sheet.file === undefined ? null : resolvePath(sheet.file, places.file),
+          file:
+            sheet.file === undefined
+              ? null
+              : materials.sheetFile(sheet.file, places, [...path, 'sheet', 'file']),
         }
       : null,
     strength: strength ?? null,

@@ -81,6 +81,33 @@ export class Materials {
     return material;
   }
 
+  /**
+   * The data sheet that a supplier gave, where a raw material names its file: it is read, so that its fingerprint counts
+   * among the inputs, and attached to nothing. Where it is not there, a warning says so.
+   */
+  sheetFile(named: string, from: Places, path: Path): string | null {
+    const file = includedFile(named, from, path, this.#env, this.#root);
+    if (typeof file !== 'string') {
+      this.warn(file);
+      return null;
+    }
+    try {
+      if (this.#env.statFile(file).kind === 'file') this.#env.readFile(file);
+      else
+        this.warn(
+          from.finding(
+            path,
+            'sheet-file-missing',
+            `the supplier's sheet \`${named}\` is not there`,
+            'put the file there, or take `file` out',
+          ),
+        );
+    } catch (error) {
+      this.warn(from.finding(path, 'sheet-file-unreadable', `\`${named}\`: ${(error as Error).message}`));
+    }
+    return file;
+  }
+
   /** A warning about a line. */
   warn(finding: Diagnostic): void {
     this.#findings.push({ ...finding, severity: 'warning' });

@@ -40,6 +40,10 @@ export interface ReviewPageWords {
   /** A filled item: where it is from. @param key under `sds:` where the record gave it there */
   filledFrom(source: string, key: string | null): string;
   possibleMember(list: 'limit' | 'carcinogen', name: string, entry: string, group: string | null): string;
+  /** A list of section 11 that is not sure as a whole. */
+  listDoubt(list: string, doubt: string): string;
+  /** The data sheet of a supplier: revision, date and fingerprint as far as they are known. */
+  supplierSheet(sheet: SupplierSheet): string;
   /** A row of the tables of OSHA that was not compared with the text of the law. */
   notCompared(name: string, entry: string, table: string): string;
   notMade(file: string, reason: string): string;
@@ -50,4 +54,15 @@ export interface ReviewPageWords {
   otherReading(id: string, options: readonly string[]): string | null;
   /** Head of the points on a terminal. @param page name of the reviewer's page */
   terminalHead(count: number, page: string): string;
+}
+
+/** What is known of the data sheet of a raw material. */
+export interface SupplierSheet {
+  readonly supplier: string | null;
+  readonly revision: string | null;
+  readonly date: string | null;
+  /** Path as seen from the record. */
+  readonly file: string | null;
+  /** SHA-256 of that file; null where it is not there. */
+  readonly sha256: string | null;
 }

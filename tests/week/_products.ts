@@ -18,6 +18,7 @@ export const houseWash: Product = {
     ],
   },
   second: {
+    'drums/bleach.yaml': [[', file: bleach.pdf', '']],
     'house-wash.yaml': [
       ['Kills mold, safe on plants', 'Brightens siding'],
       ['flash-point: none', 'flash-point: none, pH: 12.9'],

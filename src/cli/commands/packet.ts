@@ -1,5 +1,6 @@
 import { basename } from 'node:path';
 import { REVIEW_PAGE } from '../../draft/packet.ts';
+import type { PictureFormat } from '../../draft/picture-format.ts';
 import { type Language, languages } from '../../notation/languages.ts';
 import { en } from '../../words/en/index.ts';
 import { parseArguments } from '../arguments.ts';
@@ -24,6 +25,10 @@ export const command: Command = {
     language: {
       kind: languages,
       does: 'also makes labels and sheets in this language; those of `sold-to.languages` where it is left out',
+    },
+    pictures: {
+      kind: ['png', 'svg'],
+      does: 'adds a picture of each label for listings: white ground, sRGB, the trim alone',
     },
     replace,
     out,
@@ -51,6 +56,7 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
       out: parsed.text('out'),
       replace: parsed.flag('replace'),
       language: parsed.text('language') as Language | null,
+      pictures: parsed.text('pictures') as PictureFormat | null,
     },
     io,
   );

@@ -12,6 +12,12 @@ export const listVersions = (): Readonly<Record<'ntp' | 'iarc' | 'osha', string>
   return { ntp: named(ntp), iarc: named(iarc), osha: named(osha) };
 };
 
+/** What is not sure of the lists themselves, for the reviewer alone. */
+export const listDoubts = (): readonly { readonly list: string; readonly doubt: string }[] =>
+  Object.values<{ title: string; doubt?: string }>(source.lists).flatMap(({ title, doubt }) =>
+    doubt === undefined ? [] : [{ list: title, doubt }],
+  );
+
 /** Listings of every ingredient, named in section 3 or not (Table D.1, 11 (f)). */
 export function carcinogens(input: SheetInput): ItemBody {
   const { constituents } = input.classification;

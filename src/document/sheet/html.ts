@@ -35,8 +35,8 @@ ${markup(root)}
 `;
 }
 
-/** Index, CAS and telephone numbers, which no line end may part. */
-const WHOLE = /\b\d{3}-\d{3}-\d{2}-[\dX]|\b\d{2,7}-\d{2}-\d\b|\+\d[\d ()-]{6,}\d/gu;
+/** Index, EC, CAS and telephone numbers, which no line end may part. */
+const WHOLE = /\b\d{3}-\d{3}-\d{2}-[\dX]|\b\d{3}-\d{3}-\d\b|\b\d{2,7}-\d{2}-\d\b|\+\d[\d ()-]{6,}\d/gu;
 
 function markup(node: Node): string {
   if (typeof node === 'string') return escaped(node).replace(WHOLE, '<span class="whole">$&</span>');

@@ -17,6 +17,7 @@ import { labelPictures, type PacketLabel } from './labels.ts';
 import type { PointPlace, ReviewPoint } from './point.ts';
 import { classRows, constituentRows, readingRows } from './reasons.ts';
 import { sectionRows } from './sheet-states.ts';
+import { supplierSheets } from './supplier-sheets.ts';
 
 /** What the reviewer's page is made of. */
 export interface ReviewPage {
@@ -42,6 +43,7 @@ export function reviewPage(page: ReviewPage, fonts: FontLibrary, words: Words): 
   const several = sheets.length > 1;
   const numbered = numberedPoints(page, several, words);
   const asked = askedRows(supplierQuestions(classification, formula), classification, words);
+  const suppliers = supplierSheets(product, words);
   return fillPage(readTemplate, 'packet/review.hbs', {
     name: record.name,
     code: record.code,
@@ -63,6 +65,7 @@ export function reviewPage(page: ReviewPage, fonts: FontLibrary, words: Words): 
         classes: section.number === HAZARDS ? classRows(sheet.input.classification, words) : null,
         constituents:
           section.number === COMPOSITION ? constituentRows(sheet.input.classification, words) : null,
+        suppliers: section.number === COMPOSITION && suppliers.length > 0 ? suppliers : null,
         ask: section.number === COMPOSITION && asked.length > 0 ? asked.map(askedOf) : null,
       })),
       readings: readingRows(sheet.input.classification, words),

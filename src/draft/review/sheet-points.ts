@@ -1,5 +1,6 @@
 import {
   isGhsSheet,
+  listDoubts,
   openNumbers,
   sheetQuestions,
   sheetSections,
@@ -62,7 +63,14 @@ function lookUps({ input }: Drafted, { reviewPage, sheet }: Words): readonly Rev
     found
       .filter(({ membership, by }) => membership === 'possible' && by !== 'otherwise')
       .map(({ row, group }) => reviewPage.possibleMember(list, name, row.name, group?.title ?? null));
-  return classification.constituents
+  const ofLists = listDoubts().map(
+    ({ list, doubt }): ReviewPoint => ({
+      group: 'judgement',
+      text: reviewPage.listDoubt(list, doubt),
+      places: [inSection(basis, 11)],
+    }),
+  );
+  const ofIngredients = classification.constituents
     .filter(({ water }) => !water)
     .flatMap(({ name, cas }) => {
       const limits = exposure.limits({ name, cas, form: record.form });
@@ -77,6 +85,7 @@ function lookUps({ input }: Drafted, { reviewPage, sheet }: Words): readonly Rev
         ...told(11, [...possible(name, 'carcinogen', lists), ...sheet.carcinogens.setAside(name, lists)]),
       ];
     });
+  return [...ofIngredients, ...ofLists];
 }
 
 /** What else the sheet leaves open: transport, ingredients below their cut-offs. */

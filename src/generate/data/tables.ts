@@ -8,7 +8,7 @@ export const tables = {
       z.strictObject({
         iarc: z.strictObject({ title: text, version: text, scope: text }),
         ntp: z.strictObject({ title: text, version: date, scope: text }),
-        osha: z.strictObject({ title: text, version: text, scope: text }),
+        osha: z.strictObject({ title: text, version: text, doubt: z.optional(text), scope: text }),
       }),
     ),
     licence: text,

@@ -49,15 +49,25 @@ const TIGHTER: readonly { readonly more: Millimetres; readonly space: number }[]
   { more: 4, space: 0.3 },
 ];
 
-/** The pages; where the last would be nearly empty, set a little tighter if that saves it. */
+/** How much less a page may hold, so that the last one is not nearly empty where it cannot be saved. */
+const SHORTER: readonly Millimetres[] = [6, 12, 18, 24, 30];
+
+/** The pages; where the last would be nearly empty, set a little tighter if that saves it, else spread over all. */
 function filled(strips: readonly Strip[], height: Millimetres): readonly (readonly PlacedStrip[])[] {
   const pages = paginate(strips, height);
-  const last = pages.at(-1)?.at(-1);
-  if (!last || pages.length < 2 || last.y + last.strip.height > NEARLY_EMPTY * height) return pages;
+  if (pages.length < 2 || !isNearlyEmpty(pages, height)) return pages;
   for (const { more, space } of TIGHTER) {
     const closer = strips.map(each => ({ ...each, before: each.before * space }));
     const fewer = paginate(closer, height + more);
     if (fewer.length < pages.length) return fewer;
   }
-  return pages;
+  const spread = SHORTER.map(less => paginate(strips, height - less)).find(
+    other => other.length === pages.length && !isNearlyEmpty(other, height),
+  );
+  return spread ?? pages;
+}
+
+function isNearlyEmpty(pages: readonly (readonly PlacedStrip[])[], height: Millimetres): boolean {
+  const last = pages.at(-1)?.at(-1);
+  return last !== undefined && last.y + last.strip.height <= NEARLY_EMPTY * height;
 }

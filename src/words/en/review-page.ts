@@ -61,6 +61,16 @@ export const reviewPage: ReviewPageWords = {
     key === null ? (sources[source] ?? source) : `${sources[source] ?? source}, \`${keyOf(key)}\``,
   possibleMember: (list, name, entry, group) =>
     `${name}: whether the ${list === 'limit' ? 'exposure limit' : 'listing as a carcinogen'} "${entry}" is of it is to be judged${group === null ? '' : ` (possibly a member of the group: ${group})`}`,
+  listDoubt: (list, doubt) => `section 11, list "${list}": ${doubt}`,
+  supplierSheet: ({ supplier, revision, date, file, sha256 }) =>
+    [
+      supplier ?? 'supplier not named',
+      revision === null ? 'revision not given' : `revision ${revision}`,
+      date ?? 'date not given',
+      file === null
+        ? 'no file kept'
+        : `${file} (${sha256 === null ? 'not there' : `SHA-256 ${sha256.slice(0, 16)}…`})`,
+    ].join(', '),
   notCompared: (name, entry, table) =>
     `${name}: the row "${entry}" (${table}) was not compared with the text of the regulation`,
   notMade: (file, reason) => `${file} could not be made: ${reason}`,

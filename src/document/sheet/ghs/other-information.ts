@@ -20,7 +20,7 @@ export function otherInformation(input: SheetInput): SectionBodies {
   return {
     date: {
       text: [
-        fill(record.revised ? words.revised : words.compiled, { date: dayOf(input) }),
+        fill(record.revised && !first ? words.revised : words.compiled, { date: dayOf(input) }),
         ...revisionTexts(input),
       ],
       list: revisionHistory(input),

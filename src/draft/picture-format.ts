@@ -1,0 +1,2 @@
+/** How a label is drawn for listings. */
+export type PictureFormat = 'png' | 'svg';
