@@ -62,11 +62,14 @@ function figureSources(input: SheetInput): readonly string[] {
     .map(({ title }) => title);
 }
 
-/** The abbreviations that a text uses. */
-export function abbreviations(text: string, { other }: SheetWords): ItemBody | null {
-  const used = other.abbreviations.filter(([short]) =>
-    new RegExp(`(?<![A-Za-z])${short}s?(?![A-Za-z])`, 'u').test(text),
-  );
-  const list = used.map(([short, long]) => fill(other.abbreviation, { short: short!, long: long! }));
+/** The abbreviations that a text uses. @param known each with what it stands for */
+export function abbreviations(
+  text: string,
+  known: readonly (readonly string[])[],
+  { other }: SheetWords,
+): ItemBody | null {
+  const list = known
+    .filter(([short]) => new RegExp(`(?<![A-Za-z])${short}s?(?![A-Za-z])`, 'u').test(text))
+    .map(([short, long]) => fill(other.abbreviation, { short: short!, long: long! }));
   return bodyOf('draft', { text: [list.join('; ')] });
 }

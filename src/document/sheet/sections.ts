@@ -49,7 +49,11 @@ const BODIES: readonly ((input: SheetInput) => SectionBodies)[] = [
 export function sheetSections(input: SheetInput): readonly SheetSection[] {
   if (isGhsSheet(input)) return ghsSections(input);
   const sections = data.sections.map((section, at) => sectionOf(section, BODIES[at]!(input), input));
-  const used = abbreviations(JSON.stringify(sections), input.words.sheet);
+  const used = abbreviations(
+    JSON.stringify(sections),
+    input.words.sheet.other.abbreviations,
+    input.words.sheet,
+  );
   return sections.map((section, at) => {
     const heading = data.sections[at]!.subheadings.find(({ key }) => key === 'abbreviations');
     if (!heading || !used) return section;

@@ -24,6 +24,12 @@ describe('the web page', () => {
     expect(outside).not.toMatch(/\b\d{2,7}-\d{2}-\d\b/u);
   });
 
+  it('parts no EC number either', async () => {
+    const input = await sheetInput('templates/demo/degreaser.yaml', {}, 'eu-clp');
+    const html = sheetHtml(sheetDocument(input, await sheetTemplate()));
+    expect(html).toContain('<span class="whole">227-813-5</span>');
+  });
+
   it('sets no grid, whose rows break over pages in print with text over text', () => {
     expect(css.rules.join('\n')).not.toMatch(/grid/u);
   });

@@ -99,6 +99,19 @@ describe.each([
   });
 });
 
+// Common practice, no source: a last page with a few lines looks like a mistake. Section 16 of the degreaser has most.
+it.each(['patio-cleaner', 'degreaser', 'descaler'])(
+  '%s on Letter has no nearly empty last page',
+  async record => {
+    const { document } = await laidOut(record, 'letter');
+    const { items, height } = document.frames.at(-1)!;
+    const texts = items.flatMap(item =>
+      item.kind === 'text' && typeof item.tag === 'object' ? [item.y] : [],
+    );
+    expect(height - Math.min(...texts)).toBeGreaterThan(0.25 * height);
+  },
+);
+
 describe('the structure tree', () => {
   it('holds to the rules of PDF/UA-1 that can be read from it', async () => {
     const { document } = await laidOut('degreaser');

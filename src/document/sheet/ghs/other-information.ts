@@ -1,6 +1,5 @@
 import type { ClassifiedHazard } from '../../../classify/classification.ts';
 import { inTerms } from '../../../words/in-terms.ts';
-import type { SheetWords } from '../../../words/sheet-words.ts';
 import { bodyOf, type ItemBody, type SectionBodies, said } from '../content.ts';
 import { ingredients } from '../disclosure.ts';
 import { capitalized, fill } from '../fill.ts';
@@ -97,10 +96,4 @@ function statementTexts(input: SheetInput): ItemBody {
     return text === null ? [] : [`${code} ${text}`];
   });
   return bodyOf('label elements', { list }) ?? said('label elements', input.words.sheet.ghs.noCodes);
-}
-
-/** The abbreviations that a text uses. */
-export function abbreviations(text: string, { abbreviations: known }: SheetWords['ghs']): ItemBody | null {
-  const used = known.filter(([short]) => new RegExp(`(?<![A-Za-z])${short}s?(?![A-Za-z])`, 'u').test(text));
-  return bodyOf('draft', { text: [used.map(([short, long]) => `${short}: ${long}`).join('; ')] });
 }

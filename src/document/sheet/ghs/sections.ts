@@ -8,6 +8,7 @@ import { outlineOf, type SheetOutline, type SheetPart, sheetForm } from '../form
 import { handlingAndStorage } from '../handling.ts';
 import type { SheetInput } from '../input.ts';
 import { complete, headed, itemOf } from '../items.ts';
+import { abbreviations } from '../other-information.ts';
 import { reactivity } from '../reactivity.ts';
 import { composition } from './composition.ts';
 import { disposal, regulation, transport } from './considerations.ts';
@@ -15,7 +16,7 @@ import { ecology } from './ecology.ts';
 import { exposureLimits } from './exposure-limits.ts';
 import { hazards } from './hazards.ts';
 import { identification } from './identification.ts';
-import { abbreviations, otherInformation } from './other-information.ts';
+import { otherInformation } from './other-information.ts';
 import { properties } from './properties.ts';
 import { accidentalRelease } from './release.ts';
 import { toxicology } from './toxicology.ts';
@@ -94,7 +95,11 @@ function withAbbreviations(
   outlines: readonly SheetOutline[],
   input: SheetInput,
 ): readonly SheetSection[] {
-  const body = abbreviations(JSON.stringify(sections), input.words.sheet.ghs);
+  const body = abbreviations(
+    JSON.stringify(sections),
+    input.words.sheet.ghs.abbreviations,
+    input.words.sheet,
+  );
   const key = 'abbreviations';
   return sections.map((section, at) => {
     const planned = outlines[at]!.parts.flatMap(({ items }) => items);
