@@ -137,7 +137,8 @@ async function draftAll(
     } else refuse('case-label-fit', 'the case label does not fit on 4 x 6 in stock', 'shorten the name');
   }
 
-  const mark = facts.limitedQuantity?.mark;
+  // A package over the gross limit bears no mark that says it keeps it.
+  const mark = facts.limitedQuantity?.gross === 'above' ? null : facts.limitedQuantity?.mark;
   if (mark) {
     const laid = layoutLimitedQuantity(mark, words.limitedQuantity, dpi, fonts);
     if (!laid) throw new Error('the full mark of a limited quantity fits on the large stock');

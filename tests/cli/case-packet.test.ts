@@ -145,6 +145,18 @@ describe('a packet', () => {
     expect(page).not.toContain('Limited Quantity');
   });
 
+  // 49 CFR 173.154(b): 30 kg gross. 20 x 946 mL x 1.09 g/mL + 20 x 0.5 kg + 0.9 kg = 31.5 kg (arithmetic).
+  it('counts the empty packs of the record: over 30 kg there is no limited quantity anywhere', async () => {
+    const { status, names, out, path } = await run('heavy', ['tare: 62 g', 'tare: 500 g']);
+    expect(status).toBe(0);
+    expect(names).toContain('shipping-name-bottle-946.pdf');
+    expect(names).not.toContain('limited-quantity-bottle-946.pdf');
+    const shipped = JSON.parse((await inProcess(ship, [path, '--json'])).out);
+    expect(shipped.limitedQuantity.allowed).toBe(false);
+    expect(JSON.stringify(shipped.because)).toContain('31.5');
+    expect(readFileSync(join(out, 'sds.json'), 'utf8')).toContain('Limited quantity: not for this pack');
+  });
+
   // 29 CFR 1910.1200(i): what the sheet withholds, no copy that leaves the shop may tell.
   it('leaves number and name off the case label where an identity is claimed as a trade secret', async () => {
     const { out, status, err } = await run('secret', [

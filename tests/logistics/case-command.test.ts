@@ -257,6 +257,7 @@ describe('marks', () => {
     const heavy = await call('--lot', 'L1', '--limited-quantity', '--bottle-tare', '500 g');
     expect(heavy.status).toBe(1);
     expect(heavy.err).toContain('30 kg');
+    expect(existsSync(join(folder, 'limited-quantity-bottle-946.pdf'))).toBe(false);
   });
 });
 
