@@ -1,5 +1,6 @@
 import type { Pack } from '../record/product-record.ts';
 import { nameWithParentheses, type TransportAnswer } from '../transport/answer.ts';
+import type { HazardLabels } from '../transport/hazard-label.ts';
 import type { ClassifiedProduct } from './classified-product.ts';
 import { draftTransport } from './draft-transport.ts';
 
@@ -15,17 +16,25 @@ export interface CaseMarks {
   readonly limitedQuantity: boolean;
   readonly arrows: boolean;
   readonly mark: PackageName | null;
+  /** Hazard labels that the case bears, or would bear; null where transport decides none. */
+  readonly hazardLabels: HazardLabels | null;
 }
 
 /**
  * What a case bears for highway and rail: the mark of a limited quantity where the pack keeps its limits (49 CFR
  * 172.315), else number and name (172.301); RQ with the names of hazardous substances beside either (172.324); arrows on
- * liquids (172.312). Nothing where transport is not decided.
+ * liquids (172.312); hazard labels (172.400) are named, not drawn. Nothing where transport is not decided.
  */
 export function caseMarks(product: ClassifiedProduct, pack: Pack): CaseMarks {
   const answer = draftTransport(product, pack);
   const { entry, reportable, limitedQuantity } = answer;
-  const none = { answer, limitedQuantity: false, arrows: false, mark: null };
+  const none = {
+    answer,
+    limitedQuantity: false,
+    arrows: false,
+    mark: null,
+    hazardLabels: answer.hazardLabels,
+  };
   if (answer.answer !== 'regulated' || !entry) return none;
   const limited = limitedQuantity?.allowed === true;
   const name = [...(reportable.length > 0 ? ['RQ'] : []), nameWithParentheses(answer, reportable)].join(', ');
@@ -34,5 +43,6 @@ export function caseMarks(product: ClassifiedProduct, pack: Pack): CaseMarks {
     limitedQuantity: limited,
     arrows: product.record.form === 'liquid',
     mark: limited ? (reportable.length > 0 ? { id: null, name } : null) : { id: entry.id, name },
+    hazardLabels: answer.hazardLabels,
   };
 }

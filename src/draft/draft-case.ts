@@ -8,6 +8,7 @@ import { thermalStock } from '../layout/case/thermal-stock.ts';
 import type { PagedDocument } from '../layout/frame.ts';
 import { dpiOf, type PrinterName } from '../layout/roll-printer.ts';
 import type { CaseFacts } from '../logistics/case-facts.ts';
+import { labelPlaces } from '../logistics/label-places.ts';
 import { identificationHeight, orientationMark } from '../logistics/package-marks.ts';
 import { writePdf } from '../pdf/write.ts';
 import { preflight } from '../preflight/preflight.ts';
@@ -16,9 +17,11 @@ import type { Pack, ProductRecord } from '../record/product-record.ts';
 import { type Diagnostic, hasErrors } from '../report/diagnostic.ts';
 import type { FontLibrary } from '../text/glyph-run.ts';
 import { MissingGlyphError } from '../text/missing-glyph.ts';
+import type { HazardLabels } from '../transport/hazard-label.ts';
 import { VERSION } from '../version.ts';
 import { caseLines, logisticLines, markWords, shownValue, smallLines } from '../words/en/case.ts';
 import { caseFindings } from '../words/en/case-findings.ts';
+import { labelsStuck, stickBeside } from '../words/en/hazard-labels.ts';
 import { palletCaptions } from '../words/en/pallet.ts';
 import type { PackageName } from './case-marks.ts';
 
@@ -37,6 +40,8 @@ export interface CaseOptions {
   readonly arrows: boolean;
   /** Number and name that the case bears by the rules of transport; null where none. */
   readonly name: PackageName | null;
+  /** Hazard labels that are stuck beside number and name; null where none are drawn for. */
+  readonly hazardLabels: HazardLabels | null;
   /** YYYY-MM-DD */
   readonly date: string;
   readonly copy: CopyMark;
@@ -99,7 +104,7 @@ function missingOf(
 
 async function draftAll(
   record: ProductRecord,
-  { pack, facts, batch, printer, pallet, arrows, name: shipping, date, copy }: CaseOptions,
+  { pack, facts, batch, printer, pallet, arrows, name: shipping, hazardLabels, date, copy }: CaseOptions,
   fonts: FontLibrary,
 ): Promise<Drafted> {
   const dpi = dpiOf(printer);
@@ -160,7 +165,11 @@ async function draftAll(
   if (shipping) {
     const least = identificationHeight(facts.mass.net);
     const { title, subject } = words.shipping(pack.id);
-    const small = [...smallLines(record), words.shippingFoot];
+    const beside =
+      labelsStuck(hazardLabels) && shipping.id !== null
+        ? [stickBeside(hazardLabels, labelPlaces(facts.size, hazardLabels.labels.length))]
+        : [];
+    const small = [...beside, ...smallLines(record), words.shippingFoot];
     const laid = layoutShippingMark({ ...shipping, small, title, subject, date: instant }, least, dpi, fonts);
     if (laid) await write(`shipping-name-${pack.id}.pdf`, laid);
     else

@@ -4,6 +4,7 @@ import { draftCase } from '../../draft/draft-case.ts';
 import { copyMarkAt } from '../../draft/inputs-of.ts';
 import { PRINTER_NAMES, type PrinterName } from '../../layout/roll-printer.ts';
 import { caseFacts } from '../../logistics/case-facts.ts';
+import { labelPlaces } from '../../logistics/label-places.ts';
 import { PALLET_NAMES } from '../../logistics/pallet.ts';
 import { usual } from '../../reference/basis.ts';
 import { hasErrors } from '../../report/diagnostic.ts';
@@ -31,7 +32,7 @@ export const command: Command = {
   place: 65,
   about: [
     'Labels are 4 x 6 in, black alone, every bar on whole dots of the printer. A label that something stands against is left out and the rest is made; the exit status is then 1.',
-    'The marks are those that `ship` works out for highway and rail: limited quantity, or number and shipping name, with RQ and arrows. --limited-quantity and --arrows ask for them whatever it says; --no-marks leaves them out.',
+    'The marks are those that `ship` works out for highway and rail: limited quantity, or number and shipping name, with RQ and arrows. Hazard labels are named with their size and place: they are bought in print. --limited-quantity and --arrows ask for them whatever it says; --no-marks leaves them out.',
   ],
   argument: oneRecord,
   options: {
@@ -139,6 +140,7 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
     pallet: parsed.flag('pallet'),
     arrows: question.arrows,
     name: none ? null : marks.mark,
+    hazardLabels: marks.hazardLabels,
     date,
     copy: copyMarkAt(product, 'distribution', date),
   };
@@ -166,10 +168,14 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
       product: { name, code },
       pack: pack.id,
       description: basicDescription(shipped, shipped.reportable),
+      hazardLabels: marks.hazardLabels && {
+        ...marks.hazardLabels,
+        places: labelPlaces(facts.size, marks.hazardLabels.labels.length),
+      },
       ...facts,
     };
     io.out(`${JSON.stringify({ ...answer, files: written, findings: renderJson(findings) }, null, 2)}\n`);
-  } else io.out(`${[...caseText(facts, record.name, pack), ...written].join('\n')}\n`);
+  } else io.out(`${[...caseText(facts, record.name, pack, marks.hazardLabels), ...written].join('\n')}\n`);
   if (status !== exit.done) return status;
   return hasErrors(diagnostics) ? exit.notMet : exit.done;
 }

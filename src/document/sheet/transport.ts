@@ -78,6 +78,7 @@ function described(input: SheetInput): Described {
     packingGroup: each(item(({ packingGroup }) => words.packingGroup(packingGroup))),
     precautions: [
       ...each(({ limitedQuantity }) => limitedQuantity && words.limitedQuantity(limitedQuantity)),
+      ...each(({ hazardLabels }) => words.hazardLabels(hazardLabels)),
       words.modes,
     ],
   };

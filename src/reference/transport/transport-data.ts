@@ -1,5 +1,6 @@
 import criteria from '../../../hazard-data/us-dot/criteria.json' with { type: 'json' };
 import generic from '../../../hazard-data/us-dot/generic-entries.json' with { type: 'json' };
+import labels from '../../../hazard-data/us-dot/hazard-labels.json' with { type: 'json' };
 import limited from '../../../hazard-data/us-dot/limited-quantities.json' with { type: 'json' };
 import precedence from '../../../hazard-data/us-dot/precedence.json' with { type: 'json' };
 import substances from '../../../hazard-data/us-dot/substances.json' with { type: 'json' };
@@ -46,6 +47,7 @@ export interface TransportData {
   readonly table: HazardousMaterialsTable;
   readonly criteria: typeof criteria;
   readonly limited: typeof limited;
+  readonly labels: typeof labels;
   readonly precedence: {
     readonly cite: string;
     readonly above: { readonly cite: string; readonly hazards: readonly string[] };
@@ -102,6 +104,7 @@ export function openTransportData(read: (file: string) => Buffer): TransportData
     table: openHazardousMaterialsTable(read('hazardous-materials-table.tsv')),
     criteria,
     limited,
+    labels,
     precedence: precedence as TransportData['precedence'],
     generic: generic as TransportData['generic'],
     substance: cas => byCas.get(cas) ?? null,

@@ -1,6 +1,7 @@
 import type { Pack } from '../../record/product-record.ts';
 import type { Diagnostic } from '../../report/diagnostic.ts';
 import type { TransportAnswer } from '../../transport/answer.ts';
+import { labelNames, labelsStuck } from './hazard-labels.ts';
 
 /**
  * What the answer of transport means for the marks of a case.
@@ -8,7 +9,11 @@ import type { TransportAnswer } from '../../transport/answer.ts';
  * @param description basic description, or null
  */
 export function caseTransportFindings(
-  { answer, limitedQuantity }: Pick<TransportAnswer, 'answer' | 'limitedQuantity'>,
+  {
+    answer,
+    limitedQuantity,
+    hazardLabels,
+  }: Pick<TransportAnswer, 'answer' | 'limitedQuantity' | 'hazardLabels'>,
   description: string | null,
   asked: { readonly limitedQuantity: boolean; readonly none: boolean },
   { id, at }: Pack,
@@ -54,10 +59,8 @@ export function caseTransportFindings(
     limitedQuantity?.allowed === null
       ? 'whether it is a limited quantity is open'
       : 'it is no limited quantity';
-  return [
-    finding(
-      'warning',
-      `${description}: ${why}; number and name are drawn, hazard labels (49 CFR 172.400) and a UN packaging are due beside them`,
-    ),
-  ];
+  const labels = labelsStuck(hazardLabels)
+    ? `the hazard labels ${labelNames(hazardLabels)} (49 CFR 172.400) and a UN packaging are`
+    : 'a UN packaging is';
+  return [finding('warning', `${description}: ${why}; number and name are drawn, ${labels} due beside them`)];
 }

@@ -1,6 +1,9 @@
 import type { ElementString } from '../../barcode/element-strings.ts';
 import type { CaseFacts } from '../../logistics/case-facts.ts';
+import { labelPlaces } from '../../logistics/label-places.ts';
 import type { Pack, ProductRecord } from '../../record/product-record.ts';
+import type { HazardLabels } from '../../transport/hazard-label.ts';
+import { hazardLabelLines, labelPlaceLines, labelsStuck } from './hazard-labels.ts';
 import { bothMasses, plain } from './lengths.ts';
 import { palletLines } from './pallet.ts';
 
@@ -51,7 +54,12 @@ export function shownValue({ ai, value }: ElementString): string {
 }
 
 /** Facts of a case for a reader, a line each. */
-export function caseText(facts: CaseFacts, name: string, pack: Pack): string[] {
+export function caseText(
+  facts: CaseFacts,
+  name: string,
+  pack: Pack,
+  hazardLabels: HazardLabels | null,
+): string[] {
   const { mass } = facts;
   const lines = [
     `${name}, ${pack.id}: case of ${facts.count}${facts.gtin === null ? '' : `, GTIN ${facts.gtin}`}`,
@@ -61,6 +69,11 @@ export function caseText(facts: CaseFacts, name: string, pack: Pack): string[] {
   if (facts.limitedQuantity?.mark)
     lines.push(
       `mark of a limited quantity: sides of ${plain(facts.limitedQuantity.mark.side)} mm, border ${plain(facts.limitedQuantity.mark.border)} mm (${facts.limitedQuantity.mark.cite})`,
+    );
+  lines.push(...hazardLabelLines(hazardLabels));
+  if (labelsStuck(hazardLabels))
+    lines.push(
+      ...labelPlaceLines(labelPlaces(facts.size, hazardLabels.labels.length)).map(line => `  ${line}`),
     );
   if (facts.load) lines.push(...palletLines(facts.load));
   return lines;
@@ -78,7 +91,7 @@ export const markWords = ({ name, code }: Pick<ProductRecord, 'name' | 'code'>, 
     title: `${name}: number and shipping name`,
     subject: `${code}, case of ${pack}`,
   }),
-  shippingFoot: `${code} · 49 CFR 172.301, 172.324; hazard labels of 172.400 are separate`,
+  shippingFoot: `${code} · 49 CFR 172.301, 172.324`,
   orientation: {
     alt: 'Package orientation: this way up',
     caption: 'THIS WAY UP',
