@@ -1,5 +1,7 @@
+import { type MarinePollutantMark, marinePollutantMark } from '../logistics/package-marks.ts';
 import type { Pack } from '../record/product-record.ts';
 import { nameWithParentheses, type TransportAnswer } from '../transport/answer.ts';
+import { packAmounts } from '../transport/from-classification.ts';
 import type { HazardLabels } from '../transport/hazard-label.ts';
 import type { ClassifiedProduct } from './classified-product.ts';
 import { draftTransport } from './draft-transport.ts';
@@ -18,6 +20,8 @@ export interface CaseMarks {
   readonly mark: PackageName | null;
   /** Hazard labels that the case bears, or would bear; null where transport decides none. */
   readonly hazardLabels: HazardLabels | null;
+  /** The mark of a marine pollutant by vessel; null where it is none. */
+  readonly marinePollutant: MarinePollutantMark | null;
 }
 
 /**
@@ -28,12 +32,20 @@ export interface CaseMarks {
 export function caseMarks(product: ClassifiedProduct, pack: Pack): CaseMarks {
   const answer = draftTransport(product, pack);
   const { entry, reportable, limitedQuantity } = answer;
+  const marinePollutant = answer.marinePollutant
+    ? marinePollutantMark(
+        packAmounts(pack),
+        product.record.form === 'solid',
+        limitedQuantity?.allowed === true,
+      )
+    : null;
   const none = {
     answer,
     limitedQuantity: false,
     arrows: false,
     mark: null,
     hazardLabels: answer.hazardLabels,
+    marinePollutant,
   };
   if (answer.answer !== 'regulated' || !entry) return none;
   const limited = limitedQuantity?.allowed === true;
@@ -44,5 +56,6 @@ export function caseMarks(product: ClassifiedProduct, pack: Pack): CaseMarks {
     arrows: product.record.form === 'liquid',
     mark: limited ? (reportable.length > 0 ? { id: null, name } : null) : { id: entry.id, name },
     hazardLabels: answer.hazardLabels,
+    marinePollutant,
   };
 }

@@ -1,5 +1,5 @@
 import { copyComment } from '../document/copy-meta.ts';
-import { type LaidOut, layoutCaseLabel } from '../layout/case/case-label.ts';
+import { layoutCaseLabel } from '../layout/case/case-label.ts';
 import { layoutLimitedQuantity, layoutOrientation } from '../layout/case/mark-labels.ts';
 import { layoutPalletLabel } from '../layout/case/pallet-label.ts';
 import { palletPicture } from '../layout/case/pallet-picture.ts';
@@ -23,6 +23,7 @@ import { caseLines, logisticLines, markWords, shownValue, smallLines } from '../
 import { caseFindings } from '../words/en/case-findings.ts';
 import { labelsStuck, stickBeside } from '../words/en/hazard-labels.ts';
 import { palletCaptions } from '../words/en/pallet.ts';
+import { barFindings } from './bar-findings.ts';
 import type { PackageName } from './case-marks.ts';
 
 export interface CaseOptions {
@@ -241,23 +242,3 @@ async function draftAll(
 }
 
 const marked = (picture: string, copy: CopyMark): string => `${picture.trimEnd()}\n${copyComment(copy)}\n`;
-
-/** Tells of data in words alone, and of bars nearer to the edge than labels usually wander. */
-function barFindings({ edge, withoutBars }: LaidOut, { at }: Pack): Diagnostic[] {
-  const found: Diagnostic[] = withoutBars.map(({ ai, value }) => ({
-    code: 'without-bars',
-    severity: 'warning',
-    message: `(${ai}) ${value} is on the label in words alone: its bars do not fit`,
-    at,
-  }));
-  const usual = thermalStock.edge;
-  if (edge < usual.value)
-    found.push({
-      code: 'bars-at-edge',
-      severity: 'note',
-      message: `the quiet zones of the bars end ${edge} mm from the edge of the label; watch that labels run straight`,
-      cite: usual.source,
-      at,
-    });
-  return found;
-}

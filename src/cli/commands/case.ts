@@ -15,6 +15,7 @@ import { caseText } from '../../words/en/case.ts';
 import { caseMissing } from '../../words/en/case-findings.ts';
 import { caseTransportFindings } from '../../words/en/case-transport.ts';
 import { prefixFindings } from '../../words/en/company-prefix.ts';
+import { packageMarkFindings } from '../../words/en/package-marks.ts';
 import { parseArguments, UsageError } from '../arguments.ts';
 import { caseQuestion } from '../case-question.ts';
 import { choosePack } from '../choose-pack.ts';
@@ -132,6 +133,8 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
     { limitedQuantity: asked.limitedQuantity, none },
     pack,
   );
+  const isNamed = !none && marks.mark !== null;
+  transport.push(...packageMarkFindings(marks.marinePollutant, isNamed, record.maker !== null, pack));
   const options = {
     pack,
     facts,
@@ -172,10 +175,11 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
         ...marks.hazardLabels,
         places: labelPlaces(facts.size, marks.hazardLabels.labels.length),
       },
+      marinePollutantMark: marks.marinePollutant,
       ...facts,
     };
     io.out(`${JSON.stringify({ ...answer, files: written, findings: renderJson(findings) }, null, 2)}\n`);
-  } else io.out(`${[...caseText(facts, record.name, pack, marks.hazardLabels), ...written].join('\n')}\n`);
+  } else io.out(`${[...caseText(facts, record.name, pack, marks), ...written].join('\n')}\n`);
   if (status !== exit.done) return status;
   return hasErrors(diagnostics) ? exit.notMet : exit.done;
 }

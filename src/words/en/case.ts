@@ -1,10 +1,12 @@
 import type { ElementString } from '../../barcode/element-strings.ts';
 import type { CaseFacts } from '../../logistics/case-facts.ts';
 import { labelPlaces } from '../../logistics/label-places.ts';
+import type { MarinePollutantMark } from '../../logistics/package-marks.ts';
 import type { Pack, ProductRecord } from '../../record/product-record.ts';
 import type { HazardLabels } from '../../transport/hazard-label.ts';
 import { hazardLabelLines, labelPlaceLines, labelsStuck } from './hazard-labels.ts';
 import { bothMasses, plain } from './lengths.ts';
+import { marinePollutantLines } from './package-marks.ts';
 import { palletLines } from './pallet.ts';
 
 /** Said on every label until a reviewer has signed. */
@@ -58,7 +60,13 @@ export function caseText(
   facts: CaseFacts,
   name: string,
   pack: Pack,
-  hazardLabels: HazardLabels | null,
+  {
+    hazardLabels,
+    marinePollutant,
+  }: {
+    readonly hazardLabels: HazardLabels | null;
+    readonly marinePollutant: MarinePollutantMark | null;
+  },
 ): string[] {
   const { mass } = facts;
   const lines = [
@@ -75,6 +83,7 @@ export function caseText(
     lines.push(
       ...labelPlaceLines(labelPlaces(facts.size, hazardLabels.labels.length)).map(line => `  ${line}`),
     );
+  lines.push(...marinePollutantLines(marinePollutant));
   if (facts.load) lines.push(...palletLines(facts.load));
   return lines;
 }
