@@ -7,6 +7,8 @@ import type { GivenData } from './given-data.ts';
 export interface SoldTo {
   readonly users: readonly ('workplace' | 'consumers')[];
   readonly markets: readonly ('us' | 'eu')[];
+  /** States of the United States in two letters; absent where the record names none. */
+  readonly states?: readonly string[] | undefined;
 }
 
 /** Facts on which statements depend; null where the record does not say. */

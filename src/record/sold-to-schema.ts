@@ -1,6 +1,67 @@
 import { converted, either, list, mapping, oneOf } from './_leaf.ts';
 import * as z from './_zod.ts';
 
+/** States and the District of Columbia by the letters of the postal service. */
+const STATES = [
+  ...([
+    'AK',
+    'AL',
+    'AR',
+    'AZ',
+    'CA',
+    'CO',
+    'CT',
+    'DC',
+    'DE',
+    'FL',
+    'GA',
+    'HI',
+    'IA',
+    'ID',
+    'IL',
+    'IN',
+    'KS',
+  ] as const),
+  ...([
+    'KY',
+    'LA',
+    'MA',
+    'MD',
+    'ME',
+    'MI',
+    'MN',
+    'MO',
+    'MS',
+    'MT',
+    'NC',
+    'ND',
+    'NE',
+    'NH',
+    'NJ',
+    'NM',
+    'NV',
+  ] as const),
+  ...([
+    'NY',
+    'OH',
+    'OK',
+    'OR',
+    'PA',
+    'RI',
+    'SC',
+    'SD',
+    'TN',
+    'TX',
+    'UT',
+    'VA',
+    'VT',
+    'WA',
+    'WI',
+    'WV',
+    'WY',
+  ] as const),
+] as const;
+
 const oneOrMore = <const T extends readonly [string, ...string[]]>(
   values: T,
   example: string,
@@ -27,7 +88,14 @@ export const soldToSchema = mapping(
       'Who buys it: workplace, consumers or both',
     ),
     markets: oneOrMore(['us', 'eu'], '[us]', 'Where it is sold: us, eu or both'),
+    states: z.optional(
+      oneOrMore(
+        STATES,
+        '[CA, MD]',
+        'States of the United States where it is sold, in two letters: whose limits of volatile organic compounds apply',
+      ),
+    ),
   },
   'Who buys the product, and where: decides which labels are due',
-  'a group with `users` and `markets`',
+  'a group with `users`, `markets` and, if wanted, `states`',
 );
