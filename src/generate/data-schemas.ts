@@ -4,6 +4,7 @@ import { consumer } from './data/consumer.ts';
 import { duties } from './data/duties.ts';
 import { labels } from './data/labels.ts';
 import { numberedSheets } from './data/numbered-sheets.ts';
+import { packages } from './data/packages.ts';
 import { reactivity } from './data/reactivity.ts';
 import { readingsOfAppendixC } from './data/readings-of-appendix-c.ts';
 import { regulatory } from './data/regulatory.ts';
@@ -32,6 +33,7 @@ const schemas: Readonly<Record<string, z.core.$ZodType>> = {
   ...substancesAndClasses,
   ...supply,
   ...tables,
+  ...packages,
   ...transport,
 };
 

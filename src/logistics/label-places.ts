@@ -20,6 +20,10 @@ export interface LabelPlaces {
   readonly room: 'one-side' | 'more-sides' | 'smaller' | 'size-unknown';
   /** On how many sides each label stands: two from 1.8 m³. */
   readonly sides: 1 | 2;
+  /** Height of the number of the class. */
+  readonly number: { readonly least: Millimetres; readonly most: Millimetres; readonly cite: string };
+  /** Days of exposure that a label must stand. */
+  readonly weather: { readonly days: number; readonly cite: string };
   readonly cites: {
     readonly size: string;
     readonly reduced: string;
@@ -30,12 +34,6 @@ export interface LabelPlaces {
     readonly contrast: string;
   };
 }
-
-/** Height of the number of the class on a label, and for how many days a label must stand the weather. */
-export const labelDetails = {
-  number: { least: number.least, most: number.most, cite: number.size },
-  weather: { days: durability.days, cite: durability.cite },
-} as const;
 
 /**
  * Where the labels of a case go. Any surface but the bottom will do (172.406(a)(1)(i)), so the top counts as well.
@@ -49,6 +47,8 @@ export function labelPlaces(size: CaseSize | null, labels: number): LabelPlaces 
     together: place.together.millimetres,
     room: roomOn(size, labels, across),
     sides: size !== null && volume(size) >= place.twice.cubicMetres ? 2 : 1,
+    number: { least: number.least, most: number.most, cite: number.size },
+    weather: { days: durability.days, cite: durability.cite },
     cites: {
       size: law.cite,
       reduced: law.reduced,

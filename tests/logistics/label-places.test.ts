@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { labelDetails, labelPlaces } from '../../src/logistics/label-places.ts';
+import { labelPlaces } from '../../src/logistics/label-places.ts';
 
 // 49 CFR 172.407(c)(1): sides of 100 mm, so a square on a point is 100 × √2 = 141.42 mm across (arithmetic).
 describe('size of hazard labels', () => {
   it('is 100 mm a side, number of the class 6.3 to 12.7 mm (172.407(c)(1), (3))', () => {
     expect(labelPlaces(null, 1)).toMatchObject({ side: 100, together: 150, room: 'size-unknown', sides: 1 });
     expect(labelPlaces(null, 1).across).toBeCloseTo(141.42, 2);
-    expect(labelDetails.number).toMatchObject({ least: 6.3, most: 12.7 });
+    expect(labelPlaces(null, 1).number).toMatchObject({ least: 6.3, most: 12.7 });
   });
 
   it.each([

@@ -5,6 +5,7 @@ import { copyMarkAt } from '../../draft/inputs-of.ts';
 import { PRINTER_NAMES, type PrinterName } from '../../layout/roll-printer.ts';
 import { caseFacts } from '../../logistics/case-facts.ts';
 import { labelPlaces } from '../../logistics/label-places.ts';
+import { consignorMark } from '../../logistics/package-marks.ts';
 import { PALLET_NAMES } from '../../logistics/pallet.ts';
 import { usual } from '../../reference/basis.ts';
 import { hasErrors } from '../../report/diagnostic.ts';
@@ -133,8 +134,11 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
     { limitedQuantity: asked.limitedQuantity, none },
     pack,
   );
-  const isNamed = !none && marks.mark !== null;
-  transport.push(...packageMarkFindings(marks.marinePollutant, isNamed, record.maker !== null, pack));
+  const lacksConsignor = !none && marks.mark !== null && record.maker === null;
+  transport.push(
+    ...packageMarkFindings(marks.marinePollutant, lacksConsignor ? consignorMark.cite : null, pack),
+  );
+  const places = marks.hazardLabels && labelPlaces(facts.size, marks.hazardLabels.labels.length);
   const options = {
     pack,
     facts,
@@ -173,13 +177,13 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
       description: basicDescription(shipped, shipped.reportable),
       hazardLabels: marks.hazardLabels && {
         ...marks.hazardLabels,
-        places: labelPlaces(facts.size, marks.hazardLabels.labels.length),
+        places,
       },
       marinePollutantMark: marks.marinePollutant,
       ...facts,
     };
     io.out(`${JSON.stringify({ ...answer, files: written, findings: renderJson(findings) }, null, 2)}\n`);
-  } else io.out(`${[...caseText(facts, record.name, pack, marks), ...written].join('\n')}\n`);
+  } else io.out(`${[...caseText(facts, record.name, pack, { ...marks, places }), ...written].join('\n')}\n`);
   if (status !== exit.done) return status;
   return hasErrors(diagnostics) ? exit.notMet : exit.done;
 }

@@ -1,3 +1,4 @@
+import aircraft from '../../../hazard-data/us-dot/aircraft.json' with { type: 'json' };
 import criteria from '../../../hazard-data/us-dot/criteria.json' with { type: 'json' };
 import generic from '../../../hazard-data/us-dot/generic-entries.json' with { type: 'json' };
 import labels from '../../../hazard-data/us-dot/hazard-labels.json' with { type: 'json' };
@@ -47,6 +48,7 @@ export interface TransportData {
   readonly table: HazardousMaterialsTable;
   readonly criteria: typeof criteria;
   readonly limited: typeof limited;
+  readonly aircraft: typeof aircraft;
   readonly labels: typeof labels;
   readonly precedence: {
     readonly cite: string;
@@ -104,6 +106,7 @@ export function openTransportData(read: (file: string) => Buffer): TransportData
     table: openHazardousMaterialsTable(read('hazardous-materials-table.tsv')),
     criteria,
     limited,
+    aircraft,
     labels,
     precedence: precedence as TransportData['precedence'],
     generic: generic as TransportData['generic'],

@@ -1,6 +1,6 @@
 import type { ElementString } from '../../barcode/element-strings.ts';
 import type { CaseFacts } from '../../logistics/case-facts.ts';
-import { labelPlaces } from '../../logistics/label-places.ts';
+import type { LabelPlaces } from '../../logistics/label-places.ts';
 import type { MarinePollutantMark } from '../../logistics/package-marks.ts';
 import type { Pack, ProductRecord } from '../../record/product-record.ts';
 import type { HazardLabels } from '../../transport/hazard-label.ts';
@@ -62,9 +62,11 @@ export function caseText(
   pack: Pack,
   {
     hazardLabels,
+    places,
     marinePollutant,
   }: {
     readonly hazardLabels: HazardLabels | null;
+    readonly places: LabelPlaces | null;
     readonly marinePollutant: MarinePollutantMark | null;
   },
 ): string[] {
@@ -79,10 +81,7 @@ export function caseText(
       `mark of a limited quantity: sides of ${plain(facts.limitedQuantity.mark.side)} mm, border ${plain(facts.limitedQuantity.mark.border)} mm (${facts.limitedQuantity.mark.cite})`,
     );
   lines.push(...hazardLabelLines(hazardLabels));
-  if (labelsStuck(hazardLabels))
-    lines.push(
-      ...labelPlaceLines(labelPlaces(facts.size, hazardLabels.labels.length)).map(line => `  ${line}`),
-    );
+  if (labelsStuck(hazardLabels) && places) lines.push(...labelPlaceLines(places).map(line => `  ${line}`));
   lines.push(...marinePollutantLines(marinePollutant));
   if (facts.load) lines.push(...palletLines(facts.load));
   return lines;

@@ -1,4 +1,4 @@
-import { type LabelPlaces, labelDetails } from '../../logistics/label-places.ts';
+import type { LabelPlaces } from '../../logistics/label-places.ts';
 import type { HazardLabel, HazardLabels, LabelLeftOff } from '../../transport/hazard-label.ts';
 import { classWord } from './_transport-values.ts';
 import { plain } from './lengths.ts';
@@ -71,8 +71,7 @@ const rooms: Readonly<Record<LabelPlaces['room'], (places: LabelPlaces) => strin
 
 /** Size and place of the labels of a case, a line each. */
 export const labelPlaceLines = (places: LabelPlaces): string[] => {
-  const { side, together, sides, cites } = places;
-  const { number, weather } = labelDetails;
+  const { side, together, sides, number, weather, cites } = places;
   return [
     `size: square on a point, sides of ${side} mm or more [${cites.size}], number of the class ${number.least} to ${number.most} mm high [${number.cite}]; ${rooms[places.room](places)}`,
     `place: near the shipping name on the same side, not the bottom [${cites.surface}]; several within ${together} mm of one another [${cites.together}]${

@@ -1,4 +1,4 @@
-import { consignorMark, type MarinePollutantMark } from '../../logistics/package-marks.ts';
+import type { MarinePollutantMark } from '../../logistics/package-marks.ts';
 import type { Pack } from '../../record/product-record.ts';
 import type { Diagnostic } from '../../report/diagnostic.ts';
 import { plain } from './lengths.ts';
@@ -25,11 +25,13 @@ export function marinePollutantLines(mark: MarinePollutantMark | null): string[]
   }
 }
 
-/** What is to be told of marks that no label draws, and of what a mark lacks. */
+/**
+ * What is to be told of marks that no label draws, and of what a mark lacks.
+ * @param consignor the paragraph that asks for name and address, where the mark lacks them; else null
+ */
 export function packageMarkFindings(
   marine: MarinePollutantMark | null,
-  isNamed: boolean,
-  hasMaker: boolean,
+  consignor: string | null,
   { at }: Pack,
 ): Diagnostic[] {
   const found: Diagnostic[] = [];
@@ -42,13 +44,13 @@ export function packageMarkFindings(
       cite: marine.cite,
       at,
     });
-  if (isNamed && !hasMaker)
+  if (consignor !== null)
     found.push({
       code: 'consignor-missing',
       severity: 'warning',
       message: 'number and name are drawn without name and address of the consignor or the consignee',
       hint: 'add `maker:` to the record, or write them on the case',
-      cite: consignorMark.cite,
+      cite: consignor,
       at,
     });
   return found;
