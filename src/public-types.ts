@@ -24,6 +24,7 @@ export type { WorkSheet } from './draft/work-sheet.ts';
 export type { PackagingFinding } from './duties/child-resistant.ts';
 export type { Claim, ClaimKind, ClaimVerdict } from './duties/claim.ts';
 export type { Duty, DutyState, ListingItem } from './duties/duty.ts';
+export type { StateVocFinding } from './duties/state-voc.ts';
 export type { SupplyPackagingFinding } from './duties/supply-packaging.ts';
 export type { VocFinding, VocTerm } from './duties/voc.ts';
 export type { Held, OutputFiles } from './environment/environment.ts';

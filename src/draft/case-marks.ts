@@ -1,5 +1,8 @@
+import { type MarinePollutantMark, marinePollutantMark } from '../logistics/package-marks.ts';
 import type { Pack } from '../record/product-record.ts';
 import { basicDescription, nameWithParentheses, type TransportAnswer } from '../transport/answer.ts';
+import { packAmounts } from '../transport/from-classification.ts';
+import type { HazardLabels } from '../transport/hazard-label.ts';
 import { carriedLine } from '../words/en/case-transport.ts';
 import type { ClassifiedProduct } from './classified-product.ts';
 import { draftTransport } from './draft-transport.ts';
@@ -18,12 +21,16 @@ export interface CaseMarks {
   readonly mark: PackageName | null;
   /** How the case is carried, as its label says it. */
   readonly carried: string;
+  /** Hazard labels that the case bears, or would bear; null where transport decides none. */
+  readonly hazardLabels: HazardLabels | null;
+  /** The mark of a marine pollutant by vessel; null where it is none. */
+  readonly marinePollutant: MarinePollutantMark | null;
 }
 
 /**
  * What a case bears for highway and rail: the mark of a limited quantity where the pack keeps its limits (49 CFR
  * 172.315), else number and name (172.301); RQ with the names of hazardous substances beside either (172.324); arrows on
- * liquids (172.312). Nothing where transport is not decided.
+ * liquids (172.312); hazard labels (172.400) are named, not drawn. Nothing where transport is not decided.
  */
 export function caseMarks(product: ClassifiedProduct, pack: Pack): CaseMarks {
   const answer = draftTransport(product, pack);
@@ -31,7 +38,22 @@ export function caseMarks(product: ClassifiedProduct, pack: Pack): CaseMarks {
   // The label leaves the shop: where an identity is claimed as a trade secret, it tells class and group alone.
   const secret = product.formula.constituents.some(({ tradeSecret }) => tradeSecret?.identity);
   const carried = carriedLine(answer, secret ? null : basicDescription(answer, answer.reportable));
-  const none = { answer, limitedQuantity: false, arrows: false, mark: null, carried };
+  const marinePollutant = answer.marinePollutant
+    ? marinePollutantMark(
+        packAmounts(pack),
+        product.record.form === 'solid',
+        limitedQuantity?.allowed === true,
+      )
+    : null;
+  const none = {
+    answer,
+    limitedQuantity: false,
+    arrows: false,
+    mark: null,
+    carried,
+    hazardLabels: answer.hazardLabels,
+    marinePollutant,
+  };
   if (answer.answer !== 'regulated' || !entry) return none;
   const limited = limitedQuantity?.allowed === true;
   const name = [...(reportable.length > 0 ? ['RQ'] : []), nameWithParentheses(answer, reportable)].join(', ');
@@ -41,5 +63,7 @@ export function caseMarks(product: ClassifiedProduct, pack: Pack): CaseMarks {
     carried,
     arrows: product.record.form === 'liquid',
     mark: limited ? (reportable.length > 0 ? { id: null, name } : null) : { id: entry.id, name },
+    hazardLabels: answer.hazardLabels,
+    marinePollutant,
   };
 }

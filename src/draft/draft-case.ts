@@ -1,5 +1,5 @@
 import { copyComment } from '../document/copy-meta.ts';
-import { type LaidOut, layoutCaseLabel } from '../layout/case/case-label.ts';
+import { layoutCaseLabel } from '../layout/case/case-label.ts';
 import { layoutLimitedQuantity, layoutOrientation } from '../layout/case/mark-labels.ts';
 import { layoutPalletLabel } from '../layout/case/pallet-label.ts';
 import { palletPicture } from '../layout/case/pallet-picture.ts';
@@ -8,6 +8,7 @@ import { thermalStock } from '../layout/case/thermal-stock.ts';
 import type { PagedDocument } from '../layout/frame.ts';
 import { dpiOf, type PrinterName } from '../layout/roll-printer.ts';
 import type { CaseFacts } from '../logistics/case-facts.ts';
+import { labelPlaces } from '../logistics/label-places.ts';
 import { identificationHeight, orientationMark } from '../logistics/package-marks.ts';
 import { writePdf } from '../pdf/write.ts';
 import { preflight } from '../preflight/preflight.ts';
@@ -16,6 +17,7 @@ import type { Pack, ProductRecord } from '../record/product-record.ts';
 import { type Diagnostic, hasErrors } from '../report/diagnostic.ts';
 import type { FontLibrary } from '../text/glyph-run.ts';
 import { MissingGlyphError } from '../text/missing-glyph.ts';
+import type { HazardLabels } from '../transport/hazard-label.ts';
 import { VERSION } from '../version.ts';
 import {
   type CaseFileKind,
@@ -26,7 +28,9 @@ import {
   smallLines,
 } from '../words/en/case.ts';
 import { caseFindings } from '../words/en/case-findings.ts';
+import { labelsStuck, stickBeside } from '../words/en/hazard-labels.ts';
 import { palletCaptions } from '../words/en/pallet.ts';
+import { barFindings } from './bar-findings.ts';
 import { type CaseFile, caseFileName, missingCaseFiles } from './case-files.ts';
 import type { PackageName } from './case-marks.ts';
 
@@ -47,6 +51,8 @@ export interface CaseOptions {
   readonly name: PackageName | null;
   /** How it is carried, in a line of the case label; null where the marks are left out. */
   readonly carried: string | null;
+  /** Hazard labels that are stuck beside number and name; null where none are drawn for. */
+  readonly hazardLabels: HazardLabels | null;
   /** YYYY-MM-DD */
   readonly date: string;
   readonly copy: CopyMark;
@@ -99,7 +105,19 @@ const askedFor = ({ facts, pallet, arrows, name }: CaseOptions): readonly CaseFi
 
 async function draftAll(
   record: ProductRecord,
-  { pack, facts, batch, printer, pallet, arrows, name: shipping, carried, date, copy }: CaseOptions,
+  {
+    pack,
+    facts,
+    batch,
+    printer,
+    pallet,
+    arrows,
+    name: shipping,
+    carried,
+    hazardLabels,
+    date,
+    copy,
+  }: CaseOptions,
   fonts: FontLibrary,
 ): Promise<Drafted> {
   const dpi = dpiOf(printer);
@@ -157,7 +175,11 @@ async function draftAll(
   if (shipping) {
     const least = identificationHeight(facts.mass.net);
     const { title, subject } = words.shipping(pack.id);
-    const small = [...smallLines(record), words.shippingFoot];
+    const beside =
+      labelsStuck(hazardLabels) && shipping.id !== null
+        ? [stickBeside(hazardLabels, labelPlaces(facts.size, hazardLabels.labels.length))]
+        : [];
+    const small = [...beside, ...smallLines(record), words.shippingFoot];
     const laid = layoutShippingMark({ ...shipping, small, title, subject, date: instant }, least, dpi, fonts);
     if (laid) await write('shipping-name', laid);
     else
@@ -231,23 +253,3 @@ async function draftAll(
 }
 
 const marked = (picture: string, copy: CopyMark): string => `${picture.trimEnd()}\n${copyComment(copy)}\n`;
-
-/** Tells of data in words alone, and of bars nearer to the edge than labels usually wander. */
-function barFindings({ edge, withoutBars }: LaidOut, { at }: Pack): Diagnostic[] {
-  const found: Diagnostic[] = withoutBars.map(({ ai, value }) => ({
-    code: 'without-bars',
-    severity: 'warning',
-    message: `(${ai}) ${value} is on the label in words alone: its bars do not fit`,
-    at,
-  }));
-  const usual = thermalStock.edge;
-  if (edge < usual.value)
-    found.push({
-      code: 'bars-at-edge',
-      severity: 'note',
-      message: `the quiet zones of the bars end ${edge} mm from the edge of the label; watch that labels run straight`,
-      cite: usual.source,
-      at,
-    });
-  return found;
-}

@@ -1,6 +1,7 @@
 import { childResistant, type PackagedProduct, type PackagingFinding } from '../duties/child-resistant.ts';
 import type { Duty, DutyState } from '../duties/duty.ts';
-import { type CountedAs, volatileContent } from '../duties/voc.ts';
+import { stateVoc } from '../duties/state-voc.ts';
+import { type CountedAs, type VocProduct, volatileContent } from '../duties/voc.ts';
 import { readPackageFile } from '../environment/package-files.ts';
 import { Exact } from '../quantity/exact.ts';
 import { readMeasure } from '../quantity/measure.ts';
@@ -8,6 +9,7 @@ import { completeRecord } from '../record/complete.ts';
 import type { Pack } from '../record/product-record.ts';
 import type { Voc } from '../record/record-blocks.ts';
 import { childResistantRules } from '../reference/duties/child-resistant-data.ts';
+import { stateVocLimits } from '../reference/duties/state-voc-data.ts';
 import { vocData } from '../reference/duties/voc-data.ts';
 import { openRegulatory } from '../reference/regulatory/open-regulatory.ts';
 import { basicDescription } from '../transport/answer.ts';
@@ -105,20 +107,18 @@ const same = (written: string, name: string, cas: string | null): boolean =>
 function vocDuties(product: ClassifiedProduct): Duty[] {
   const { record, formula } = product;
   const counted = record.voc?.counted ?? [];
-  const finding = volatileContent(
-    {
-      constituents: formula.constituents.map(({ name, cas, water }) => {
-        const stated = counted.find(({ of }) => same(of, name, cas));
-        return { name, cas, water, stated: stated ? countedAs[stated.as] : null };
-      }),
-      most: weights => formula.most(weights),
-      category: record.voc?.category ?? null,
-      aerosol: record.form === 'aerosol',
-      consumer: household(product),
-      dilutions: leastDilutions(record.packs),
-    },
-    vocData,
-  );
+  const sold: VocProduct = {
+    constituents: formula.constituents.map(({ name, cas, water }) => {
+      const stated = counted.find(({ of }) => same(of, name, cas));
+      return { name, cas, water, stated: stated ? countedAs[stated.as] : null };
+    }),
+    most: weights => formula.most(weights),
+    category: record.voc?.category ?? null,
+    aerosol: record.form === 'aerosol',
+    consumer: household(product),
+    dilutions: leastDilutions(record.packs),
+  };
+  const finding = volatileContent(sold, vocData);
   if (!finding) return [{ id: 'voc-none', state: 'free', cite: '40 CFR 59.202' }];
   const state = {
     within: 'met',
@@ -135,7 +135,25 @@ function vocDuties(product: ClassifiedProduct): Duty[] {
       finding,
       tableSource: vocData.tableSource,
     },
+    ...stateVocDuties(product, sold),
   ];
+}
+
+/** VOC limits of the states that the record names. */
+function stateVocDuties({ record }: ClassifiedProduct, sold: VocProduct): Duty[] {
+  const states = record.soldTo?.states ?? [];
+  const state = {
+    within: 'met',
+    above: 'due',
+    open: 'open',
+    'not-held': 'open',
+    'no-category': 'open',
+    'none-fits': 'free',
+  } as const;
+  return states.flatMap((each): Duty[] => {
+    const finding = stateVoc(each, stateVocLimits(each), sold, vocData);
+    return finding ? [{ id: 'voc-state', state: state[finding.outcome], cite: finding.cite, finding }] : [];
+  });
 }
 
 /** Use solutions of all packs; none where a pack is used as it is. */

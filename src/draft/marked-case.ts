@@ -1,9 +1,12 @@
 import { PRINTER_NAMES, type PrinterName } from '../layout/roll-printer.ts';
 import { type CaseFacts, type CaseQuestion, caseFacts } from '../logistics/case-facts.ts';
+import { type LabelPlaces, labelPlaces } from '../logistics/label-places.ts';
+import { consignorMark } from '../logistics/package-marks.ts';
 import type { Pack } from '../record/product-record.ts';
 import type { Diagnostic } from '../report/diagnostic.ts';
 import { basicDescription } from '../transport/answer.ts';
 import { caseTransportFindings } from '../words/en/case-transport.ts';
+import { packageMarkFindings } from '../words/en/package-marks.ts';
 import { type CaseMarks, caseMarks } from './case-marks.ts';
 import type { ClassifiedProduct } from './classified-product.ts';
 
@@ -20,6 +23,12 @@ export interface MarkedCase {
   readonly carried: string | null;
   /** Basic description; null where there is none. */
   readonly description: string | null;
+  /** Hazard labels that the case bears, or would bear; null where transport decides none. */
+  readonly hazardLabels: CaseMarks['hazardLabels'];
+  /** Where they stand; null where there are none. */
+  readonly places: LabelPlaces | null;
+  /** The mark of a marine pollutant by vessel; null where it is none. */
+  readonly marinePollutant: CaseMarks['marinePollutant'];
   /** What transport means for the marks. */
   readonly diagnostics: readonly Diagnostic[];
 }
@@ -35,10 +44,14 @@ export function markedCase(
   asked: CaseQuestion,
   withoutMarks: boolean,
 ): MarkedCase | null {
-  const { answer, limitedQuantity, arrows, mark, carried } = caseMarks(product, pack);
+  const { answer, limitedQuantity, arrows, mark, carried, hazardLabels, marinePollutant } = caseMarks(
+    product,
+    pack,
+  );
   const none = asked.limitedQuantity || asked.arrows || withoutMarks;
   const question = none ? asked : { ...asked, limitedQuantity, arrows };
   const facts = caseFacts(product.record, pack, question);
+  const lacksConsignor = !none && mark !== null && product.record.maker === null;
   const description = basicDescription(answer, answer.reportable);
   return (
     facts && {
@@ -47,12 +60,13 @@ export function markedCase(
       name: none ? null : mark,
       carried: withoutMarks ? null : carried,
       description,
-      diagnostics: caseTransportFindings(
-        answer,
-        description,
-        { limitedQuantity: asked.limitedQuantity, none },
-        pack,
-      ),
+      hazardLabels,
+      places: hazardLabels && labelPlaces(facts.size, hazardLabels.labels.length),
+      marinePollutant,
+      diagnostics: [
+        ...caseTransportFindings(answer, description, { limitedQuantity: asked.limitedQuantity, none }, pack),
+        ...packageMarkFindings(marinePollutant, lacksConsignor ? consignorMark.cite : null, pack),
+      ],
     }
   );
 }

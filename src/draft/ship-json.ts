@@ -1,5 +1,6 @@
 import type { ProductRecord } from '../record/product-record.ts';
 import {
+  type Alternative,
   basicDescription,
   type LimitedQuantity,
   type Outcome,
@@ -24,14 +25,14 @@ export function shipJson(
     pack,
     rules,
     asOf,
-    ...outcomeJson(transport, transport.limitedQuantity, transport),
+    ...outcomeJson(transport, transport),
     hazardousSubstances: transport.reportable,
     because: transport.because.map(workingOf),
     missing: transport.missing.map(item => `${transportNeed(item)} [${item.cite}]`),
     alternatives: transport.alternatives.map(({ when, ...alternative }) => ({
       when: when.map(transportCondition).join('; '),
       cite: [...new Set(when.map(({ cite }) => cite))].join('; '),
-      ...outcomeJson(alternative, alternative.limitedQuantity, transport),
+      ...outcomeJson(alternative, transport),
       because: alternative.because.map(workingOf),
     })),
   };
@@ -40,8 +41,7 @@ export function shipJson(
 const workingOf = (fact: Fact) => ({ cite: fact.cite, working: transportWorking(fact) });
 
 const outcomeJson = (
-  outcome: Outcome,
-  limited: LimitedQuantity | null,
+  outcome: Outcome & Pick<Alternative, 'limitedQuantity' | 'hazardLabels'>,
   { marinePollutant, reportable }: Pick<TransportAnswer, 'marinePollutant' | 'reportable'>,
 ) => ({
   answer: outcome.answer,
@@ -53,7 +53,8 @@ const outcomeJson = (
   subsidiary: outcome.subsidiary,
   packingGroup: outcome.packingGroup,
   marinePollutant,
-  limitedQuantity: limited && limitedJson(limited),
+  limitedQuantity: outcome.limitedQuantity && limitedJson(outcome.limitedQuantity),
+  hazardLabels: outcome.hazardLabels,
 });
 
 const limitedJson = ({ allowed, innerLimit, grossLimit, cite }: LimitedQuantity) => ({

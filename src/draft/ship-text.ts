@@ -5,6 +5,7 @@ import {
   type Outcome,
   type TransportAnswer,
 } from '../transport/answer.ts';
+import { hazardLabelLines } from '../words/en/hazard-labels.ts';
 import { transportNotes, transportWorking } from '../words/en/transport.ts';
 import { transportCondition, transportNeed } from '../words/en/transport-cases.ts';
 
@@ -22,6 +23,7 @@ export function shipText(
 ): string[] {
   const lines = [`${name} (${code}), ${pack}: ${headline(transport, transport.reportable)}`];
   if (transport.limitedQuantity) lines.push(`  ${quantity(transport.limitedQuantity)}`);
+  lines.push(...hazardLabelLines(transport.hazardLabels).map(line => `  ${line}`));
   if (transport.marinePollutant) lines.push('  marine pollutant');
   lines.push('', 'Because');
   for (const fact of transport.because) lines.push(`  ${transportWorking(fact)} [${fact.cite}]`);
@@ -34,6 +36,7 @@ export function shipText(
       `    ${headline(alternative, transport.reportable)}`,
     );
     if (alternative.limitedQuantity) lines.push(`    ${quantity(alternative.limitedQuantity)}`);
+    lines.push(...hazardLabelLines(alternative.hazardLabels).map(line => `    ${line}`));
     for (const fact of alternative.because)
       if (alternative.answer !== 'regulated') lines.push(`    ${transportWorking(fact)} [${fact.cite}]`);
   }

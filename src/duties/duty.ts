@@ -1,6 +1,7 @@
 import type { Found } from '../reference/lists/look-up.ts';
 import type { StateListing } from '../reference/regulatory/open-regulatory.ts';
 import type { PackagingFinding } from './child-resistant.ts';
+import type { StateVocFinding } from './state-voc.ts';
 import type { VocFinding } from './voc.ts';
 
 /** What a marketplace or dealer asks for with a product. */
@@ -37,6 +38,7 @@ export type Duty =
   | (Stands & { readonly id: 'child-resistant-none'; readonly household: boolean | null })
   | (Stands & { readonly id: 'voc'; readonly finding: VocFinding; readonly tableSource: string })
   | (Stands & { readonly id: 'voc-none' })
+  | (Stands & { readonly id: 'voc-state'; readonly finding: StateVocFinding })
   | (Stands & {
       readonly id: 'state-warning';
       readonly name: string;

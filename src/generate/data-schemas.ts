@@ -5,6 +5,7 @@ import { duties } from './data/duties.ts';
 import { labels } from './data/labels.ts';
 import { languages } from './data/languages.ts';
 import { numberedSheets } from './data/numbered-sheets.ts';
+import { packages } from './data/packages.ts';
 import { reactivity } from './data/reactivity.ts';
 import { readingsOfAppendixC } from './data/readings-of-appendix-c.ts';
 import { regulatory } from './data/regulatory.ts';
@@ -34,6 +35,7 @@ const schemas: Readonly<Record<string, z.core.$ZodType>> = {
   ...substancesAndClasses,
   ...supply,
   ...tables,
+  ...packages,
   ...transport,
 };
 

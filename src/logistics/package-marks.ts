@@ -14,7 +14,7 @@ export interface LimitedQuantityMark {
   readonly because: 'size-unknown' | 'side-takes-it' | 'no-side-takes-it';
 }
 
-const { limitedQuantity, identification, orientation } = data;
+const { limitedQuantity, identification, orientation, marinePollutant, consignor } = data;
 
 /** Height of a square set on a point. */
 export const acrossCorners = (side: Millimetres): Millimetres => side * Math.SQRT2;
@@ -67,3 +67,38 @@ export const orientationMark: {
   sides: orientation.sides,
   exceptions: orientation.exceptions,
 };
+
+/** The MARINE POLLUTANT mark of a package (49 CFR 172.322), by vessel. */
+export interface MarinePollutantMark {
+  /** `due`, `open` where the contents are not known, or what frees the package. */
+  readonly status: 'due' | 'open' | 'small' | 'limited-quantity';
+  readonly cite: string;
+  /** Of the square on a point, outside of the border. */
+  readonly side: Millimetres;
+  readonly border: Millimetres;
+  readonly size: string;
+  /** The paragraph by which names of the pollutants stand beside the shipping name. */
+  readonly names: string;
+}
+
+/**
+ * Whether a package of a marine pollutant bears the mark: not where it bears that of a limited quantity, nor where each
+ * inner packaging holds up to 5 L of a liquid or 5 kg of a solid (49 CFR 172.322(d)).
+ * @param inner contents of one inner packaging
+ */
+export function marinePollutantMark(
+  inner: { readonly millilitres: number | null; readonly grams: number | null },
+  isSolid: boolean,
+  isLimitedQuantity: boolean,
+): MarinePollutantMark {
+  const { small, size, names, cite, limitedQuantity: byLimited } = marinePollutant;
+  const base = { side: size.side, border: size.border, size: size.cite, names };
+  if (isLimitedQuantity) return { ...base, status: 'limited-quantity', cite: byLimited };
+  const amount = isSolid ? inner.grams : inner.millilitres;
+  if (amount === null) return { ...base, status: 'open', cite };
+  const most = (isSolid ? small.kilograms : small.litres) * 1000;
+  return amount <= most ? { ...base, status: 'small', cite: small.cite } : { ...base, status: 'due', cite };
+}
+
+/** The paragraph that asks for name and address of consignor or consignee on a package. */
+export const consignorMark: { readonly cite: string } = { cite: consignor.cite };

@@ -9,6 +9,8 @@ export interface SoldTo {
   readonly markets: readonly ('us' | 'eu')[];
   /** BCP 47; languages of documents, beside English. */
   readonly languages?: readonly string[];
+  /** States of the United States in two letters; absent where the record names none. */
+  readonly states?: readonly string[] | undefined;
 }
 
 /** Facts on which statements depend; null where the record does not say. */

@@ -1,6 +1,7 @@
 import type { PackingGroup, TableEntry } from '../reference/transport/table-entry.ts';
 import type { Fact } from './fact.ts';
 import type { Missing } from './finding.ts';
+import type { HazardLabels } from './hazard-label.ts';
 
 /** What the exception for limited quantities allows; modes other than air. */
 export interface LimitedQuantity {
@@ -30,6 +31,7 @@ export interface Alternative extends Outcome {
   /** The cases that come to it. */
   readonly when: readonly Fact[];
   readonly limitedQuantity: LimitedQuantity | null;
+  readonly hazardLabels: HazardLabels | null;
 }
 
 /** How a pack of the product is carried, as far as the record decides it. */
@@ -38,6 +40,7 @@ export interface TransportAnswer extends Outcome {
   /** Hazardous substances that reach their reportable quantity in one package, the lowest first (49 CFR 171.8). */
   readonly reportable: readonly string[];
   readonly limitedQuantity: LimitedQuantity | null;
+  readonly hazardLabels: HazardLabels | null;
   readonly missing: readonly Missing[];
   readonly alternatives: readonly Alternative[];
 }

@@ -52,13 +52,21 @@ function constituentsOf(
   }));
 }
 
-function packOf({ id, contents, case: box }: Pack): TransportPack {
+/** Contents of one inner packaging as volume and as mass; null for what they are not. */
+export function packAmounts({ contents }: Pack): Pick<TransportPack, 'millilitres' | 'grams'> {
   const volume = readMeasure(contents.written, 'volume');
   const mass = readMeasure(contents.written, 'mass');
   return {
-    id,
     millilitres: volume.ok ? volume.value.base.value : null,
     grams: mass.ok ? mass.value.base.value : null,
+  };
+}
+
+function packOf(pack: Pack): TransportPack {
+  const { id, contents, case: box } = pack;
+  return {
+    id,
+    ...packAmounts(pack),
     written: contents.written,
     count: box?.count ?? null,
     tareKilograms: box?.tareKilograms?.value ?? null,

@@ -1,4 +1,5 @@
 import { readMeasure } from '../quantity/measure.ts';
+import { aircraftRules } from './aircraft.ts';
 import type { Outcome } from './answer.ts';
 import { type Fact, fact } from './fact.ts';
 import { packageKilograms } from './hazardous-substance.ts';
@@ -9,7 +10,9 @@ import type { Setting } from './setting.ts';
  * and 9B; 49 CFR 173.27, 175.75), stowage aboard vessels (10A, 10B), and the section for bulk packagings (8C) where the
  * pack is above a non-bulk one (171.8).
  */
-export function modesOf({ entry }: Outcome, { input, data }: Setting): readonly Fact[] {
+export function modesOf(outcome: Outcome, setting: Setting): readonly Fact[] {
+  const { entry } = outcome;
+  const { input, data } = setting;
   if (!entry) return [];
   const { pack, form } = input;
   const count = pack?.count ?? 1;
@@ -33,7 +36,9 @@ export function modesOf({ entry }: Outcome, { input, data }: Setting): readonly 
           }),
         ]
       : []),
+    ...aircraftRules(outcome, setting),
     fact('vessel', '49 CFR 172.101, Columns 10A and 10B', { un: entry.id, ...entry.vessel }),
+    fact('international', data.aircraft.international.cite, { un: entry.id }),
     ...(isBulk
       ? [
           fact('bulk-package', nonBulk.cite, {

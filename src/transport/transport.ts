@@ -12,6 +12,7 @@ import { corrosive } from './corrosive.ts';
 import { type Fact, fact } from './fact.ts';
 import type { Case, Hazard, Missing } from './finding.ts';
 import { flammable } from './flammable.ts';
+import { hazardLabels } from './hazard-labels.ts';
 import { hazardousSubstances } from './hazardous-substance.ts';
 import type { TransportConstituent, TransportInput } from './input.ts';
 import { limitedQuantity } from './limited-quantity.ts';
@@ -62,6 +63,7 @@ function atBothEnds(
     ...high,
     ...undecided(...high.because),
     limitedQuantity: null,
+    hazardLabels: null,
     missing: [missing, ...high.missing],
     alternatives: [
       { ...low, when: when(constituent.low) },
@@ -202,6 +204,7 @@ function finish(
     marinePollutant: setting.marine.names.length > 0,
     reportable: setting.substances.names,
     limitedQuantity: quantity.limits,
+    hazardLabels: hazardLabels(outcome, quantity.limits, setting.input, setting.data),
     missing,
     alternatives: merged(outcome, cases, setting),
   };
@@ -233,6 +236,7 @@ function merged(
       ...each,
       when,
       limitedQuantity: quantity.limits,
+      hazardLabels: hazardLabels(each, quantity.limits, setting.input, setting.data),
       because: [...each.because, ...quantity.because],
     };
   });

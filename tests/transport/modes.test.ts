@@ -70,6 +70,51 @@ describe('other modes', () => {
     expect(transportWorking(fact!)).toContain('ICAO Technical Instructions');
   });
 
+  // 49 CFR 173.27(f)(2), Table 3: Class 8, packing group III, liquid: 0.5 L an inner packaging, 1.0 L a package.
+  it.each([
+    ['500 mL', 2, 'within'],
+    ['501 mL', 1, 'over'],
+    ['500 mL', 3, 'over'],
+    ['250 mL', 4, 'within'],
+    ['250 mL', 5, 'over'],
+  ])('holds %s times %d against limited quantities by air: %s', async (contents, count, verdict) => {
+    const [fact] = await told({ ...bleach, contents, count }, 'aircraft-limited');
+    expect(fact!.values).toMatchObject({ inner: '0.5 L', outer: '1 L', verdict });
+    expect(transportWorking(fact!)).toContain('0.5 L');
+  });
+
+  // Table 3: Class 3, packing group III: 2.5 L in glass, 5 L in metal or plastic, 10 L a package.
+  it.each([
+    ['2.5 L', 4, 'within'],
+    ['2.6 L', 3, 'by-material'],
+    ['5 L', 2, 'by-material'],
+    ['5.1 L', 1, 'over'],
+  ])('knows glass from plastic: %s times %d: %s', async (contents, count, verdict) => {
+    const solvent: Material = {
+      flash: '40 C',
+      boil: 180,
+      formula: [{ name: 'mineral spirits', percent: 100, hazards: ['Flam. Liq. 3'] }],
+      contents,
+      count,
+    };
+    const [fact] = await told(solvent, 'aircraft-limited');
+    expect(fact!.values.verdict).toBe(verdict);
+  });
+
+  // 173.27(a): packing group III of Class 8 in packagings of group II. (c)(2)(i): 75 kPa for packing group III of
+  // Class 3 and Division 6.1, 95 kPa for other liquids.
+  it('tells level and pressure of packagings', async () => {
+    expect((await told(bleach, 'aircraft-performance'))[0]!.values.level).toBe('II');
+    expect((await told(bleach, 'aircraft-pressure'))[0]!.values.kilopascals).toBe(95);
+    const solvent: Material = {
+      flash: '40 C',
+      boil: 180,
+      formula: [{ name: 'mineral spirits', percent: 100, hazards: ['Flam. Liq. 3'] }],
+    };
+    expect((await told(solvent, 'aircraft-pressure'))[0]!.values.kilopascals).toBe(75);
+    expect(await told(solvent, 'aircraft-performance')).toEqual([]);
+  });
+
   // The same row: Column 10A B, 10B 26, 53, 58.
   it('gives the stowage of the table', async () => {
     const [fact] = await told(bleach, 'vessel');

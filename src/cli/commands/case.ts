@@ -28,7 +28,7 @@ export const command: Command = {
   place: 65,
   about: [
     'Labels are 4 x 6 in, black alone, every bar on whole dots of the printer. A label that something stands against is left out and the rest is made; the exit status is then 1.',
-    'The marks are those that `ship` works out for highway and rail: limited quantity, or number and shipping name, with RQ and arrows. --limited-quantity and --arrows ask for them whatever it says; --no-marks leaves them out.',
+    'The marks are those that `ship` works out for highway and rail: limited quantity, or number and shipping name, with RQ and arrows. Hazard labels are named with their size and place: they are bought in print. --limited-quantity and --arrows ask for them whatever it says; --no-marks leaves them out.',
   ],
   argument: oneRecord,
   options: {
@@ -151,10 +151,12 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
       product: { name, code },
       pack: pack.id,
       description: marked.description,
+      hazardLabels: marked.hazardLabels && { ...marked.hazardLabels, places: marked.places },
+      marinePollutantMark: marked.marinePollutant,
       ...marked.facts,
     };
     io.out(`${JSON.stringify({ ...answer, files: written, findings: renderJson(findings) }, null, 2)}\n`);
-  } else io.out(`${[...caseText(marked.facts, record.name, pack), ...written].join('\n')}\n`);
+  } else io.out(`${[...caseText(marked.facts, record.name, pack, marked), ...written].join('\n')}\n`);
   if (status !== exit.done) return status;
   return hasErrors(diagnostics) ? exit.notMet : exit.done;
 }

@@ -46,7 +46,7 @@ function packed({ record, words }: SheetInput): ItemBody | null {
   });
 }
 
-interface Described {
+export interface Described {
   readonly un: readonly string[];
   readonly name: readonly string[];
   readonly hazardClass: readonly string[];
@@ -55,7 +55,7 @@ interface Described {
 }
 
 /** Texts by pack; none at all where the answer for one pack is undecided, or where they would tell a withheld name. */
-function described(input: SheetInput): Described {
+export function described(input: SheetInput): Described {
   const nothing = { un: [], name: [], hazardClass: [], packingGroup: [], precautions: [] };
   if (input.transport.some(({ answer }) => answer.answer === 'undecided')) return nothing;
   const { transport: words } = input.words.sheet;
@@ -78,6 +78,7 @@ function described(input: SheetInput): Described {
     packingGroup: each(item(({ packingGroup }) => words.packingGroup(packingGroup))),
     precautions: [
       ...each(({ limitedQuantity }) => limitedQuantity && words.limitedQuantity(limitedQuantity)),
+      ...each(({ hazardLabels }) => words.hazardLabels(hazardLabels)),
       words.modes,
     ],
   };

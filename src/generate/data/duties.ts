@@ -35,6 +35,22 @@ export const duties = {
     checked: date,
     most: z.strictObject({ value: z.number(), unit: z.literal('mL'), cite: text }),
   }),
+  'us-state/voc-limits.json': z.strictObject({
+    about: text,
+    checkedOn: date,
+    states: z.record(
+      text,
+      z.strictObject({
+        title: text,
+        instrument: text,
+        cite: text,
+        source: text,
+        exemptions: z.strictObject({ cite: text, source: text }),
+        categories: z.array(z.strictObject({ id: text, percent: z.number() })),
+      }),
+    ),
+    'not-held': z.record(text, text),
+  }),
   'us-epa/voc-categories.json': z.strictObject({
     about: text,
     cite: text,

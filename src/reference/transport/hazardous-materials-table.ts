@@ -23,6 +23,10 @@ export function readCells(line: string): TableCells {
   return Object.fromEntries(tableColumns.map((column, at) => [column, cells[at] ?? ''])) as TableCells;
 }
 
+/** Two rows print a point for a comma: `8.6.1`, `6.1. 4.1`. */
+const labelsOf = (cell: string): string[] =>
+  list(cell.replace(/\. /, ', ').replace(/^(\d)\.(\d\.\d)$/, '$1, $2'));
+
 function entryOf(cells: TableCells): TableEntry {
   const hazardClass = cells.class;
   return {
@@ -32,7 +36,8 @@ function entryOf(cells: TableCells): TableEntry {
     hazardClass,
     id: cells.id,
     packingGroup: cells['packing-group'] === '' ? null : (cells['packing-group'] as PackingGroup),
-    subsidiary: list(cells.labels).filter(label => label !== hazardClass && label !== 'None'),
+    subsidiary: labelsOf(cells.labels).filter(label => label !== hazardClass && label !== 'None'),
+    labelled: cells.labels !== 'None',
     specialProvisions: list(cells['special-provisions']),
     exceptions: list(cells.exceptions).filter(section => section !== 'None'),
     aircraft: { passenger: cells['passenger-limit'], cargo: cells['cargo-limit'] },

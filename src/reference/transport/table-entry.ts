@@ -18,6 +18,8 @@ export interface TableEntry {
   readonly packingGroup: PackingGroup | null;
   /** Column 6 without the primary hazard. */
   readonly subsidiary: readonly string[];
+  /** Whether Column 6 asks for a label; it prints `None` where it asks for none. */
+  readonly labelled: boolean;
   readonly specialProvisions: readonly string[];
   /** Column 8A: sections of part 173 with exceptions. */
   readonly exceptions: readonly string[];

@@ -1,5 +1,7 @@
+import aircraft from '../../../hazard-data/us-dot/aircraft.json' with { type: 'json' };
 import criteria from '../../../hazard-data/us-dot/criteria.json' with { type: 'json' };
 import generic from '../../../hazard-data/us-dot/generic-entries.json' with { type: 'json' };
+import labels from '../../../hazard-data/us-dot/hazard-labels.json' with { type: 'json' };
 import limited from '../../../hazard-data/us-dot/limited-quantities.json' with { type: 'json' };
 import precedence from '../../../hazard-data/us-dot/precedence.json' with { type: 'json' };
 import substances from '../../../hazard-data/us-dot/substances.json' with { type: 'json' };
@@ -46,6 +48,8 @@ export interface TransportData {
   readonly table: HazardousMaterialsTable;
   readonly criteria: typeof criteria;
   readonly limited: typeof limited;
+  readonly aircraft: typeof aircraft;
+  readonly labels: typeof labels;
   readonly precedence: {
     readonly cite: string;
     readonly above: { readonly cite: string; readonly hazards: readonly string[] };
@@ -102,6 +106,8 @@ export function openTransportData(read: (file: string) => Buffer): TransportData
     table: openHazardousMaterialsTable(read('hazardous-materials-table.tsv')),
     criteria,
     limited,
+    aircraft,
+    labels,
     precedence: precedence as TransportData['precedence'],
     generic: generic as TransportData['generic'],
     substance: cas => byCas.get(cas) ?? null,

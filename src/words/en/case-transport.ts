@@ -1,6 +1,7 @@
 import type { Pack } from '../../record/product-record.ts';
 import type { Diagnostic } from '../../report/diagnostic.ts';
 import type { TransportAnswer } from '../../transport/answer.ts';
+import { labelNames, labelsStuck } from './hazard-labels.ts';
 import { transport } from './sheet-transport.ts';
 
 /**
@@ -23,7 +24,11 @@ export function carriedLine(answer: TransportAnswer, description: string | null)
  * @param description basic description, or null
  */
 export function caseTransportFindings(
-  { answer, limitedQuantity }: Pick<TransportAnswer, 'answer' | 'limitedQuantity'>,
+  {
+    answer,
+    limitedQuantity,
+    hazardLabels,
+  }: Pick<TransportAnswer, 'answer' | 'limitedQuantity' | 'hazardLabels'>,
   description: string | null,
   asked: { readonly limitedQuantity: boolean; readonly none: boolean },
   { id, at }: Pack,
@@ -69,10 +74,8 @@ export function caseTransportFindings(
     limitedQuantity?.allowed === null
       ? 'whether it is a limited quantity is open'
       : 'it is no limited quantity';
-  return [
-    finding(
-      'warning',
-      `${description}: ${why}; number and name are drawn, hazard labels (49 CFR 172.400) and a UN packaging are due beside them`,
-    ),
-  ];
+  const labels = labelsStuck(hazardLabels)
+    ? `the hazard labels ${labelNames(hazardLabels)} (49 CFR 172.400) and a UN packaging are`
+    : 'a UN packaging is';
+  return [finding('warning', `${description}: ${why}; number and name are drawn, ${labels} due beside them`)];
 }

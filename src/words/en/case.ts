@@ -1,7 +1,12 @@
 import type { ElementString } from '../../barcode/element-strings.ts';
 import type { CaseFacts } from '../../logistics/case-facts.ts';
+import type { LabelPlaces } from '../../logistics/label-places.ts';
+import type { MarinePollutantMark } from '../../logistics/package-marks.ts';
 import type { Pack, ProductRecord } from '../../record/product-record.ts';
+import type { HazardLabels } from '../../transport/hazard-label.ts';
+import { hazardLabelLines, labelPlaceLines, labelsStuck } from './hazard-labels.ts';
 import { bothMasses, plain } from './lengths.ts';
+import { marinePollutantLines } from './package-marks.ts';
 import { palletLines } from './pallet.ts';
 
 /** What a file of a case is: its label, a mark of transport, the logistic label of its pallet, the drawing of the load. */
@@ -61,7 +66,20 @@ export function shownValue({ ai, value }: ElementString): string {
 }
 
 /** Facts of a case for a reader, a line each. */
-export function caseText(facts: CaseFacts, name: string, pack: Pack): string[] {
+export function caseText(
+  facts: CaseFacts,
+  name: string,
+  pack: Pack,
+  {
+    hazardLabels,
+    places,
+    marinePollutant,
+  }: {
+    readonly hazardLabels: HazardLabels | null;
+    readonly places: LabelPlaces | null;
+    readonly marinePollutant: MarinePollutantMark | null;
+  },
+): string[] {
   const { mass } = facts;
   const lines = [
     `${name}, ${pack.id}: case of ${facts.count}${facts.gtin === null ? '' : `, GTIN ${facts.gtin}`}`,
@@ -72,6 +90,9 @@ export function caseText(facts: CaseFacts, name: string, pack: Pack): string[] {
     lines.push(
       `mark of a limited quantity: sides of ${plain(facts.limitedQuantity.mark.side)} mm, border ${plain(facts.limitedQuantity.mark.border)} mm (${facts.limitedQuantity.mark.cite})`,
     );
+  lines.push(...hazardLabelLines(hazardLabels));
+  if (labelsStuck(hazardLabels) && places) lines.push(...labelPlaceLines(places).map(line => `  ${line}`));
+  lines.push(...marinePollutantLines(marinePollutant));
   if (facts.load) lines.push(...palletLines(facts.load));
   return lines;
 }
@@ -101,7 +122,7 @@ export const markWords = ({ name, code }: Pick<ProductRecord, 'name' | 'code'>, 
     title: `${name}: number and shipping name`,
     subject: `${code}, case of ${pack}`,
   }),
-  shippingFoot: `${code} · 49 CFR 172.301, 172.324; hazard labels of 172.400 are separate`,
+  shippingFoot: `${code} · 49 CFR 172.301, 172.324`,
   orientation: {
     alt: 'Package orientation: this way up',
     caption: 'THIS WAY UP',

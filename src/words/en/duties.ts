@@ -1,4 +1,5 @@
 import type { Duty, DutyState, ListingItem } from '../../duties/duty.ts';
+import type { StateVocFinding } from '../../duties/state-voc.ts';
 import type { VocFinding, VocTerm } from '../../duties/voc.ts';
 import { plain } from '../../quantity/print.ts';
 import type { StateListing } from '../../reference/regulatory/open-regulatory.ts';
@@ -46,6 +47,24 @@ function vocText(finding: VocFinding, tableSource: string): string {
   return `${content}${solution}: ${[verdict, ...from].join('; ')}`;
 }
 
+function stateVocText({ state, title, outcome, category, sure, atMost, source }: StateVocFinding): string {
+  const place = title ?? state;
+  const content = sure === atMost ? percent(sure) : `${percent(sure)} to ${percent(atMost)}`;
+  const limit = category ? `limit ${percent(category.percent)} for ${category.title}` : '';
+  const verdict = {
+    within: `within the ${limit}`,
+    above: `above the ${limit}`,
+    open: `the ${limit} is met or not by what is not known`,
+    'not-held':
+      title === null
+        ? 'the limits of this state are not held; look them up'
+        : 'no limit is held for this product category; look it up',
+    'no-category': 'name the product category under `voc: category:`, or none where none fits',
+    'none-fits': 'the record says that no product category fits; the state may have others',
+  }[outcome];
+  return `${place}: VOC ${content} by weight, undiluted: ${verdict}${source ? ` (${source})` : ''}`;
+}
+
 const toxicities: Readonly<Record<StateListing['toxicity'][number], string>> = {
   cancer: 'cancer',
   developmental: 'developmental toxicity',
@@ -77,6 +96,8 @@ export function dutyText(duty: Duty): string {
         : 'child-resistant packaging: nothing in the composition reaches a limit that was looked at';
     case 'voc':
       return vocText(duty.finding, duty.tableSource);
+    case 'voc-state':
+      return stateVocText(duty.finding);
     case 'voc-none':
       return 'VOC content: the limits are for products of households and institutions, and the record sells to no consumer';
     case 'state-warning': {

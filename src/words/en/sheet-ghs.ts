@@ -87,6 +87,8 @@ export const ghs = {
     'The code of the European list of wastes depends on the use: whoever produces the waste assigns it.',
   carriage:
     'The rules of carriage of ADR, RID, ADN, the IMDG Code and the ICAO Technical Instructions are not held. An answer under the rules of the United States is not shown in their place.',
+  carriageShared:
+    'Number, name, class and packing group are those of an entry of 49 CFR 172.101 that is not marked as domestic (172.101(b)(3)), as worked out for the United States; such entries have their numbers from the list of dangerous goods of the UN Model Regulations, which ADR, RID, ADN, the IMDG Code and the ICAO Technical Instructions share. Those texts were not read: classification code, transport category, tunnel restriction code, special provisions, limited and excepted quantities and the mark for environmentally hazardous substances are not looked up. The shipper checks the current text.',
   actsToLookUp:
     'To be looked up: Regulation (EC) No 648/2004 (detergents), Regulation (EU) No 528/2012 (biocidal products), Regulation (EC) No 1907/2006, Annexes XIV and XVII and the list of Article 59(1), Directive 2012/18/EU (major accidents), Directive 2004/42/EC (volatile organic compounds), Regulation (EU) 2019/1148 (explosives precursors), national rules of each market.',
   compiled: 'Date of compilation: {date}.',

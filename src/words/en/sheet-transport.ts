@@ -1,5 +1,7 @@
 import type { LimitedQuantity, Outcome } from '../../transport/answer.ts';
 import type { Fact } from '../../transport/fact.ts';
+import type { HazardLabels } from '../../transport/hazard-label.ts';
+import { hazardLabelLines } from './hazard-labels.ts';
 import { transportWorking } from './transport.ts';
 import { transportNeed } from './transport-cases.ts';
 
@@ -9,6 +11,8 @@ const asked = (open: readonly Fact[], missing: readonly Fact[]): string => {
   const needs = missing.map(each => `${transportNeed(each)} [${each.cite}]`).join('; ');
   return [...worked(open), ...(needs === '' ? [] : [`missing: ${needs}`])].join('; ');
 };
+
+const sentence = (line: string): string => `${line[0]!.toUpperCase()}${line.slice(1)}.`;
 
 /** Texts of section 14, and what its reviewer must look at. */
 export const transport = {
@@ -37,6 +41,9 @@ export const transport = {
     if (allowed === null) return `Limited quantity: facts of the pack are missing; ${limits}`;
     return `Limited quantity: ${allowed ? 'allowed' : 'not for this pack'}; ${limits}`;
   },
+  /** Hazard labels of a package; null where transport decides none. */
+  hazardLabels: (found: HazardLabels | null): string | null =>
+    found ? sentence(hazardLabelLines(found).join('; ')) : null,
   packed: (packs: readonly string[]): string =>
     `Not carried in bulk by vessel: sold in packs (${packs.join(', ')}).`,
   modes:

@@ -1,5 +1,6 @@
 import type { Fact } from '../../transport/fact.ts';
 import { classWord, count, group, list, say, text, type Values } from './_transport-values.ts';
+import { airWords } from './transport-air.ts';
 
 /** One sentence a fact, without its end point. */
 const sentences: Readonly<Record<string, (values: Values) => string>> = {
@@ -84,8 +85,9 @@ const sentences: Readonly<Record<string, (values: Values) => string>> = {
         : verdict === 'within'
           ? 'within the limit'
           : 'over the limit or forbidden';
-    return `net ${held} in the package: passenger aircraft ${told(v.passenger)}, cargo aircraft ${told(v.cargo)}; inner packagings, pressure and limited quantities by air have limits of their own (173.27, ICAO Technical Instructions), to be checked`;
+    return `net ${held} in the package: passenger aircraft ${told(v.passenger)}, cargo aircraft ${told(v.cargo)}; inner packagings have limits of their own (173.27(f), Tables 1 and 2; ICAO Technical Instructions), to be checked`;
   },
+  ...airWords,
   vessel: v =>
     `by vessel ${text(v.un)} has stowage category ${v.stowage === '' ? 'none printed' : text(v.stowage)}${v.other === '' ? '' : `, provisions ${text(v.other)} (176.84)`}; segregation and stowage by the IMDG Code are to be checked`,
   'bulk-package': v =>

@@ -94,6 +94,8 @@ export const ghs: SheetWords['ghs'] = {
     'El código de la lista europea de residuos depende del uso: lo asigna quien produce el residuo.',
   carriage:
     'Las normas de transporte de ADR, RID, ADN, el Código IMDG y las Instrucciones Técnicas de la OACI no se tienen. En su lugar no se muestra una respuesta según las normas de los Estados Unidos.',
+  carriageShared:
+    'Número, designación, clase y grupo de embalaje son los de una entrada de 49 CFR 172.101 que no está marcada como nacional (172.101(b)(3)), tal como se determinaron para los Estados Unidos; esas entradas toman su número de la lista de mercancías peligrosas de la Reglamentación Modelo de las Naciones Unidas, que comparten el ADR, el RID, el ADN, el Código IMDG y las Instrucciones Técnicas de la OACI. Esos textos no se han leído: no se han buscado el código de clasificación, la categoría de transporte, el código de restricción en túneles, las disposiciones especiales, las cantidades limitadas y exceptuadas ni la marca de sustancias peligrosas para el medio ambiente. El expedidor comprueba el texto vigente.',
   actsToLookUp:
     'Por consultar: Reglamento (CE) n.º 648/2004 (detergentes), Reglamento (UE) n.º 528/2012 (biocidas), Reglamento (CE) n.º 1907/2006, anexos XIV y XVII y lista del artículo 59, apartado 1, Directiva 2012/18/UE (accidentes graves), Directiva 2004/42/CE (compuestos orgánicos volátiles), Reglamento (UE) 2019/1148 (precursores de explosivos), normas nacionales de cada mercado.',
   compiled: 'Fecha de emisión: {date}.',
