@@ -1,5 +1,7 @@
+import { browserRatios } from './browser.ts';
 import { classificationRatios, growthRatios, type Ratio } from './classification.ts';
 import { labelRatios } from './label.ts';
+import { lineRatios } from './lines.ts';
 import { startUpRatios } from './start-up.ts';
 import { tableRatios } from './table.ts';
 
@@ -14,4 +16,6 @@ print('Classification', await classificationRatios());
 print('Growth', await growthRatios());
 print('Harmonised table', tableRatios());
 print('Label', await labelRatios());
+print('Browser (none where Chromium is not installed)', await browserRatios());
+print('Stream', lineRatios());
 print('Start-up', startUpRatios());

@@ -24,13 +24,18 @@ function licenceOf(name) {
     return found.map(each => readFileSync(`${folder}/${each}`, 'utf8').trim()).join('\n\n');
   const by = typeof author === 'string' ? author : author?.name;
   const at = typeof repository === 'string' ? repository : repository?.url;
-  if (license !== 'MIT' || !by) throw new Error(`${name} comes without its licence`);
-  return `By ${by}, under the MIT licence, of which the package holds no copy of its own (${at}). Its text:\n\n${mit}`;
+  const text = { MIT: mit, ISC: isc }[license];
+  if (!text || !by) throw new Error(`${name} comes without its licence`);
+  return `By ${by}, under the ${license} licence, of which the package holds no copy of its own (${at}). Its text:\n\n${text}`;
 }
 
 const mit = readFileSync('LICENSE', 'utf8')
   .slice(readFileSync('LICENSE', 'utf8').indexOf('Permission'))
   .trim();
+
+const isc = `Permission to use, copy, modify, and/or distribute this software for any purpose with or without fee is hereby granted, provided that the above copyright notice and this permission notice appear in all copies.
+
+THE SOFTWARE IS PROVIDED "AS IS" AND THE AUTHOR DISCLAIMS ALL WARRANTIES WITH REGARD TO THIS SOFTWARE INCLUDING ALL IMPLIED WARRANTIES OF MERCHANTABILITY AND FITNESS. IN NO EVENT SHALL THE AUTHOR BE LIABLE FOR ANY SPECIAL, DIRECT, INDIRECT, OR CONSEQUENTIAL DAMAGES OR ANY DAMAGES WHATSOEVER RESULTING FROM LOSS OF USE, DATA OR PROFITS, WHETHER IN AN ACTION OF CONTRACT, NEGLIGENCE OR OTHER TORTIOUS ACTION, ARISING OUT OF OR IN CONNECTION WITH THE USE OR PERFORMANCE OF THIS SOFTWARE.`;
 
 /** Writes name, version and full licence of each package to one file; a package without a licence stops the build. */
 export function writeNotices(file, names) {

@@ -68,10 +68,14 @@ type Lacking = (floor: number, unknownAs: ClassRule['unknownAs']) => readonly nu
 function lackingIn(contexts: readonly Context[]): Lacking | null {
   const isBlind = ({ data }: Ingredient): boolean => data.noData || data.unknown.size > 0;
   if (!contexts[0]!.mixture.ingredients.some(isBlind)) return null;
-  const at = new Map<string, readonly number[]>();
+  const known = new Map<ClassRule['unknownAs'], Map<number, readonly number[]>>();
   return (floor, unknownAs) => {
-    const key = `${floor} ${unknownAs ?? ''}`;
-    const earlier = at.get(key);
+    let at = known.get(unknownAs);
+    if (!at) {
+      at = new Map();
+      known.set(unknownAs, at);
+    }
+    const earlier = at.get(floor);
     if (earlier) return earlier;
     const lacking = new Set<number>();
     for (const { mixture, scale } of contexts)
@@ -79,7 +83,7 @@ function lackingIn(contexts: readonly Context[]): Lacking | null {
         if (data.noData || (unknownAs !== undefined && data.unknown.has(unknownAs)))
           if (scale.reaches(percent, floor)) lacking.add(index);
     const places = [...lacking];
-    at.set(key, places);
+    at.set(floor, places);
     return places;
   };
 }
@@ -105,7 +109,8 @@ const withoutData = (
   class: name,
   route,
   outcome: 'insufficient-data',
-  because: { ...because, lacking },
+  // In this order the engine copies fast.
+  because: { lacking, ...because },
   readings,
   warnings,
   floor,

@@ -68,8 +68,7 @@ export function classify(
     }),
     ...phMissing(highest),
     ...doubtfulMeasurements(highest),
-    ...staleMeasurements(
-      record,
+    ...staleMeasurements(record, () =>
       highest.mixture.ingredients.map((ingredient, i) => {
         const { low, high } = formula.constituents[i]!;
         return { ...ingredient, low, high };

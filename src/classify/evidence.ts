@@ -39,8 +39,10 @@ export function applyEvidence(
 ): readonly ClassResult[] {
   const { mixture } = context;
   if (mixture.evidence.length === 0) return results;
+  const heard = mixture.evidence.map(entry => ({ entry, isAbout: speaksOf(entry) }));
   return results.map(result => {
-    const about = mixture.evidence.filter(entry => speaksOf(entry)(result));
+    const about = heard.filter(({ isAbout }) => isAbout(result)).map(({ entry }) => entry);
+    if (about.length === 0) return result;
     const tests = about.filter(({ kind }) => kind !== 'reserve');
     const weighed = tests.length > 0 ? weigh(context, result, tests, diluted) : result;
     // What evidence on reserve finds itself is the least that stands.

@@ -85,16 +85,17 @@ for (const { id, members } of reactiveGroups)
   for (const { name } of members) byName.set(name, [...(byName.get(name) ?? []), id]);
 const wordGroups = reactiveGroups.filter(({ words }) => words);
 
-const named = new Map<string, readonly string[]>();
+const named = new Map<string, ReadonlySet<string>>();
+const noGroups: ReadonlySet<string> = new Set();
 // Asked for each product again: names repeat.
-function groupsByName(written: string): readonly string[] {
+function groupsByName(written: string): ReadonlySet<string> {
   const known = named.get(written);
   if (known) return known;
   const name = written.toLowerCase();
-  const found = [
+  const found = new Set([
     ...(byName.get(name) ?? []),
     ...wordGroups.filter(({ words }) => words!.some(word => name.includes(word))).map(({ id }) => id),
-  ];
+  ]);
   if (named.size < 10_000) named.set(written, found);
   return found;
 }
@@ -106,7 +107,9 @@ export function groupsOf({
   water,
   data,
 }: Pick<Ingredient, 'cas' | 'name' | 'water' | 'data'>): ReadonlySet<string> {
-  const found = new Set(cas ? byCas.get(cas) : groupsByName(name));
+  const listed = cas ? byCas.get(cas) : groupsByName(name);
+  if (!water && data.hazards.length === 0) return listed ?? noGroups;
+  const found = new Set(listed);
   if (water) for (const { id } of waterGroups) found.add(id);
   for (const { hazardClass } of data.hazards) for (const id of byClass.get(hazardClass) ?? []) found.add(id);
   return found;

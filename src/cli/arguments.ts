@@ -1,4 +1,5 @@
 import { parseArgs } from 'node:util';
+import { isDay } from '../quantity/day.ts';
 import { nearest } from '../report/nearest.ts';
 import type { Command, CommandArgument, OptionKind } from './command.ts';
 import { usageLine } from './help.ts';
@@ -125,11 +126,8 @@ function checkValue(name: string, value: string, kind: OptionKind, refuse: (mess
 }
 
 function checkDate(name: string, text: string, refuse: (message: string) => never): void {
-  const date = new Date(`${text}T00:00:00Z`);
-  const written = /^\d{4}-\d{2}-\d{2}$/.test(text) && !Number.isNaN(date.valueOf());
-  if (!written || !date.toISOString().startsWith(text))
-    refuse(`--${name} ${text} is not a date; write year-month-day, such as 2026-11-25`);
-  const year = date.getUTCFullYear();
+  if (!isDay(text)) refuse(`--${name} ${text} is not a date; write year-month-day, such as 2026-11-25`);
+  const year = Number(text.slice(0, 4));
   if (year < YEARS[0] || year > YEARS[1])
     refuse(`--${name} ${text}: no law is known of the year ${text.slice(0, 4)}; check its digits`);
 }

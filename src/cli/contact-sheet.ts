@@ -3,6 +3,8 @@ import { join } from 'node:path';
 import type { ClassifiedProduct } from '../draft/classified-product.ts';
 import type { LabelOptions } from '../draft/label-options.ts';
 import { LABEL_TARGETS } from '../draft/label-stock.ts';
+import { productFor } from '../draft/purposes/product-for.ts';
+import { purposeOf } from '../draft/purposes/purposes.ts';
 import { tryDraftLabel } from '../draft/try-draft-label.ts';
 import type { FrameItem } from '../layout/frame.ts';
 import { moved, square } from '../layout/label/pictogram.ts';
@@ -61,18 +63,22 @@ export async function contactSheet(
       const [pack] = product.record.packs;
       if (!pack?.label) continue;
       const { label } = pack;
+      const judged = await productFor(product, purposeOf(purpose));
+      const count = (judged.ok ? judged.value : product).elements.pictograms.length;
       for (const target of LABEL_TARGETS) {
-        const count = product.elements.pictograms.length;
         const framed =
           target === 'press' ? pack : { ...pack, label: { ...label, redFrames: FRAMES(label, count) } };
         await add(product, { pack: framed, purpose, date, target }, target);
       }
       for (const die of DIES) {
         const other = { ...pack, label: { ...label, ...die } };
+        // Artwork is of one size.
+        const { record } = product;
+        const bare = { ...product, record: { ...record, copy: { ...record.copy, artwork: null } } };
         const { width, height, shape } = other.label;
         // A sign has no die of a pack, and straight corners.
         const size = purpose === 'tank' ? { width, height, unit: other.label.unit } : undefined;
-        await add(product, { pack: other, purpose, date, size }, `${width} x ${height} mm ${shape}`);
+        await add(bare, { pack: other, purpose, date, size }, `${width} x ${height} mm ${shape}`);
       }
     }
   const path = join(folder, 'index.html');

@@ -57,7 +57,12 @@ async function demo(): Promise<number> {
     for (const point of packet.review) process.stdout.write(`  look  ${point}\n`);
     for (const { message } of packet.diagnostics) process.stdout.write(`  look  ${message}\n`);
   }
-  const page = await contactSheet(products, ['us-workplace', 'us-consumer', 'tank'], date, fonts);
+  const page = await contactSheet(
+    products,
+    ['us-workplace', 'us-consumer', 'eu-supply', 'tank'],
+    date,
+    fonts,
+  );
   process.stdout.write(`\nmade  ${page}, every label in all targets and many sizes\n`);
   process.stdout.write('\nDrafts for qualified review; local codes and licensed practice decide.\n');
   return status;

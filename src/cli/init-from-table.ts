@@ -14,6 +14,7 @@ export function tableText({
   lines,
   left,
   decimalComma,
+  withheld,
 }: TableFormula): readonly string[] {
   const understood = Object.entries(columns).map(([column, heading]) => `${column} from "${heading}"`);
   return [
@@ -21,6 +22,10 @@ export function tableText({
     ...(ignored.length > 0 ? [`columns not read: ${ignored.map(heading => `"${heading}"`).join(', ')}`] : []),
     `${lines.length} lines read`,
     ...left.map(({ row, text, reason }) => `row ${row} not read, it ${reasons[reason]}: ${text}`),
+    ...withheld.map(
+      ({ row, name, text }) =>
+        `row ${row}: "${text}" is no CAS number and is left out; give ${name} its hazards from the supplier's sheet`,
+    ),
     ...(decimalComma ? ['decimal commas are read as decimal points'] : []),
   ];
 }

@@ -95,15 +95,27 @@ async function pictureOf(
 ): Promise<Extras> {
   const [frame] = document?.frames ?? [];
   if (format === null || !document || !frame) return none;
+  const isPage = frame.items.some(item => item.kind === 'art' && item.art.kind === 'page');
+  const unseen: Diagnostic[] = isPage
+    ? [
+        {
+          code: 'artwork-not-in-picture',
+          severity: 'warning',
+          message: 'the picture shows the label without the artwork or logo that is a page of a PDF',
+          hint: 'render the PDF of the label instead, or give the artwork as SVG or PNG',
+        },
+      ]
+    : [];
   const comment = copyComment(copyMark(product, 'distribution'));
   const png = format === 'png' ? await pngOf(frame, fonts, comment, { brand }) : null;
-  if (png) return { ...none, files: [{ name: `${stem}.png`, kind: 'distribution', bytes: png }] };
+  if (png)
+    return { ...none, findings: unseen, files: [{ name: `${stem}.png`, kind: 'distribution', bytes: png }] };
   const svg: OutputFile = {
     name: `${stem}.svg`,
     kind: 'distribution',
     bytes: svgOf(frame, fonts, document.title, comment, { brand }),
   };
-  const findings: Diagnostic[] =
+  const missing: Diagnostic[] =
     format === 'svg'
       ? []
       : [
@@ -114,5 +126,5 @@ async function pictureOf(
             hint: 'npm install @napi-rs/canvas beside labelwright, or open the SVG in a browser and export it',
           },
         ];
-  return { files: [svg], findings, status: exit.done };
+  return { files: [svg], findings: [...unseen, ...missing], status: exit.done };
 }

@@ -8,6 +8,7 @@ import { loadFonts } from '../text/font-library.ts';
 import { en } from '../words/en/index.ts';
 import { leaveBehind, leaveOtherCodes, putReviewForm, store } from './deliver.ts';
 import { openClassified, outputFolder } from './draft.ts';
+import { againstFormer } from './former-sheet.ts';
 import { exit, type Io } from './io.ts';
 import { report } from './report.ts';
 
@@ -53,6 +54,10 @@ export async function onePacket(
   }
   const folder = outputFolder(product.record.code, out);
   const { files, missing } = packet;
+  const moved = packet.sheets.flatMap(({ basis, json }) =>
+    againstFormer(product.record, folder, basis, json, io),
+  );
+  report(moved, io);
   const stored = await store(product, { folder, asOf: date, files, missing, replace, whole: true });
   report(stored.findings, io);
   if (stored.status !== exit.done) return nothing(stored.status);
@@ -61,7 +66,7 @@ export async function onePacket(
   return {
     status: missing.length > 0 ? exit.notMet : exit.done,
     written: [...stored.written, join(folder, MANIFEST)],
-    findings: [...packet.diagnostics, ...stored.findings, ...after],
+    findings: [...packet.diagnostics, ...moved, ...stored.findings, ...after],
     review: packet.review,
   };
 }

@@ -5,7 +5,7 @@ import { fill } from './sheet/fill.ts';
 import { sheetForm } from './sheet/form.ts';
 import { isGhsSheet } from './sheet/ghs/sections.ts';
 import type { SheetInput } from './sheet/input.ts';
-import { dayOf, revisionOf } from './sheet/other-information.ts';
+import { dayOf, revisionOf } from './sheet/revisions.ts';
 import { sheetSections } from './sheet/sections.ts';
 import type { Template } from './template.ts';
 

@@ -18,6 +18,8 @@ export interface SupplyLabelInput {
   /** BCP 47 */
   readonly language: string;
   readonly decimalMark: string;
+  /** An inner packaging that bears the least (CLP Annex I, 1.5.1.2). */
+  readonly inner?: boolean;
 }
 
 /** The sections of the label for supply in the Union beside the elements (CLP Articles 17, 18(3) and 25). */
@@ -29,12 +31,14 @@ export function supplySections({
   pack,
   language,
   decimalMark,
+  inner = false,
 }: SupplyLabelInput): LabelSections {
   return {
     language,
+    inner,
     substances: names,
     supplier: supplier && { ...supplier, telephone: unbroken(supplier.telephone) },
-    supplement: elements.supplemental.length > 0 || ufi !== null,
+    supplement: (!inner && elements.supplemental.length > 0) || ufi !== null,
     // It is read out over the telephone: no line ends within it.
     ufi: ufi?.replaceAll('-', '\u2011') ?? null,
     // Metric units alone, whatever the record counts in.

@@ -1,5 +1,6 @@
 import type { PressProfile, Stock } from '../layout/stock.ts';
 import type { BrandInk } from '../pdf/profile.ts';
+import { inksOfScreen } from '../quantity/screen-color.ts';
 import type { Maker } from '../record/product-record.ts';
 import type { BrandColor } from '../record/record-blocks.ts';
 import type { Diagnostic, Position } from '../report/diagnostic.ts';
@@ -12,20 +13,13 @@ export interface BrandLook {
 }
 
 /**
- * What a label does with color and logo of its maker, and what it cannot.
+ * What a label does with the color of its maker.
  * @param at where findings point to
  */
 export function brandLook({ brand }: Maker, profile: PressProfile, at: Position): BrandLook {
   const findings: Diagnostic[] = [];
   const tell = (code: string, severity: Diagnostic['severity'], message: string, hint: string) =>
     findings.push({ code, severity, message, hint, path: 'brand', at });
-  if (brand?.logo)
-    tell(
-      'logo-not-placed',
-      'warning',
-      `the logo ${brand.logo} is not placed: labels carry the color of the maker alone`,
-      'add it to the file of the label, on the band beside the name',
-    );
   if (!brand?.color) return { ink: null, layout: null, findings };
   const ink = inkOf(brand.color);
   if (brand.color.kind === 'rgb')
@@ -50,11 +44,14 @@ export function brandLook({ brand }: Maker, profile: PressProfile, at: Position)
 function inkOf(color: BrandColor): BrandInk {
   if (color.kind === 'cmyk') return { cmyk: color.parts };
   if (color.kind === 'spot') return { cmyk: color.parts, spot: color.name };
-  // The gray part of a screen color becomes black: no profile, no promise.
   const [red, green, blue] = color.parts.map(part => part / 255) as [number, number, number];
-  const black = 1 - Math.max(red, green, blue);
-  const part = (light: number) => (black === 1 ? 0 : Math.round(((1 - light - black) / (1 - black)) * 100));
-  return { cmyk: [part(red), part(green), part(blue), Math.round(black * 100)] };
+  const [cyan, magenta, yellow, black] = inksOfScreen([red, green, blue]).map(Math.round) as [
+    number,
+    number,
+    number,
+    number,
+  ];
+  return { cmyk: [cyan, magenta, yellow, black] };
 }
 
 /** Relative luminance and contrast as in WCAG 2.2, of process inks taken as ideal. */

@@ -1,5 +1,6 @@
 import type { Pack } from '../record/product-record.ts';
-import { nameWithParentheses, type TransportAnswer } from '../transport/answer.ts';
+import { basicDescription, nameWithParentheses, type TransportAnswer } from '../transport/answer.ts';
+import { carriedLine } from '../words/en/case-transport.ts';
 import type { ClassifiedProduct } from './classified-product.ts';
 import { draftTransport } from './draft-transport.ts';
 
@@ -15,6 +16,8 @@ export interface CaseMarks {
   readonly limitedQuantity: boolean;
   readonly arrows: boolean;
   readonly mark: PackageName | null;
+  /** How the case is carried, as its label says it. */
+  readonly carried: string;
 }
 
 /**
@@ -25,13 +28,17 @@ export interface CaseMarks {
 export function caseMarks(product: ClassifiedProduct, pack: Pack): CaseMarks {
   const answer = draftTransport(product, pack);
   const { entry, reportable, limitedQuantity } = answer;
-  const none = { answer, limitedQuantity: false, arrows: false, mark: null };
+  // The label leaves the shop: where an identity is claimed as a trade secret, it tells class and group alone.
+  const secret = product.formula.constituents.some(({ tradeSecret }) => tradeSecret?.identity);
+  const carried = carriedLine(answer, secret ? null : basicDescription(answer, answer.reportable));
+  const none = { answer, limitedQuantity: false, arrows: false, mark: null, carried };
   if (answer.answer !== 'regulated' || !entry) return none;
   const limited = limitedQuantity?.allowed === true;
   const name = [...(reportable.length > 0 ? ['RQ'] : []), nameWithParentheses(answer, reportable)].join(', ');
   return {
     answer,
     limitedQuantity: limited,
+    carried,
     arrows: product.record.form === 'liquid',
     mark: limited ? (reportable.length > 0 ? { id: null, name } : null) : { id: entry.id, name },
   };

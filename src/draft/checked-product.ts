@@ -2,6 +2,7 @@ import shelf from '../../hazard-data/shelf.json' with { type: 'json' };
 import type { Resolved } from '../classify/resolve.ts';
 import { resolve } from '../classify/resolve.ts';
 import { type WeighOut, weighOut } from '../formula/weigh-out.ts';
+import { namesStrength } from '../record/strength-in-name.ts';
 import type { Diagnostic } from '../report/diagnostic.ts';
 import { checkHydrates } from './check-hydrates.ts';
 import { checkNames, entryNames } from './check-names.ts';
@@ -62,7 +63,8 @@ export function checkedProduct(product: Product, reference: Reference, asOf: str
 /** Substances named by themselves that a shop buys as a solution: one question for all of them. */
 function soldAsSolution({ record }: Product): readonly Diagnostic[] {
   const asked = record.formula.flatMap(line => {
-    if (line.kind !== 'substance' || line.cas === null) return [];
+    // A name that holds a strength is asked about at its line.
+    if (line.kind !== 'substance' || line.cas === null || namesStrength(line.name)) return [];
     const known = shelf.soldAsSolution.find(({ cas }) => cas === line.cas);
     return known ? [`${line.name} (sold as ${known.as})`] : [];
   });

@@ -15,10 +15,10 @@ export interface ClassifiedProduct extends Product {
 
 /** Classifies a product and derives its label elements. */
 export function classifyProduct(product: Product, reference: Reference): ClassifiedProduct {
-  const { record, formula, sources } = product;
+  const { record, formula, sources, art } = product;
   const classification = classify(record, formula, reference.basis, reference.lookup);
   const elements = labelElements(classification, reference.labelData, labelledProduct(record));
-  return { record, formula, sources, reference, classification, elements };
+  return { record, formula, sources, ...(art && { art }), reference, classification, elements };
 }
 
 /** Elements of section 2 of the sheet, with what is optional on the label. */

@@ -17,9 +17,17 @@ import { type Diagnostic, hasErrors } from '../report/diagnostic.ts';
 import type { FontLibrary } from '../text/glyph-run.ts';
 import { MissingGlyphError } from '../text/missing-glyph.ts';
 import { VERSION } from '../version.ts';
-import { caseLines, logisticLines, markWords, shownValue, smallLines } from '../words/en/case.ts';
+import {
+  type CaseFileKind,
+  caseLines,
+  logisticLines,
+  markWords,
+  shownValue,
+  smallLines,
+} from '../words/en/case.ts';
 import { caseFindings } from '../words/en/case-findings.ts';
 import { palletCaptions } from '../words/en/pallet.ts';
+import { type CaseFile, caseFileName, missingCaseFiles } from './case-files.ts';
 import type { PackageName } from './case-marks.ts';
 
 export interface CaseOptions {
@@ -37,6 +45,8 @@ export interface CaseOptions {
   readonly arrows: boolean;
   /** Number and name that the case bears by the rules of transport; null where none. */
   readonly name: PackageName | null;
+  /** How it is carried, in a line of the case label; null where the marks are left out. */
+  readonly carried: string | null;
   /** YYYY-MM-DD */
   readonly date: string;
   readonly copy: CopyMark;
@@ -44,7 +54,7 @@ export interface CaseOptions {
 
 /** Files of a case, and what is to be told of them. */
 export interface DraftCase {
-  readonly files: readonly { readonly name: string; readonly bytes: Uint8Array | string }[];
+  readonly files: readonly CaseFile[];
   /** Labels that were asked for and not made. */
   readonly missing: readonly { readonly name: string; readonly reason: string }[];
   readonly diagnostics: readonly Diagnostic[];
@@ -62,7 +72,7 @@ export async function draftCase(
   const { pack, facts } = options;
   try {
     const drafted = await draftAll(record, options, fonts);
-    return { ...drafted, missing: missingOf(options, drafted) };
+    return { ...drafted, missing: missingCaseFiles(askedFor(options), pack.id, drafted) };
   } catch (error) {
     if (!(error instanceof MissingGlyphError)) throw error;
     const finding: Diagnostic = {
@@ -73,45 +83,35 @@ export async function draftCase(
       at: pack.at,
     };
     const drafted = { files: [], diagnostics: [...caseFindings(facts, pack), finding] };
-    return { ...drafted, missing: missingOf(options, drafted) };
+    return { ...drafted, missing: missingCaseFiles(askedFor(options), pack.id, drafted) };
   }
 }
 
 type Drafted = Omit<DraftCase, 'missing'>;
 
-/** Labels that were asked for and are not among the files, with the errors as the reason. */
-function missingOf(
-  { pack, facts, pallet, arrows, name }: CaseOptions,
-  { files, diagnostics }: Drafted,
-): DraftCase['missing'] {
-  const asked = [
-    `case-${pack.id}.pdf`,
-    ...(facts.limitedQuantity ? [`limited-quantity-${pack.id}.pdf`] : []),
-    ...(arrows ? [`arrows-${pack.id}.pdf`] : []),
-    ...(name ? [`shipping-name-${pack.id}.pdf`] : []),
-    ...(pallet ? [`pallet-${pack.id}.pdf`] : []),
-  ];
-  const reason = diagnostics.flatMap(({ severity, message }) => (severity === 'error' ? [message] : []));
-  return asked
-    .filter(file => !files.some(made => made.name === file))
-    .map(file => ({ name: file, reason: reason.join('; ') }));
-}
+const askedFor = ({ facts, pallet, arrows, name }: CaseOptions): readonly CaseFileKind[] => [
+  'case',
+  ...(facts.limitedQuantity ? (['limited-quantity'] as const) : []),
+  ...(arrows ? (['arrows'] as const) : []),
+  ...(name ? (['shipping-name'] as const) : []),
+  ...(pallet ? (['pallet'] as const) : []),
+];
 
 async function draftAll(
   record: ProductRecord,
-  { pack, facts, batch, printer, pallet, arrows, name: shipping, date, copy }: CaseOptions,
+  { pack, facts, batch, printer, pallet, arrows, name: shipping, carried, date, copy }: CaseOptions,
   fonts: FontLibrary,
 ): Promise<Drafted> {
   const dpi = dpiOf(printer);
   const instant = `${date}T00:00:00Z`;
   const diagnostics = caseFindings(facts, pack);
-  const files: { name: string; bytes: Uint8Array | string }[] = [];
-  const write = async (name: string, document: PagedDocument) => {
+  const files: CaseFile[] = [];
+  const write = async (kind: CaseFileKind, document: PagedDocument) => {
     const bytes = await writePdf(document, fonts, { kind: 'printer', version: VERSION, copy });
     const found = await preflight(bytes, { kind: 'printer' });
     if (hasErrors(found)) throw new Error(`preflight: ${found.map(({ message }) => message).join('; ')}`);
     diagnostics.push(...found);
-    files.push({ name, bytes });
+    files.push({ kind, name: caseFileName(kind, pack.id), bytes, document });
   };
   const refuse = (code: string, message: string, hint: string, cite?: string) =>
     diagnostics.push({ code, severity: 'error', message, hint, at: pack.at, ...(cite && { cite }) });
@@ -120,7 +120,7 @@ async function draftAll(
     const label = await layoutCaseLabel(
       {
         name: record.name,
-        lines: caseLines(record, pack, facts, batch),
+        lines: [...caseLines(record, pack, facts, batch), ...(carried === null ? [] : [carried])],
         small: smallLines(record),
         itf14: facts.gtin,
         elements: facts.elements,
@@ -132,7 +132,7 @@ async function draftAll(
       fonts,
     );
     if (label) {
-      await write(`case-${pack.id}.pdf`, label.document);
+      await write('case', label.document);
       diagnostics.push(...barFindings(label, pack));
     } else refuse('case-label-fit', 'the case label does not fit on 4 x 6 in stock', 'shorten the name');
   }
@@ -141,7 +141,7 @@ async function draftAll(
   if (mark) {
     const laid = layoutLimitedQuantity(mark, words.limitedQuantity, dpi, fonts);
     if (!laid) throw new Error('the full mark of a limited quantity fits on the large stock');
-    await write(`limited-quantity-${pack.id}.pdf`, laid.document);
+    await write('limited-quantity', laid.document);
     if (laid.format === 'large')
       diagnostics.push({
         code: 'limited-quantity-stock',
@@ -151,18 +151,14 @@ async function draftAll(
         at: pack.at,
       });
   }
-  if (arrows)
-    await write(
-      `arrows-${pack.id}.pdf`,
-      layoutOrientation(orientationMark.height, words.orientation, dpi, fonts),
-    );
+  if (arrows) await write('arrows', layoutOrientation(orientationMark.height, words.orientation, dpi, fonts));
 
   if (shipping) {
     const least = identificationHeight(facts.mass.net);
     const { title, subject } = words.shipping(pack.id);
     const small = [...smallLines(record), words.shippingFoot];
     const laid = layoutShippingMark({ ...shipping, small, title, subject, date: instant }, least, dpi, fonts);
-    if (laid) await write(`shipping-name-${pack.id}.pdf`, laid);
+    if (laid) await write('shipping-name', laid);
     else
       refuse(
         'shipping-name-fit',
@@ -175,7 +171,9 @@ async function draftAll(
   const { load, size } = facts;
   if (load && size && load.cases > 0)
     files.push({
-      name: `pallet-${pack.id}.svg`,
+      kind: 'pallet-load',
+      name: caseFileName('pallet-load', pack.id),
+      document: null,
       bytes: marked(
         palletPicture({
           pallet: load.pallet,
@@ -217,7 +215,7 @@ async function draftAll(
         'the logistic label does not fit on 4 x 6 in stock',
         'shorten the name or the address of the maker',
       );
-    await write(`pallet-${pack.id}.pdf`, label.document);
+    await write('pallet', label.document);
     diagnostics.push(...barFindings(label, pack));
     const { largest, source } = thermalStock.text.logistic;
     if (label.dataHeight < largest)

@@ -53,6 +53,8 @@ export async function draftLabelSheet(
   const facts = factsOf(places, die, profile.safeZone.value);
   if (sheet.lots.length > 0 && !areas.some(({ role }) => role === 'lot-window'))
     facts.push({ id: 'no-window' });
+  if (document.frames.some(({ items }) => items.some(({ kind }) => kind === 'art')))
+    facts.push({ id: 'no-artwork' });
   const found = facts.map(fact => ({ ...words.labelSheet(fact, stock.unit ?? 'mm'), at: { file } }));
   if (hasErrors(found)) return { bytes: null, labels: 0, pages: 0, diagnostics: found };
   const many = labelSheet(document, areas, lots, places, fonts);

@@ -62,6 +62,18 @@ export const draftSheet = (
   words: Words,
 ): Promise<Outcome<DraftSheet>> => reviewedSheet(product, options, fonts, words);
 
+/** The sheet as JSON alone, to be compared with one that stands somewhere; null where no sheet can be made. */
+export async function sheetDataOf(
+  product: ClassifiedProduct,
+  date: string,
+  words: Words,
+): Promise<string | null> {
+  const complete = completeRecord(product.record);
+  if (!complete.ok) return null;
+  const input = await sheetInput({ ...product, record: complete.value }, `${date}T00:00:00Z`, words);
+  return hasErrors(claimFindings(input)) ? null : JSON.stringify(sheetJson(input));
+}
+
 /** As `draftSheet`, with what the sheet was made of. */
 export async function reviewedSheet(
   given: ClassifiedProduct,

@@ -1,6 +1,7 @@
 import { clearStrips } from '../layout/die/clear-strips.ts';
 import type { Die } from '../layout/die/die.ts';
 import { outlineOf } from '../layout/die/outline.ts';
+import { isWhite } from '../layout/label/art-areas.ts';
 import { dieOnDots, PRINTER_NAMES, type PrinterName, printerProfile } from '../layout/roll-printer.ts';
 import type { PressProfile, Stock } from '../layout/stock.ts';
 import type { DieProfile } from '../pdf/profile.ts';
@@ -51,6 +52,17 @@ function pressOf(profile: PressProfile, wish: PressWish | null | undefined): Pre
   };
 }
 
+/** What the call says of the press, and where it is silent the record of the maker. */
+export function pressWish(record: PressWish | null | undefined, call: Partial<PressWish> = {}): PressWish {
+  return {
+    dieInk: call.dieInk ?? record?.dieInk ?? null,
+    cut: call.cut ?? record?.cut ?? null,
+    barWidthReduction: call.barWidthReduction ?? record?.barWidthReduction ?? null,
+    safe: call.safe ?? record?.safe ?? null,
+    bleed: call.bleed ?? record?.bleed ?? null,
+  };
+}
+
 /** The cut line as the converter wants it. */
 export const cutOf = (wish: PressWish | null | undefined): DieProfile => ({
   ...(wish?.dieInk && { ink: wish.dieInk }),
@@ -65,12 +77,15 @@ export function labelPreflight(
     pdfx4,
     capitals,
     pictogramSide,
+    inks,
   }: {
     readonly dieInk: string | undefined;
     readonly pdfx4: boolean;
     readonly capitals: NonNullable<LabelPreflight['geometry']>['capitals'];
     /** Least side that the law of the label asks. */
     readonly pictogramSide: number;
+    /** Which are not printed. */
+    readonly inks: readonly string[];
   },
 ): PreflightProfile {
   const { die, profile, redFrames = [], eyeMark } = stock;
@@ -81,7 +96,8 @@ export function labelPreflight(
     clear: clearStrips(die, profile.safeZone.value),
     capitals,
   };
-  if (profile.dpi === undefined) return { kind: 'label', ...(dieInk && { dieInk }), pdfx4, geometry };
+  if (profile.dpi === undefined)
+    return { kind: 'label', ...(dieInk && { dieInk }), pdfx4, geometry, ...heldArt(stock, inks) };
   return {
     kind: 'printer',
     label: {
@@ -92,6 +108,19 @@ export function labelPreflight(
       ...(eyeMark && { eyeMark }),
     },
   };
+}
+
+/** What placed artwork is held against; nothing where the label has none. */
+function heldArt(
+  { artwork, logo, profile }: Stock,
+  reservedInks: readonly string[],
+): Pick<LabelPreflight, 'art'> {
+  if (!artwork && !logo) return {};
+  const bare = artwork?.areas
+    .filter(area => !isWhite(area))
+    .map(({ left, bottom, width, height }) => [left, bottom, left + width, bottom + height] as const);
+  const { inkLimit, artwork: rules } = profile;
+  return { art: { inkLimit: inkLimit.value, dpi: rules.dpi, reservedInks, ...(bare && { bare }) } };
 }
 
 /** Steps of a corner. */

@@ -36,10 +36,10 @@ export async function openReference(id: BasisId, asOf: string): Promise<Outcome<
   return succeed({
     basis: basis.value,
     labelData,
-    lookup: sought => ({
-      ...harmonisedTable().find(sought, asOf),
-      carcinogens: listed ? carcinogensOf(sought) : null,
-    }),
+    lookup: sought => {
+      const { entry, others, by, later } = harmonisedTable().find(sought, asOf);
+      return { entry, others, by, later, carcinogens: listed ? carcinogensOf(sought) : null };
+    },
   });
 }
 

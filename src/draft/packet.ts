@@ -3,7 +3,8 @@ import { fillPage } from '../document/template.ts';
 import { readTemplate } from '../environment/package-files.ts';
 import type { Language } from '../notation/languages.ts';
 import type { CopyKind, CopyMark } from '../provenance/copy-mark.ts';
-import { type Diagnostic, firstError } from '../report/diagnostic.ts';
+import type { BasisId } from '../reference/basis.ts';
+import { type Diagnostic, firstError, hasErrors } from '../report/diagnostic.ts';
 import type { FontLibrary } from '../text/glyph-run.ts';
 import { tellAll } from '../words/telling.ts';
 import type { Words } from '../words/words.ts';
@@ -16,6 +17,7 @@ import { dutiesOf } from './duties.ts';
 import { dutyJson } from './duty-json.ts';
 import { copyMark } from './inputs-of.ts';
 import { marketSheets, sheetFiles } from './market-sheets.ts';
+import { packetCases } from './packet-cases.ts';
 import { dueLabels, labelStem } from './purposes/due-labels.ts';
 import type { PacketLabel } from './review/labels.ts';
 import { reviewPage } from './review/review-page.ts';
@@ -40,6 +42,8 @@ export interface PacketFile {
 
 export interface Packet {
   readonly files: readonly PacketFile[];
+  /** The data sheets as JSON. */
+  readonly sheets: readonly { readonly basis: BasisId; readonly json: string }[];
   /** What a reviewer must look at, worst first, beside the findings. */
   readonly review: readonly string[];
   /** Labels and sheets that do not fit or lack a fact, with the reason; the rest of the packet stands without them. */
@@ -51,8 +55,8 @@ export interface Packet {
 }
 
 /**
- * Everything for one product: labels of all packs, data sheets of its markets, classification, work sheet, transport of the first
- * pack, the reviewer's page and an index page. A label that cannot be made does not stop the rest.
+ * Everything for one product: labels of all packs and of their cases, data sheets of its markets, classification, work
+ * sheet, transport of the first pack, the reviewer's page and an index page. A label that cannot be made does not stop the rest.
  * @param date YYYY-MM-DD
  * @param languages of labels and sheets, beside English
  */
@@ -85,6 +89,11 @@ export async function makePacket(
         });
       else missing.push({ name, reason: firstError(draft.diagnostics) });
     }
+  const cases = await packetCases(product, date, fonts);
+  files.push(...cases.files);
+  missing.push(...cases.missing);
+  labels.push(...cases.labels);
+  diagnostics.push(...cases.labels.flatMap(({ draft }) => draft.diagnostics));
   const sheets = await marketSheets(product, date, fonts, words);
   for (const { basis, name, sheet } of sheets) {
     diagnostics.push(...sheet.diagnostics);
@@ -133,8 +142,10 @@ export async function makePacket(
       review,
     ),
   });
-  const found = [...new Map(diagnostics.map(each => [JSON.stringify(each), each])).values()];
-  const made = sheets.flatMap(({ name, sheet }) => (sheet.ok ? [{ name, sheet: sheet.value }] : []));
+  const found = saidOnce(diagnostics);
+  const made = sheets.flatMap(({ basis, name, sheet }) =>
+    sheet.ok ? [{ basis, name, sheet: sheet.value }] : [],
+  );
   const drafts = made.map(({ sheet }) => sheet);
   const points = reviewPoints(
     { product, sheets: drafts, labels, duties, missing, diagnostics: found },
@@ -157,9 +168,18 @@ export async function makePacket(
     files: [...files, { name: 'index.html', what: 'index of this packet', kind: 'review', bytes: index }],
     missing,
     refused: sheets.every(({ sheet }) => !sheet.ok),
+    sheets: made.map(({ basis, sheet }) => ({ basis, json: sheet.json })),
     review: lines,
     diagnostics: found,
   };
+}
+
+/** Findings without those that several documents share; what refuses one of them is not told as a warning of another. */
+function saidOnce(findings: readonly Diagnostic[]): readonly Diagnostic[] {
+  const said = (finding: Diagnostic) => JSON.stringify({ ...finding, severity: null });
+  const refusing = new Set(findings.filter(each => hasErrors([each])).map(said));
+  const kept = findings.filter(each => hasErrors([each]) || !refusing.has(said(each)));
+  return [...new Map(kept.map(each => [JSON.stringify(each), each])).values()];
 }
 
 const jsonCopy = (document: object, { kind, fingerprint }: CopyMark): string =>

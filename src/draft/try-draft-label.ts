@@ -14,8 +14,8 @@ import { DEFAULT_DIE } from '../pdf/profile.ts';
 import { writePdf } from '../pdf/write.ts';
 import { preflight } from '../preflight/preflight.ts';
 import { completeRecord } from '../record/complete.ts';
-import type { Pack, ProductRecord } from '../record/product-record.ts';
-import { type Diagnostic, hasErrors } from '../report/diagnostic.ts';
+import type { Pack } from '../record/product-record.ts';
+import { type Diagnostic, hasErrors, succeed } from '../report/diagnostic.ts';
 import type { FontLibrary } from '../text/glyph-run.ts';
 import { VERSION } from '../version.ts';
 import type { Words } from '../words/words.ts';
@@ -24,9 +24,10 @@ import { packNumberDoubts } from './check-packs.ts';
 import { claimFindings } from './claim-findings.ts';
 import type { ClassifiedProduct } from './classified-product.ts';
 import { copyMark } from './inputs-of.ts';
+import { labelArt } from './label-art.ts';
 import { labelInLanguage } from './label-language.ts';
 import type { LabelOptions } from './label-options.ts';
-import { cutOf, labelPreflight, labelStock, type PackDie } from './label-stock.ts';
+import { cutOf, labelPreflight, labelStock, type PackDie, pressWish } from './label-stock.ts';
 import { openFindings } from './open-findings.ts';
 import { productFor } from './purposes/product-for.ts';
 import type { PreparedLabel, Purpose } from './purposes/purpose.ts';
@@ -78,20 +79,12 @@ function dieOf({ pack, only, size }: LabelOptions, { die: own }: Purpose): PackD
   return pack.label;
 }
 
-/** Artwork of the record is never dropped in silence. */
-const artworkFindings = ({ copy }: ProductRecord, pack: Pack): readonly Diagnostic[] =>
-  copy.artwork
-    ? [
-        {
-          code: 'artwork-not-placed',
-          severity: 'warning',
-          message: `the artwork ${copy.artwork.file} is not placed under the label`,
-          hint: 'make the regulated panel by itself with --only precautions --size, and place it in the artwork',
-          path: 'copy.artwork',
-          at: pack.at,
-        },
-      ]
-    : [];
+/** Why a label carries no artwork of its maker; null where it does. */
+function withoutArt({ only, target = 'press' }: LabelOptions, { die }: Purpose): string | null {
+  if (only) return 'it is the regulated panel alone';
+  if (target !== 'press') return 'a roll printer prints black alone';
+  return die ? 'a sign of the workplace carries none' : null;
+}
 
 /**
  * As `draftLabel`, with what stands on the label and where, or the dies that would hold it.
@@ -136,7 +129,9 @@ export async function tryDraftLabel(
         at: pack.at,
       },
     ]);
-  const profile = await loadPressProfile(readTemplate);
+  const profile = options.press?.profile
+    ? succeed(options.press.profile)
+    : await loadPressProfile(readTemplate);
   if (!profile.ok) return refused(profile.diagnostics);
   const template = await loadTemplate(readTemplate, `labels/${id}.hbs`);
   const instant = `${date}T00:00:00Z`;
@@ -161,19 +156,25 @@ export async function tryDraftLabel(
     );
   const first = modelOf(prepared);
   const { maker } = complete.value;
-  const die = cutOf(maker.press);
+  const wish = pressWish(maker.press, options.press?.wish);
+  const die = cutOf(wish);
   const dieInk = die.ink ?? DEFAULT_DIE.ink;
   const onPress = target === 'press';
   const look =
     only || !onPress || first.type?.plain ? null : brandLook(maker, profile.value, { file: record.file });
-  const said = [...stated, ...(look?.findings ?? []), ...artworkFindings(record, pack)];
-  if (hasErrors(said)) return refused(said);
   const jobLine = (made: Stock) =>
     words.jobLine(made, first.title, [dieInk, ...(first.panel ? [] : [CODER_INK])]);
-  const stock: Stock = {
-    ...labelStock(stockDie, profile.value, maker.press, { target, jobLine: marks && !only ? jobLine : null }),
-    ...(look?.layout && { brand: look.layout }),
-  };
+  const blank = labelStock(stockDie, profile.value, wish, {
+    target,
+    jobLine: marks && !only ? jobLine : null,
+  });
+  const without = withoutArt(options, purpose);
+  const question = { stock: blank, files: product.art ?? new Map(), dieInk, purpose: id, without };
+  const { findings: ofArt, ...art } = await labelArt(record, maker, pack, question);
+  const said = [...stated, ...(look?.findings ?? []), ...ofArt];
+  if (hasErrors(said)) return refused(said);
+  const banded = look?.layout && !art.artwork ? { brand: look.layout } : {};
+  const stock: Stock = { ...blank, ...banded, ...art };
   let [model, trial] = [first, await tryLabel(first, fonts, stock)];
   if (shorter && !trial.layout) {
     model = modelOf(shorter);
@@ -198,6 +199,7 @@ export async function tryDraftLabel(
     pdfx4: output !== undefined,
     capitals: capitalsOf(facts, model.type),
     pictogramSide: model.type?.pictogram?.least ?? 0,
+    inks: [dieInk, CODER_INK],
   });
   const found = await preflight(bytes, { ...held, ...brand });
   if (hasErrors(found))

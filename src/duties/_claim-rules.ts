@@ -9,6 +9,7 @@ interface RuleFile {
   readonly lists: Readonly<Record<string, string>>;
   readonly exempt?: readonly string[];
   readonly negated?: string;
+  readonly softened?: string;
   readonly qualified?: string;
   readonly rules: readonly {
     readonly id: string;
@@ -38,11 +39,13 @@ export interface ClaimRules {
   readonly exempt: readonly RegExp[];
   /** What before a match takes the claim back. */
   readonly negated: RegExp | null;
+  /** What before a match makes a claim a question: words of another step of the work. */
+  readonly softened: RegExp | null;
   /** What after a match qualifies it. */
   readonly qualified: RegExp | null;
 }
 
-function compiled({ kind, lists, exempt = [], negated, qualified, rules }: RuleFile): ClaimRules {
+function compiled({ kind, lists, exempt = [], negated, softened, qualified, rules }: RuleFile): ClaimRules {
   const withLists = (pattern: string): string =>
     pattern.replace(/\{([A-Z]+)\}/g, (whole, name: string) => lists[name] ?? whole);
   const filled = (pattern: string): RegExp => new RegExp(withLists(pattern), 'gi');
@@ -50,6 +53,7 @@ function compiled({ kind, lists, exempt = [], negated, qualified, rules }: RuleF
     kind: kind as ClaimKind,
     exempt: exempt.map(filled),
     negated: negated ? new RegExp(withLists(negated), 'i') : null,
+    softened: softened ? new RegExp(withLists(softened), 'i') : null,
     qualified: qualified ? new RegExp(withLists(qualified), 'i') : null,
     rules: rules.map(({ pattern, against = [], verdict, ...rule }) => ({
       ...rule,

@@ -44,7 +44,9 @@ function foundBy(rules: ClaimRules, text: string, statements: readonly string[])
         if (against.length > 0) return [{ ...span, rule, verdict: 'contradicts', against }];
         if (!rule.verdict) return [];
         const qualified = rule.verdict === 'unqualified' && rules.qualified?.test(sentenceAround(text, span));
-        return [{ ...span, rule, verdict: qualified ? 'substantiate' : rule.verdict, against }];
+        const soft = rule.verdict === 'claim' && rules.softened?.test(sentenceBefore(text, span.from));
+        const verdict = qualified ? 'substantiate' : soft ? 'ask' : rule.verdict;
+        return [{ ...span, rule, verdict, against }];
       }),
   );
   const rank = ({ verdict }: Found) => gravest.indexOf(verdict);

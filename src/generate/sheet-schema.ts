@@ -1,5 +1,7 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import union from '../../hazard-data/eu-clp/sheet/sections.json' with { type: 'json' };
+import ghs from '../../hazard-data/un-ghs/sheet/sections.json' with { type: 'json' };
 import sheet from '../../hazard-data/us-hcs/sheet/sections.json' with { type: 'json' };
 import { otherLanguages } from '../notation/languages.ts';
 
@@ -69,15 +71,64 @@ const defs: Readonly<Record<string, Schema>> = {
   }),
 };
 
-/** One section with the keys of its items, in their order. */
-const section = ({ number: at, heading, subheadings }: (typeof sheet.sections)[number]): Schema =>
+/** A section by number and heading, with the keys of its items. */
+interface Outlined {
+  readonly number: number;
+  readonly heading: string;
+  readonly keys: readonly string[];
+}
+
+const numbered = (
+  sections: readonly {
+    readonly number: number;
+    readonly heading: string;
+    readonly parts: readonly { readonly items: readonly { readonly key: string }[] }[];
+  }[],
+): readonly Outlined[] =>
+  sections.map(({ number, heading, parts }) => ({
+    number,
+    heading,
+    keys: [...new Set(parts.flatMap(({ items }) => items.map(({ key }) => key)))],
+  }));
+
+/** The outline of the sheet of each basis. */
+const outlines: Readonly<Record<string, readonly Outlined[]>> = {
+  'us-hcs': sheet.sections.map(({ number, heading, subheadings }) => ({
+    number,
+    heading,
+    keys: subheadings.map(({ key }) => key),
+  })),
+  'eu-clp': numbered(union.sections),
+  'un-ghs': numbered(ghs.sections),
+};
+
+/** One section with the keys of its items. */
+const section = ({ number: at, heading, keys }: Outlined): Schema =>
   object({
     number: { const: at },
     title: { enum: [heading, ...headingsIn(heading)] },
-    items: some({
-      allOf: [ref('item'), { properties: { key: { enum: subheadings.map(({ key }) => key) } } }],
-    }),
+    items: some({ allOf: [ref('item'), { type: 'object', properties: { key: { enum: keys } } }] }),
   });
+
+/** The sections that a sheet has whose basis is this one. */
+const sectionsOf = ([basis, outline]: readonly [string, readonly Outlined[]]): Schema => ({
+  if: {
+    type: 'object',
+    properties: { basis: { type: 'object', properties: { id: { const: basis } } } },
+  },
+  // biome-ignore lint/suspicious/noThenProperty: a keyword of JSON Schema
+  then: {
+    type: 'object',
+    properties: {
+      sections: {
+        type: 'array',
+        prefixItems: outline.map(section),
+        items: false,
+        minItems: outline.length,
+      },
+    },
+  },
+});
 
 /** The JSON Schema (2020-12) of the data sheet as JSON, in one line. */
 export function sheetJsonSchema(): string {
@@ -95,6 +146,9 @@ export function sheetJsonSchema(): string {
     draft: { type: 'boolean' },
     language: text,
     revision: maybe(text),
+    supersedes: maybe(
+      object({ revision: text, date: { type: 'string', pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}$' } }),
+    ),
     maker: object({
       name: text,
       address: list(text),
@@ -120,18 +174,14 @@ export function sheetJsonSchema(): string {
       supplemental: list(ref('statement')),
     }),
     ingredients: list(ref('ingredient')),
-    sections: {
-      type: 'array',
-      prefixItems: sheet.sections.map(section),
-      items: false,
-      minItems: sheet.sections.length,
-    },
+    sections: { type: 'array' },
   });
   return `${JSON.stringify({
     $schema: 'https://json-schema.org/draft/2020-12/schema',
-    title: 'labelwright safety data sheet, 29 CFR 1910.1200',
+    title: 'labelwright safety data sheet',
     ...rest,
     properties,
+    allOf: Object.entries(outlines).map(sectionsOf),
     $defs: defs,
   })}\n`;
 }

@@ -6,6 +6,8 @@ export interface OpenOnDocuments {
   readonly undecided: readonly string[];
   /** Properties measured on another formula, by their key in the record. */
   readonly stale: readonly string[];
+  /** The pH of a mixture with a strong acid or base, which decides its corrosion, was not measured. */
+  readonly phMissing: boolean;
 }
 
 /** What label and sheet must show as open. */
@@ -14,5 +16,6 @@ export function openOnDocuments({ warnings }: Pick<Classification, 'warnings'>):
   const stale = warnings.flatMap(found =>
     found.id === 'stale-measurement' ? found.properties.map(({ property }) => property) : [],
   );
-  return { undecided: [...new Set(undecided)], stale };
+  const phMissing = warnings.some(({ id }) => id === 'ph-missing');
+  return { undecided: [...new Set(undecided)], stale, phMissing };
 }

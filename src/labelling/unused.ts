@@ -16,6 +16,8 @@ export function unusedSettings(
   labelData: LabelData,
   { words = {}, choose = {}, keep = [], omit = [], add = [] }: LabelledProduct,
 ): Unused[] {
+  const isSilent = keep.length + omit.length + add.length === 0;
+  if (isSilent && Object.keys(words).length + Object.keys(choose).length === 0) return [];
   const { statements, rules } = labelData;
   const shown = new Set(
     [...hazardStatements, ...precautionaryStatements, ...supplemental].map(({ code }) => code),

@@ -1,3 +1,4 @@
+import type { Art } from '../artwork/art.ts';
 import type { Millimetres, Points } from '../quantity/length.ts';
 import type { GlyphRun } from '../text/glyph-run.ts';
 
@@ -82,7 +83,17 @@ export interface PathItem extends Placed {
   readonly strokeWidth?: Millimetres;
 }
 
-export type FrameItem = TextItem | PathItem;
+/** Artwork or a logo of the maker, over the whole of a rectangle; x and y give its upper left corner. */
+export interface ArtItem extends Placed {
+  readonly kind: 'art';
+  readonly x: Millimetres;
+  readonly y: Millimetres;
+  readonly width: Millimetres;
+  readonly height: Millimetres;
+  readonly art: Art;
+}
+
+export type FrameItem = TextItem | PathItem | ArtItem;
 
 /** A finished page: items at fixed positions, origin at the upper left corner of the trim, y downwards. */
 export interface Frame {

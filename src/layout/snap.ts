@@ -10,7 +10,9 @@ const snapSegment = (segment: Segment): Segment =>
 
 function snapItem(item: FrameItem): FrameItem {
   if (item.kind === 'path') return { ...item, segments: item.segments.map(snapSegment) };
-  return { ...item, x: snap(item.x), y: snap(item.y), size: snap(item.size) };
+  const [x, y] = [snap(item.x), snap(item.y)];
+  if (item.kind === 'text') return { ...item, x, y, size: snap(item.size) };
+  return { ...item, x, y, width: snap(item.width), height: snap(item.height) };
 }
 
 /** Rounds a finished frame: the only rounding of the layout, done last. */

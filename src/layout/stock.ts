@@ -1,5 +1,7 @@
 import { en } from 'zod/locales';
 import * as z from 'zod/mini';
+import type { Art } from '../artwork/art.ts';
+import type { PlacedArt } from '../artwork/place-art.ts';
 import type { LengthUnit } from '../quantity/length-text.ts';
 import { fail, type Outcome, succeed } from '../report/diagnostic.ts';
 import type { Die } from './die/die.ts';
@@ -36,6 +38,13 @@ const schema = z.strictObject({
   barCode: z.strictObject({ environment: z.enum(['retail', 'general-distribution']), source: text }),
   lotWindow: z.strictObject({ minimum: size, largest: size, source: text }),
   inkLimit: z.strictObject({ value: length, source: text }),
+  artwork: z.strictObject({
+    dpi: length,
+    tolerance: length,
+    leastLogo: length,
+    cutInks: z.array(text),
+    source: text,
+  }),
   taper: z.strictObject({ most: allowance, source: text }),
   rule: z.strictObject({ thin: length, heavy: length, source: text }),
 });
@@ -67,6 +76,16 @@ export interface PressProfile {
   readonly lotWindow: Sourced & { readonly minimum: Size; readonly largest: Size };
   /** Most ink on one place, in percent of all inks together. */
   readonly inkLimit: Sourced & { readonly value: number };
+  readonly artwork: Sourced & {
+    /** Least pixels per inch. */
+    readonly dpi: number;
+    /** By how much a file may differ from the label. */
+    readonly tolerance: number;
+    /** Least side of a logo that is placed where the name leaves room. */
+    readonly leastLogo: number;
+    /** Names under which cut lines are known, in lower case without spaces. */
+    readonly cutInks: readonly string[];
+  };
   /** By how much the places of the upper and lower edge of a straight label may differ in length. */
   readonly taper: Sourced & { readonly most: number };
   readonly rule: Sourced & { readonly thin: number; readonly heavy: number };
@@ -100,8 +119,32 @@ export interface Stock {
     readonly width: number;
     readonly height: number;
   };
+  /** Artwork of the maker under the label, and the areas of it that the label prints on. */
+  readonly artwork?: { readonly placed: PlacedArt; readonly areas: readonly StockArea[] };
+  /** Logo of the maker beside the name. */
+  readonly logo?: {
+    readonly art: Art;
+    /** Kept for it; null where it takes what the name leaves free. */
+    readonly width: number | null;
+    /** Least side where nothing is kept. */
+    readonly least: number;
+    /** Widest that its pixels allow; null where it has none. */
+    readonly most: number | null;
+  };
+  /** The die is an area of artwork, not a label. */
+  readonly isArea?: boolean;
   /** A line on the job, to be set with crop marks outside the bleed; left out, there are no marks. */
   readonly jobLine?: string;
+}
+
+/** An area of artwork that the label prints on, from the lower left corner of the trim. */
+export interface StockArea {
+  readonly holds: 'regulated' | 'identity' | 'directions' | 'bar-code' | 'net-contents' | 'lot';
+  readonly left: number;
+  readonly bottom: number;
+  readonly width: number;
+  readonly height: number;
+  readonly ground: 'white' | 'artwork';
 }
 
 /** A preprinted red square set at a point, in millimetres from the lower left corner of the label. */

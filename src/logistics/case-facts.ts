@@ -22,7 +22,7 @@ export interface CaseQuestion {
   readonly lot: string | null;
   readonly made: string | null;
   readonly useBy: string | null;
-  /** Kilograms of one empty pack. */
+  /** Kilograms of one empty pack, where it is not that of the record. */
   readonly emptyPack: Exact | null;
   /** Kilograms of the empty case, where it is not that of the record. */
   readonly tare: Exact | null;
@@ -79,7 +79,8 @@ export function caseFacts(record: ProductRecord, pack: Pack, question: CaseQuest
   const gtin = pack.case.gtin === null ? null : pack.case.gtin.padStart(14, '0');
   const tare = question.tare ?? pack.case.tareKilograms;
   const density = record.properties.density?.value ?? null;
-  const mass = caseMass(pack, count, density, question.emptyPack, tare);
+  const emptyPack = question.emptyPack ?? pack.container?.tareKilograms ?? null;
+  const mass = caseMass(pack, count, density, emptyPack, tare);
   const given: GivenCase = pack.case;
   const size = question.size ?? givenSize(given);
   const layers = question.layers ?? given.layers ?? null;

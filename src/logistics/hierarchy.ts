@@ -42,7 +42,8 @@ export function gtinHierarchy(unit: string | null, grouping: string | null, coun
   if (all[0] === '9') facts.push({ id: 'variable-measure', case: grouping });
   else if (all[0] === '0') facts.push({ id: 'own-number', case: grouping, unit });
   else if (all.slice(1, -1) !== one.slice(1, -1)) {
-    const contained = examineNumber(grouping).readings[0]?.contained ?? '';
+    // As many digits as the number of the pack has, so that the two can be compared by eye.
+    const contained = (examineNumber(grouping).readings[0]?.contained ?? '').padStart(unit.length, '0');
     const right = groupingGtin(unit, Number(all[0]));
     facts.push({ id: 'other-item', case: grouping, contained, unit, right });
   }

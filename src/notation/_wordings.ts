@@ -67,3 +67,21 @@ export const effects = phrases(table.effects as Readonly<Record<string, Transien
 
 /** Words that say nothing of their own beside a class. */
 export const fillers: ReadonlySet<string> = new Set(table.fillers);
+
+const statements = Object.entries(table.statements as Readonly<Record<string, string>>)
+  .map(([text, code]) => ({ text, code }))
+  .sort((a, b) => b.text.length - a.text.length);
+
+/** A text with its H-code in place of the text of a hazard statement that it begins with. */
+export function withStatementCode(text: string): string {
+  const plain = american(text.toLowerCase());
+  const found = statements.find(
+    ({ text: statement }) =>
+      plain.startsWith(statement) && !/^[\p{L}\p{N}-]/u.test(plain.slice(statement.length)),
+  );
+  const rest = found ? plain.slice(found.text.length) : '';
+  // Words behind it that are no category make it another statement.
+  return found && /^\s*\.?\s*(?:[([,;:–-]?\s*(?:cat(?:egory|\.)?\s*\d[a-c]?)?\s*[)\]]?\s*)$/.test(rest)
+    ? `${found.code}${rest}`
+    : text;
+}

@@ -6,6 +6,7 @@ import {
   type Wording as Named,
   type Token,
   tokensOf,
+  withStatementCode,
   wordings,
 } from './_wordings.ts';
 import { findClass, findCode, hazardCode, hazardCodes, permittedStatements } from './classes.ts';
@@ -23,13 +24,14 @@ export interface UnderstoodHazards {
 
 /**
  * Reads a hazard as data sheets print it: in the notation of CLP Annex VI, in any case of letters, by the headings of
- * 29 CFR 1910.1200 ("Serious eye damage (Category 1)"), or by its H-code alone where that leaves nothing open.
+ * 29 CFR 1910.1200 ("Serious eye damage (Category 1)"), or by its H-code or the text of its statement alone where that
+ * leaves nothing open.
  * @returns where a text leaves something open, a question with the possible answers.
  */
 export function understandHazard(text: string): Parsed<UnderstoodHazards> {
   const exact = parseHazard(text);
   if (exact.ok) return parsed({ hazards: [exact.value], reworded: false });
-  const worded = new Wording(text);
+  const worded = new Wording(withStatementCode(text.trim()));
   const hazards = worded.hazards();
   if (hazards.ok) return parsed({ hazards: hazards.value, reworded: true });
   // Where no class was recognized, what is wrong with the notation is the better advice.
@@ -143,10 +145,17 @@ class Wording {
   #byStatements(): Parsed<readonly Hazard[]> {
     if (this.#statements.length === 0) return unreadable(`"${this.#text}" is no hazard`, 'Skin Irrit. 2');
     const found: Parsed<Hazard>[] = [];
+    const categories = takeCategories(this.#left).taken;
     for (const statement of this.#statements) {
-      const possible = withoutSame(hazardCodes.filter(code => allows(code, statement)));
-      if (possible.length === 0) continue;
+      const all = withoutSame(hazardCodes.filter(code => allows(code, statement)));
+      if (all.length === 0) continue;
       this.recognized = true;
+      const possible = all.filter(code => inCategories(code, categories));
+      if (possible.length === 0)
+        return unreadable(
+          `${statement} is not the statement of category ${categories.join(', ').toUpperCase()}`,
+          `look it up in section 2 of the sheet: ${statement} is that of ${all.join(', ')}`,
+        );
       if (possible.length > 1)
         return unreadable(
           `${statement} alone leaves open which class and category is meant`,
@@ -190,6 +199,11 @@ class Wording {
 
 const allows = (code: string, statement: string): boolean =>
   permittedStatements(findCode(code)!.category).includes(statement);
+
+/** Whether a code is of a category that stands beside its statement; all are where none stands there. */
+const inCategories = (code: string, categories: readonly string[]): boolean =>
+  categories.length === 0 ||
+  categories.some(each => findCode(code)!.category.category.toLowerCase().startsWith(each));
 
 /** Without `2A` beside `2` of the same statement: the H-code says no more than the category does. */
 const withoutSame = (codes: readonly string[]): readonly string[] =>

@@ -1,6 +1,8 @@
-import type { Frame, FrameItem, Ink, PathItem, TextItem } from '../layout/frame.ts';
+import type { Art } from '../artwork/art.ts';
+import type { ArtItem, Frame, FrameItem, Ink, PathItem, TextItem } from '../layout/frame.ts';
 import { toPoints } from '../quantity/length.ts';
 import { pdfNumber } from './_number.ts';
+import { artMatrix } from './art.ts';
 import type { EmbeddedFonts } from './font.ts';
 import { inkOperators, KNOCKOUT_STATE, OVERPRINT_STATE } from './ink.ts';
 import { DEFAULT_OVERPRINT, type PdfProfile } from './profile.ts';
@@ -21,12 +23,19 @@ export class ContentWriter {
   readonly #state = new Map<string, string>();
   readonly #profile: PdfProfile;
   readonly #fonts: EmbeddedFonts;
+  readonly #art: ReadonlyMap<Art, string>;
   readonly #offset: number;
   readonly #height: number;
 
-  constructor(frame: Frame, profile: PdfProfile, fonts: EmbeddedFonts) {
+  constructor(
+    frame: Frame,
+    profile: PdfProfile,
+    fonts: EmbeddedFonts,
+    art: ReadonlyMap<Art, string> = new Map(),
+  ) {
     this.#profile = profile;
     this.#fonts = fonts;
+    this.#art = art;
     this.#offset = frame.bleed + frame.slug;
     this.#height = toPoints(frame.height + 2 * this.#offset);
   }
@@ -86,6 +95,19 @@ export class ContentWriter {
     this.put('ET');
   }
 
+  /** Artwork knocks out what lies below; its inks are its own. */
+  art({ art, x, y, width, height }: ArtItem): void {
+    this.#overprint(false);
+    const [wide, high] = [toPoints(width), toPoints(height)];
+    const matrix = artMatrix(art, { x: this.#x(x), y: this.#y(y + height), width: wide, height: high });
+    this.put(
+      'q',
+      `${matrix.map(part => Number(part.toFixed(6))).join(' ')} cm`,
+      `/${this.#art.get(art)} Do`,
+      'Q',
+    );
+  }
+
   path(item: PathItem): void {
     const { fill, stroke, strokeWidth = 0 } = item;
     if (!fill && !stroke) throw new Error('a path is neither filled nor stroked');
@@ -140,6 +162,9 @@ export class ContentWriter {
             this.#y(item.y) + along * Math.sin(angle) + up * Math.cos(angle),
           );
         }
+      } else if (item.kind === 'art') {
+        add(this.#x(item.x), this.#y(item.y));
+        add(this.#x(item.x + item.width), this.#y(item.y + item.height));
       } else {
         for (const [, ...numbers] of item.segments)
           for (let index = 0; index < numbers.length; index += 2)

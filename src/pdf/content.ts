@@ -1,3 +1,4 @@
+import type { Art } from '../artwork/art.ts';
 import type { ArtifactKind, Frame, FrameItem, LayerName, PathItem, Tag, TextItem } from '../layout/frame.ts';
 import { type Box, ContentWriter } from './content-writer.ts';
 import type { EmbeddedFonts } from './font.ts';
@@ -74,8 +75,10 @@ export const pageContent = (
   page: number,
   profile: PdfProfile,
   fonts: EmbeddedFonts,
+  art: ReadonlyMap<Art, string> = new Map(),
 ): PageContent => {
   for (const { kind, layer, ...item } of frame.items) {
+    if (kind === 'art') continue;
     const inks =
       kind === 'text' ? [(item as TextItem).ink] : [(item as PathItem).fill, (item as PathItem).stroke];
     for (const technical of ['die', 'coder'] as const)
@@ -84,7 +87,7 @@ export const pageContent = (
           `the ${TECHNICAL[technical]} ink belongs on the ${TECHNICAL[technical]} layer, and nothing else does`,
         );
   }
-  const writer = new ContentWriter(frame, profile, fonts);
+  const writer = new ContentWriter(frame, profile, fonts, art);
   const artwork = frame.items.filter(({ layer }) => layer !== 'die');
   const die = frame.items.filter(({ layer }) => layer === 'die');
   const spaced = lineEnds(artwork);
@@ -112,7 +115,8 @@ export const pageContent = (
       if (item.kind === 'text') texts.push(item);
       else {
         flush();
-        writer.path(item);
+        if (item.kind === 'art') writer.art(item);
+        else writer.path(item);
       }
     }
     flush();

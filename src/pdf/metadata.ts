@@ -13,7 +13,7 @@ export interface Metadata {
   readonly copy?: CopyMark;
   /** Hash of the content, 32 hexadecimal digits. */
   readonly id: string;
-  readonly claims: { readonly pdfx4: boolean; readonly pdfua1: boolean };
+  readonly claims: { readonly pdfx4: boolean; readonly pdfua1: boolean; readonly pdfa3: boolean };
 }
 
 /** Hash of everything that is shown, tagged or attached: same content, same identifier. */
@@ -39,7 +39,10 @@ export const copyEntries = ({ kind, fingerprint }: CopyMark) => ({
 });
 
 /** Text strings go out as UTF-16, so that no character depends on a reader's code page. */
-export const writeInfo = (context: PDFContext, { title, subject, producer, date, copy }: Metadata): PDFRef =>
+export const writeInfo = (
+  context: PDFContext,
+  { title, subject, producer, date, copy, claims }: Metadata,
+): PDFRef =>
   context.register(
     context.obj({
       Title: PDFHexString.fromText(title),
@@ -48,7 +51,8 @@ export const writeInfo = (context: PDFContext, { title, subject, producer, date,
       Producer: PDFHexString.fromText(producer),
       CreationDate: pdfDate(date),
       ModDate: pdfDate(date),
-      Trapped: 'False',
+      // No property of the XMP that PDF/A builds on, and of no use to an office printer.
+      ...(!claims.pdfa3 && { Trapped: 'False' }),
       ...(copy && copyEntries(copy)),
     }),
   );
@@ -62,6 +66,54 @@ const uuid = (id: string): string =>
 
 const alternative = (text: string): string =>
   `<rdf:Alt><rdf:li xml:lang="x-default">${escaped(text)}</rdf:li></rdf:Alt>`;
+
+/** Properties that PDF/A does not know by itself: they are described in the file (ISO 19005-3 6.6.2.3). */
+const OWN_SCHEMAS = [
+  {
+    schema: 'PDF/UA identification',
+    namespace: 'http://www.aiim.org/pdfua/ns/id/',
+    prefix: 'pdfuaid',
+    properties: [['part', 'Integer', 'part of ISO 14289']],
+  },
+  {
+    schema: 'labelwright document',
+    namespace: 'urn:labelwright:document:1#',
+    prefix: 'lw',
+    properties: [
+      ['copy', 'Text', 'who may read the document: distribution or review'],
+      ['fingerprint', 'Text', 'hash of what the document was made from'],
+    ],
+  },
+] as const;
+
+const extensionSchemas = (): string =>
+  `<pdfaExtension:schemas><rdf:Bag>
+${OWN_SCHEMAS.map(
+  ({ schema, namespace, prefix, properties }) => `<rdf:li rdf:parseType="Resource">
+<pdfaSchema:schema>${schema}</pdfaSchema:schema>
+<pdfaSchema:namespaceURI>${namespace}</pdfaSchema:namespaceURI>
+<pdfaSchema:prefix>${prefix}</pdfaSchema:prefix>
+<pdfaSchema:property><rdf:Seq>
+${properties
+  .map(
+    ([name, valueType, description]) => `<rdf:li rdf:parseType="Resource">
+<pdfaProperty:name>${name}</pdfaProperty:name>
+<pdfaProperty:valueType>${valueType}</pdfaProperty:valueType>
+<pdfaProperty:category>internal</pdfaProperty:category>
+<pdfaProperty:description>${description}</pdfaProperty:description>
+</rdf:li>`,
+  )
+  .join('\n')}
+</rdf:Seq></pdfaSchema:property>
+</rdf:li>`,
+).join('\n')}
+</rdf:Bag></pdfaExtension:schemas>`;
+
+const ARCHIVE_NAMESPACES = `
+ xmlns:pdfaid="http://www.aiim.org/pdfa/ns/id/"
+ xmlns:pdfaExtension="http://www.aiim.org/pdfa/ns/extension/"
+ xmlns:pdfaSchema="http://www.aiim.org/pdfa/ns/schema#"
+ xmlns:pdfaProperty="http://www.aiim.org/pdfa/ns/property#"`;
 
 /** The XMP packet (ISO 16684-1), agreeing with the Info dictionary. */
 export const xmpPacket = ({
@@ -78,6 +130,9 @@ export const xmpPacket = ({
   const claimed = [
     ...(claims.pdfx4 ? ['<pdfxid:GTS_PDFXVersion>PDF/X-4</pdfxid:GTS_PDFXVersion>'] : []),
     ...(claims.pdfua1 ? ['<pdfuaid:part>1</pdfuaid:part>'] : []),
+    ...(claims.pdfa3
+      ? ['<pdfaid:part>3</pdfaid:part>', '<pdfaid:conformance>A</pdfaid:conformance>', extensionSchemas()]
+      : []),
   ];
   const marked = copy
     ? [`<lw:copy>${copy.kind}</lw:copy>`, `<lw:fingerprint>${escaped(copy.fingerprint)}</lw:fingerprint>`]
@@ -92,7 +147,7 @@ export const xmpPacket = ({
  xmlns:pdf="http://ns.adobe.com/pdf/1.3/"
  xmlns:pdfxid="http://www.npes.org/pdfx/ns/id/"
  xmlns:pdfuaid="http://www.aiim.org/pdfua/ns/id/"
- xmlns:lw="urn:labelwright:document:1#">
+ xmlns:lw="urn:labelwright:document:1#"${claims.pdfa3 ? ARCHIVE_NAMESPACES : ''}>
 <dc:format>application/pdf</dc:format>
 <dc:title>${alternative(title)}</dc:title>
 <dc:description>${alternative(subject)}</dc:description>
@@ -105,8 +160,7 @@ export const xmpPacket = ({
 <xmpMM:VersionID>1</xmpMM:VersionID>
 <xmpMM:RenditionClass>default</xmpMM:RenditionClass>
 <pdf:Producer>${escaped(producer)}</pdf:Producer>
-<pdf:Trapped>False</pdf:Trapped>
-${[...marked, ...claimed].map(line => `${line}\n`).join('')}</rdf:Description>
+${claims.pdfa3 ? '' : '<pdf:Trapped>False</pdf:Trapped>\n'}${[...marked, ...claimed].map(line => `${line}\n`).join('')}</rdf:Description>
 </rdf:RDF>
 </x:xmpmeta>
 <?xpacket end="r"?>`;

@@ -1,6 +1,8 @@
 import { type PDFContext, type PDFRef, PDFString } from 'pdf-lib';
 import conditions from './conformance/conditions.json' with { type: 'json' };
+import srgb from './conformance/srgb.json' with { type: 'json' };
 import type { OutputProfile } from './profile.ts';
+import { srgbProfile } from './srgb-profile.ts';
 
 /** Whether a printing condition stands in the registry of the ICC under this name. */
 export const isRegistered = (condition: string): boolean =>
@@ -23,5 +25,18 @@ export const writeOutputIntent = (context: PDFContext, { bytes, condition }: Out
       Info: PDFString.of(condition),
       ...(isRegistered(condition) && { RegistryName: PDFString.of(conditions.registry) }),
       DestOutputProfile: context.register(context.flateStream(bytes, { N: 4 })),
+    }),
+  );
+
+/** The colors of a document for screen and office: sRGB, with its profile embedded (ISO 19005-3 6.2.3). */
+export const writeScreenIntent = (context: PDFContext): PDFRef =>
+  context.register(
+    context.obj({
+      Type: 'OutputIntent',
+      S: 'GTS_PDFA1',
+      OutputConditionIdentifier: PDFString.of(srgb.condition),
+      Info: PDFString.of(srgb.condition),
+      RegistryName: PDFString.of(srgb.registry),
+      DestOutputProfile: context.register(context.flateStream(srgbProfile(), { N: 3 })),
     }),
   );

@@ -1,4 +1,5 @@
 import type { CopyMark } from '../provenance/copy-mark.ts';
+import { RESERVED_INKS } from '../quantity/ink-names.ts';
 import type { Millimetres, Points } from '../quantity/length.ts';
 import { iccFault } from './icc.ts';
 
@@ -69,18 +70,20 @@ export const DEFAULT_OVERPRINT: OverprintLimits = { text: 12, stroke: 0.5 };
 
 export const DEFAULT_DIE: Required<DieProfile> = { ink: 'CutContour', step: 'Cutting', layer: 'Cut line' };
 
-// ISO 19593-1 6.3.3 (second-hand): a cut line must not carry the name of a process ink or of all inks.
-const RESERVED_INKS = ['All', 'None', 'Cyan', 'Magenta', 'Yellow', 'Black'];
-
 /** Whether a text can name a printing condition: printable ASCII, a letter or digit first. */
 export const isConditionName = (text: string): boolean => /^[A-Za-z0-9][A-Za-z0-9 ._+()-]*$/u.test(text);
+
+/** Why a name cannot be that of the ink of a cut line; null where it can. */
+export const dieInkFault = (ink: string): string | null =>
+  ink.trim() === '' || RESERVED_INKS.includes(ink) ? `"${ink}" cannot be the ink of a cut line` : null;
 
 /** What stands against a profile, in words for its user; empty where `writePdf` will take it. */
 export const profileFaults = (profile: PdfProfile): string[] => {
   if (profile.kind !== 'label') return [];
   const faults: string[] = [];
   const ink = profile.die?.ink ?? DEFAULT_DIE.ink;
-  if (ink === '' || RESERVED_INKS.includes(ink)) faults.push(`"${ink}" cannot be the ink of a cut line`);
+  const wrong = dieInkFault(ink);
+  if (wrong) faults.push(wrong);
   const spot = profile.brand?.spot;
   if (spot !== undefined && (spot === '' || spot === ink || RESERVED_INKS.includes(spot)))
     faults.push(`"${spot}" cannot be the name of a spot ink`);

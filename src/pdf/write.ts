@@ -13,7 +13,9 @@ import type { Frame, LayerName, PagedDocument } from '../layout/frame.ts';
 import { toPoints } from '../quantity/length.ts';
 import type { FontLibrary } from '../text/glyph-run.ts';
 import { snapped } from './_number.ts';
+import { artNames, isTransparent, registerArt } from './art.ts';
 import { attach } from './attach.ts';
+import { pdfa3Faults } from './conformance/pdfa3.ts';
 import { pdfua1Faults } from './conformance/pdfua1.ts';
 import { pdfx4Faults } from './conformance/pdfx4.ts';
 import { pageContent } from './content.ts';
@@ -30,7 +32,7 @@ import {
 import { type LayerUse, labelLayers } from './layer.ts';
 import { contentId, type Metadata, pdfDate, writeInfo, writeXmp } from './metadata.ts';
 import { writeOutline } from './outline.ts';
-import { writeOutputIntent } from './output-intent.ts';
+import { writeOutputIntent, writeScreenIntent } from './output-intent.ts';
 import { type LabelProfile, type PdfProfile, profileFaults } from './profile.ts';
 import { writeStructure } from './tag.ts';
 
@@ -92,7 +94,7 @@ const serialize = async (context: PDFContext, kind: PdfProfile['kind']): Promise
 /**
  * Writes a document as PDF: a label for the press (DeviceCMYK, cut line on its own layer, boxes), a label for a roll
  * printer (DeviceGray) or a tagged data sheet. All fonts are embedded as subsets; the same input gives the same bytes. PDF/X-4 is claimed only for a label
- * without `pdfx4Faults`, PDF/UA-1 only for a sheet without `pdfua1Faults`.
+ * without `pdfx4Faults`, PDF/UA-1 and PDF/A-3 only for a sheet without `pdfua1Faults` and `pdfa3Faults`.
  * @throws Error for a profile with `profileFaults`, for content that a label or sheet may not have, and for tags
  * outside the structure tree; RangeError for a date that is none
  */
@@ -107,7 +109,8 @@ export const writePdf = async (
   if (profile.kind === 'printer' && frames.some(({ bleed, slug }) => bleed + slug > 0))
     throw new Error('a label of a roll printer has no bleed and no marks');
   const embedded = new EmbeddedFonts(fonts);
-  const contents = frames.map((frame, page) => pageContent(frame, page, profile, embedded));
+  const arts = artNames(frames.flatMap(({ items }) => items));
+  const contents = frames.map((frame, page) => pageContent(frame, page, profile, embedded, arts));
   const marks = contents.flatMap(content => content.marks);
   const { iccProfile, ...settings } = { iccProfile: undefined, ...profile };
   const metadata: Metadata = {
@@ -125,6 +128,7 @@ export const writePdf = async (
     claims: {
       pdfx4: profile.kind === 'label' && pdfx4Faults(document, profile).length === 0,
       pdfua1: profile.kind === 'sheet' && pdfua1Faults(document).length === 0,
+      pdfa3: profile.kind === 'sheet' && pdfa3Faults(document).length === 0,
     },
   };
 
@@ -138,6 +142,14 @@ export const writePdf = async (
   const brand = frames.some(({ items }) => items.some(item => item.kind === 'path' && item.fill === 'brand'));
   const uses = { die: on('die'), draft: on('draft'), eyeMark: on('eye-mark'), coder: on('coder'), brand };
   if (profile.kind === 'label') addPressResources(context, catalog, resources, profile, uses);
+  if (arts.size > 0) {
+    const objects: Record<string, PDFRef> = {};
+    for (const [art, name] of arts) objects[name] = await registerArt(context, art);
+    resources.set(PDFName.of('XObject'), context.obj(objects));
+  }
+  const blended = profile.kind === 'label' && [...arts.keys()].some(isTransparent);
+  if (metadata.claims.pdfa3)
+    catalog.set(PDFName.of('OutputIntents'), context.obj([writeScreenIntent(context)]));
   const resourcesRef = context.register(resources);
   for (const [index, frame] of frames.entries()) {
     const page = context.obj({
@@ -147,6 +159,7 @@ export const writePdf = async (
       Contents: context.register(context.flateStream(contents[index]!.operators)),
       StructParents: index,
       Tabs: 'S',
+      ...(blended && { Group: { Type: 'Group', S: 'Transparency', CS: 'DeviceCMYK' } }),
     });
     setBoxes(page, frame, profile.kind);
     context.assign(pageRefs[index]!, page);

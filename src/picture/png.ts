@@ -1,6 +1,7 @@
 import type { Frame } from '../layout/frame.ts';
 import { MM_PER_INCH, toMillimetres } from '../quantity/length.ts';
 import type { FontLibrary } from '../text/glyph-run.ts';
+import { drawArt } from './canvas-art.ts';
 import { colorOf, type PictureLook, seen } from './shown.ts';
 import { pathData } from './svg.ts';
 
@@ -30,7 +31,8 @@ export async function pngOf(
   context.setTransform(scale, 0, 0, scale, 0, 0);
   for (const item of seen(frame)) {
     context.save();
-    if (item.kind === 'text') {
+    if (item.kind === 'art') await drawArt(library, context, item);
+    else if (item.kind === 'text') {
       const em = toMillimetres(item.size) / 1000;
       context.translate(item.x, item.y);
       context.rotate((-(item.rotate ?? 0) * Math.PI) / 180);

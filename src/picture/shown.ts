@@ -1,4 +1,5 @@
 import type { Frame, FrameItem, Ink } from '../layout/frame.ts';
+import { screenOfInks } from '../quantity/screen-color.ts';
 
 /** Inks as a screen shows them, in sRGB; inks of technical layers are not shown. */
 const COLORS: Readonly<Partial<Record<Ink, string>>> = {
@@ -17,11 +18,11 @@ export interface PictureLook {
   readonly ids?: string;
 }
 
-/** Process inks taken as ideal: no profile, no promise. */
-function onScreen([cyan = 0, magenta = 0, yellow = 0, black = 0]: readonly number[]): string {
-  const light = (part: number): number => Math.round(255 * (1 - part / 100) * (1 - black / 100));
-  return `#${[cyan, magenta, yellow].map(part => light(part).toString(16).padStart(2, '0')).join('')}`;
-}
+/** Process inks in percent as a screen shows them. */
+export const onScreen = (inks: readonly number[]): string =>
+  `#${screenOfInks(inks)
+    .map(part => part.toString(16).padStart(2, '0'))
+    .join('')}`;
 
 /** The color of an ink. @throws RangeError for the ink of a layer that no one sees */
 export function colorOf(ink: Ink, { brand }: PictureLook = {}): string {

@@ -1,7 +1,7 @@
-import type { Frame, FrameItem, PathItem, TextItem } from '../layout/frame.ts';
+import type { ArtItem, Frame, FrameItem, PathItem, TextItem } from '../layout/frame.ts';
 import { toMillimetres } from '../quantity/length.ts';
 import type { FaceName, FontLibrary } from '../text/glyph-run.ts';
-import { colorOf, type PictureLook, seen } from './shown.ts';
+import { colorOf, onScreen, type PictureLook, seen } from './shown.ts';
 
 const number = (value: number): string => String(Number(value.toFixed(4)));
 
@@ -13,6 +13,26 @@ export const pathData = (segments: readonly (readonly (string | number)[])[]): s
 
 const escaped = (text: string): string =>
   text.replace(/[&<>"]/g, character => `&#${character.codePointAt(0)};`);
+
+/** Artwork as it is seen; nothing for a page of a PDF, which is not drawn here. */
+function artOf({ art, x, y, width, height }: ArtItem): string {
+  if (art.kind === 'page') return '';
+  const place = `x="${number(x)}" y="${number(y)}" width="${number(width)}" height="${number(height)}"`;
+  if (art.kind === 'picture')
+    return `<image ${place} preserveAspectRatio="none" href="data:image/png;base64,${Buffer.from(art.source).toString('base64')}"/>`;
+  const shapes = art.shapes.map(({ matrix, segments, fill, rule, line }) => {
+    const stroke = line
+      ? ` stroke="${inked(line.inks)}" stroke-width="${line.width}" stroke-linecap="${CAPS[line.cap]}" stroke-linejoin="${JOINS[line.join]}" stroke-miterlimit="${line.miter}" stroke-dasharray="${line.dash.join(' ') || 'none'}" stroke-dashoffset="${line.dashFrom}"`
+      : '';
+    const evenOdd = rule === 'evenodd' ? ' fill-rule="evenodd"' : '';
+    return `<path transform="matrix(${matrix.join(' ')})" fill="${fill ? inked(fill) : 'none'}"${evenOdd}${stroke} d="${pathData(segments)}"/>`;
+  });
+  return `<svg ${place} viewBox="${art.view.join(' ')}" preserveAspectRatio="none">${shapes.join('')}</svg>`;
+}
+
+const CAPS = ['butt', 'round', 'square'] as const;
+const JOINS = ['miter', 'round', 'bevel'] as const;
+const inked = (inks: readonly number[]): string => onScreen(inks.map(part => 100 * part));
 
 /**
  * A label as a picture: white ground, the trim alone, letters as outlines of the face, each drawn once and used where
@@ -57,7 +77,10 @@ export function svgOf(
       : '';
     return `<path fill="${fill ? colorOf(fill, look) : 'none'}"${rule}${line} d="${pathData(segments)}"/>`;
   };
-  const draw = (item: FrameItem): string => (item.kind === 'text' ? text(item) : path(item));
+  const draw = (item: FrameItem): string => {
+    if (item.kind === 'art') return artOf(item);
+    return item.kind === 'text' ? text(item) : path(item);
+  };
   const drawn = seen(frame).map(draw).join('\n');
   const [width, height] = [number(frame.width), number(frame.height)];
   const definitions = [...glyphs.values()].map(({ id, path: data }) => `<path id="${id}" d="${data}"/>`);

@@ -1,4 +1,5 @@
 import type { PDFDocument } from 'pdf-lib';
+import { RESERVED_INKS } from '../quantity/ink-names.ts';
 import type { Diagnostic } from '../report/diagnostic.ts';
 import { finding } from './_finding.ts';
 import { asName, asText, entry, members } from './_objects.ts';
@@ -6,7 +7,6 @@ import type { PageMarks, PaintedMark } from './page-marks.ts';
 
 const CITE = 'ISO 19593-1';
 const CUTTING = new Set(['Cutting', 'PartialCutting']);
-const RESERVED = new Set(['All', 'None', 'Cyan', 'Magenta', 'Yellow', 'Black']);
 
 const layerOf = (mark: PaintedMark) => mark.inside.findLast(({ layer }) => layer)?.layer;
 
@@ -34,7 +34,7 @@ export const checkDieLine = ({ painted }: PageMarks, ink: string): Diagnostic[] 
   const lines = painted.filter(isDie);
   if (lines.length === 0) return [finding('die-missing', `nothing is drawn in the ink "${ink}"`, CITE)];
   const findings = lines.flatMap(checkLine);
-  if (RESERVED.has(ink))
+  if (RESERVED_INKS.includes(ink))
     findings.push(finding('die-ink-name', `"${ink}" is the name of a process ink`, CITE));
   const layers = new Set(lines.map(layerOf));
   const strangers = painted.filter(mark => !isDie(mark) && layerOf(mark) && layers.has(layerOf(mark)));

@@ -38,14 +38,14 @@ const checkIdentity = (document: PDFDocument, bytes: Uint8Array, kind: string): 
   return findings;
 };
 
-const checkMetadata = (document: PDFDocument): Diagnostic[] => {
+const checkMetadata = (document: PDFDocument, kind: string): Diagnostic[] => {
   const findings: Diagnostic[] = [];
   const info = document.context.lookup(document.context.trailerInfo.Info);
   const stream = entry(document.catalog, 'Metadata');
   const title = asText(entry(info, 'Title'));
   const trapped = asName(entry(info, 'Trapped'));
   if (!title?.trim()) findings.push(finding('no-title', 'the file has no title', 'ISO 14289-1 7.1'));
-  if (trapped !== 'False' && trapped !== 'True')
+  if (kind !== 'sheet' && trapped !== 'False' && trapped !== 'True')
     findings.push(finding('trapped', `Trapped is ${trapped ?? 'missing'}`, 'ISO 15930-7'));
   if (!(stream instanceof PDFRawStream)) {
     findings.push(finding('no-xmp', 'the file has no XMP metadata', `${PDF} 14.3.2`));
@@ -123,7 +123,7 @@ export const checkDocument = (
   { kind }: PreflightProfile,
 ): Diagnostic[] => [
   ...checkIdentity(document, bytes, kind),
-  ...checkMetadata(document),
+  ...checkMetadata(document, kind),
   ...checkCatalog(document),
   ...checkAttachments(document),
 ];

@@ -87,11 +87,14 @@ const checkMark = (mark: PaintedMark, profile: PreflightProfile): Diagnostic[] =
 /** Checks that a label uses press inks only: black alone for text and bars, red, and the spot ink of the cut line. */
 export const checkInks = ({ operators, painted }: PageMarks, profile: PreflightProfile): Diagnostic[] => {
   const findings: Diagnostic[] = [];
+  const art = profile.kind === 'label' && profile.art !== undefined;
   const foreign = operators
     .map(({ operator }) => operator)
+    .filter(name => !(art && name === 'Do'))
     .filter(name => PICTURES.has(name) || (COLOUR_OPERATORS.has(name) && !PRESS_OPERATORS.has(name)));
   for (const name of new Set(foreign))
     findings.push(finding('colour-operator', `the page uses the operator ${name}`, 'ISO 15930-7'));
-  for (const mark of painted) findings.push(...checkMark(mark, profile));
+  for (const mark of painted)
+    if (!(art && mark.operator === 'Do')) findings.push(...checkMark(mark, profile));
   return findings;
 };

@@ -1,3 +1,4 @@
+import { IDENTITY, type Matrix, product } from './_matrix.ts';
 import { asNumber, entry, members } from './_objects.ts';
 import { alongCurve, type Extent, extentOf, type Point } from './_shapes.ts';
 import type { Operand, Operation } from './content-tokens.ts';
@@ -17,20 +18,7 @@ export interface PlacedMark {
   readonly text: string;
 }
 
-type Matrix = readonly [number, number, number, number, number, number];
-
-const IDENTITY: Matrix = [1, 0, 0, 1, 0, 0];
 const MM_PER_POINT = 25.4 / 72;
-
-/** First `a`, then `b` (ISO 32000-1 8.3.4). */
-const product = (a: Matrix, b: Matrix): Matrix => [
-  a[0] * b[0] + a[1] * b[2],
-  a[0] * b[1] + a[1] * b[3],
-  a[2] * b[0] + a[3] * b[2],
-  a[2] * b[1] + a[3] * b[3],
-  a[4] * b[0] + a[5] * b[2] + b[4],
-  a[4] * b[1] + a[5] * b[3] + b[5],
-];
 
 interface Face {
   readonly widths: readonly number[];

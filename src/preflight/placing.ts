@@ -7,6 +7,7 @@ import { checkCapitals } from './capitals.ts';
 import { checkGround, checkStrips, isGround } from './ground.ts';
 import { isTechnical } from './inks.ts';
 import type { PageMarks, PaintedMark } from './page-marks.ts';
+import { checkWhite, isWhiteGround } from './placed-art.ts';
 import { type PlacedMark, placedMarks } from './placed-marks.ts';
 import { checkDots, checkFrames, isDeclared } from './printer-marks.ts';
 import type { LabelPreflight, PrinterLabel } from './profile.ts';
@@ -189,9 +190,13 @@ export function checkPrinterPlacing(page: PageMarks, label: PrinterLabel): Diagn
  * Checks where things stand on a label: inside the real outline by the press's distance, nothing in the window for the
  * lot or in a quiet zone, nothing over anything else, type and pictograms no smaller than they may be.
  */
-export function checkPlacing(page: PageMarks, { dieInk, brand, geometry }: LabelPreflight): Diagnostic[] {
+export function checkPlacing(
+  page: PageMarks,
+  { dieInk, brand, geometry, art }: LabelPreflight,
+): Diagnostic[] {
   if (!geometry) return [];
-  const all = placedMarks(page);
+  const placed = placedMarks(page);
+  const all = art?.bare ? placed.filter(mark => !isWhiteGround(mark)) : placed;
   const cut = all.find(({ mark }) => isDie(mark, dieInk))?.outlines[0] ?? trimOf(page);
   const printed = outsideBleed(page, all).filter(({ mark }) => !isDie(mark, dieInk) && !isTechnical(mark));
   const artwork = printed.filter(({ mark }) => !isDraft(mark));
@@ -204,6 +209,7 @@ export function checkPlacing(page: PageMarks, { dieInk, brand, geometry }: Label
           geometry.safe,
         )
       : []),
+    ...(art?.bare ? checkWhite(placed, artwork, art.bare) : []),
     ...checkGround(page, artwork, brand),
     ...checkStrips(ink, geometry.clear ?? []),
     ...checkWindows(artwork),

@@ -1,4 +1,4 @@
-import { PDFDocument } from 'pdf-lib';
+import { ParseSpeeds, PDFDocument } from 'pdf-lib';
 import type { Diagnostic } from '../report/diagnostic.ts';
 import { finding } from './_finding.ts';
 import { pagesOf } from './_objects.ts';
@@ -9,7 +9,9 @@ import { checkFonts } from './fonts.ts';
 import { checkInks } from './inks.ts';
 import { checkOneInk } from './one-ink.ts';
 import { marksOf, type PageMarks } from './page-marks.ts';
+import { checkPdfa3 } from './pdfa3.ts';
 import { checkPdfx4, claimsPdfX } from './pdfx4.ts';
+import { checkArt } from './placed-art.ts';
 import { checkPlacing, checkPrinterPlacing } from './placing.ts';
 import type { PreflightProfile } from './profile.ts';
 import { checkOutline, checkStructure } from './structure.ts';
@@ -34,6 +36,7 @@ const checkPress = (pages: readonly PageMarks[], profile: PreflightProfile): Dia
     ...checkBoxes(marks.page),
     ...checkInks(marks, profile),
     ...checkPlacing(marks, profile),
+    ...checkArt(marks, profile),
     ...(dieInk === undefined ? [] : checkDieLine(marks, dieInk)),
   ]);
 };
@@ -46,7 +49,11 @@ export const preflight = async (bytes: Uint8Array, profile: PreflightProfile): P
   let document: PDFDocument;
   let pages: PageMarks[];
   try {
-    document = await PDFDocument.load(bytes, { updateMetadata: false, throwOnInvalidObject: true });
+    document = await PDFDocument.load(bytes, {
+      updateMetadata: false,
+      throwOnInvalidObject: true,
+      parseSpeed: ParseSpeeds.Fastest,
+    });
     pages = pagesOf(document).map(marksOf);
   } catch (error) {
     return [finding('unreadable', `the file cannot be read: ${(error as Error).message}`, 'ISO 32000-1 7.5')];
@@ -61,6 +68,7 @@ export const preflight = async (bytes: Uint8Array, profile: PreflightProfile): P
       xmp,
       pages.map(({ page }) => page),
     ),
+    ...checkPdfa3(document, bytes, xmp, pages),
     ...(profile.kind === 'label' && profile.pdfx4 && !claimsPdfX(xmp)
       ? [finding('no-pdfx', 'the file does not claim PDF/X-4', 'ISO 15930-7')]
       : []),

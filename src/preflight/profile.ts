@@ -5,6 +5,20 @@ export interface LabelPreflight {
   readonly dieInk?: string;
   /** The maker's color, in percent of process inks or a spot ink: words that stand on it may be white. */
   readonly brand?: { readonly cmyk: readonly number[]; readonly spot?: string };
+  /** The label places artwork or a logo of the maker; without it no form and no picture may be placed. */
+  readonly art?: {
+    /** Most ink on one place, percent. */
+    readonly inkLimit: number;
+    /** Least pixels per inch. */
+    readonly dpi: number;
+    /** Inks of what is not printed, which artwork may not use. */
+    readonly reservedInks: readonly string[];
+    /**
+     * Artwork lies under the label, which stands on white but in these places: left, bottom, right, top in millimetres
+     * from the lower left corner of the trim. Left out where there is a logo alone.
+     */
+    readonly bare?: readonly (readonly [number, number, number, number])[];
+  };
   /** The file is meant to claim PDF/X-4; a claim is checked in any case. */
   readonly pdfx4?: boolean;
   /** What places and sizes are held against, in millimetres; without it they are not checked. */

@@ -1,20 +1,22 @@
 import { givenData } from './_lines.ts';
 import { type Places, pathText } from './places.ts';
-import type { SheetTexts, Translation } from './product-record.ts';
+import type { SheetTexts } from './product-record.ts';
 import type { ProductInput } from './product-schema.ts';
 import type { ReactsInput } from './reacts-schema.ts';
 import type { Reaction, Review, SheetIngredient, StatementSettings } from './record-blocks.ts';
 import { type SheetKey, sheetKeys } from './sheet-keys.ts';
 import type { SheetInput, SheetTextInput } from './sheet-schema.ts';
 import type { StatementsInput } from './statements-schema.ts';
+import type { Translation } from './translation.ts';
 import type { TranslationsInput } from './translations-schema.ts';
 
 /** The texts for the sheet, or for what was searched and not found by whom and where, by key. */
 export function sheetOf(sheet: SheetInput | undefined, which: 'text' | 'searched'): SheetTexts {
   const flat: Partial<Record<SheetKey, string>> = {};
+  if (!sheet) return flat;
   for (const key of sheetKeys) {
     const [group, member] = key.split('.') as [string, string | undefined];
-    const found = sheet?.[group];
+    const found = sheet[group];
     const each =
       member === undefined || typeof found !== 'object' ? found : (found as Record<string, unknown>)[member];
     const text = each as SheetTextInput | undefined;
@@ -85,6 +87,7 @@ export const sheetIngredientsOf = (
 export function statementsOf(input: StatementsInput | undefined, places: Places): StatementSettings | null {
   if (!input) return null;
   const { words, conditions, choose, keep, omit, add } = input;
+  const signal = input['consumer-signal'];
   return {
     words: words ?? {},
     conditions: {
@@ -98,6 +101,7 @@ export function statementsOf(input: StatementsInput | undefined, places: Places)
     keep: keep ?? [],
     omit: (omit ?? []).map((each, index) => ({ ...each, at: places.at(['statements', 'omit', index]) })),
     add: add ?? [],
+    consumerSignal: signal ? { ...signal, at: places.at(['statements', 'consumer-signal']) } : null,
   };
 }
 

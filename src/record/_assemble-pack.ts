@@ -29,6 +29,7 @@ export function packOf(pack: NonNullable<ProductInput['packs']>[number], places:
           depth: container.depth ?? null,
           height: container.height ?? null,
           capacityMillilitres: container.capacity?.base ?? null,
+          ...(container.tare && { tareKilograms: inUnit(container.tare.base, 'mass', 'kg') }),
           material: container.material ?? null,
           closure: container.closure ?? null,
           tactileWarning: container['tactile-warning'] ?? null,
@@ -68,6 +69,7 @@ export function packOf(pack: NonNullable<ProductInput['packs']>[number], places:
           height: pack.case.height ?? null,
           perLayer: pack.case['per-layer'] ?? null,
           layers: pack.case.layers ?? null,
+          printer: pack.case.printer ?? null,
         }
       : null,
     dilutions: (pack.dilution ?? []).map(({ with: diluent, ratio, use }, index) => ({
@@ -83,6 +85,7 @@ export function packOf(pack: NonNullable<ProductInput['packs']>[number], places:
         reason: pack['small-container'].reason ?? null,
       },
     }),
+    ...(pack['eu-small-package'] && { smallPackage: pack['eu-small-package'] }),
     at: places.at(path),
   };
 }

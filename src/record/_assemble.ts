@@ -48,7 +48,7 @@ export function productRecord(
     evidence: (input.evidence ?? []).map((entry, index) => evidenceOf(entry, places.at(['evidence', index]))),
     choices: (input.choices ?? []).map((choice, index) => ({ ...choice, at: places.at(['choices', index]) })),
     packs: (input.packs ?? []).map((pack, index) => packOf(pack, places, ['packs', index])),
-    copy: { ...copyOf(input.copy, places.file), at: wordPlaces(input, places) },
+    copy: { ...copyOf(input.copy, places), at: wordPlaces(input, places) },
     sheet: sheetOf(input.sds, 'text'),
     sheetSearched: sheetOf(input.sds, 'searched'),
     sheetIngredients: sheetIngredientsOf(input.sds, places),
@@ -63,6 +63,7 @@ export function productRecord(
     revised: input.revised ?? null,
     ...(input.language && { language: input.language }),
     ...(input.translations && { translations: translationsOf(input.translations) }),
+    revisions: (input.revisions ?? []).map(({ changes, ...each }) => ({ ...each, changes: changes ?? null })),
     raw,
   };
 }
@@ -99,6 +100,8 @@ export const makerOf = (
     ? {
         color: brand.color ?? null,
         logo: brand.logo === undefined ? null : resolvePath(brand.logo, file),
+        logoWidth: brand['logo-width'] ?? null,
+        file,
       }
     : null,
 });
@@ -118,13 +121,20 @@ function wordPlaces({ name, use, copy }: ProductInput, places: Places): Copy['at
   );
 }
 
-const copyOf = (copy: ProductInput['copy'], file: string): Copy => ({
+const copyOf = (copy: ProductInput['copy'], places: Places): Copy => ({
   tagline: copy?.tagline ?? null,
   directions: copy?.directions ?? [],
   origin: copy?.origin ?? null,
   note: copy?.note ?? null,
   artwork: copy?.artwork
-    ? { file: resolvePath(copy.artwork.file, file) ?? copy.artwork.file, areas: copy.artwork.areas }
+    ? {
+        file: resolvePath(copy.artwork.file, places.file) ?? copy.artwork.file,
+        page: copy.artwork.page ?? null,
+        pack: copy.artwork.pack ?? null,
+        purposes: copy.artwork.for ?? null,
+        areas: copy.artwork.areas.map(area => ({ ...area, ground: area.ground ?? 'white' })),
+        at: places.at(['copy', 'artwork', 'file']),
+      }
     : null,
 });
 

@@ -109,7 +109,7 @@ function wrongType(message: string, path: Path, found: unknown, places: Places):
     path,
     code,
     `${subject} must be ${wanted.what}, not ${kindOf(found)}`,
-    example ? `write for example \`${example}\`` : undefined,
+    wanted.hint ?? (example ? `write for example \`${example}\`` : undefined),
   );
 }
 

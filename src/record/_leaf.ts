@@ -9,6 +9,8 @@ export interface Wanted {
   readonly what: string;
   readonly example?: string;
   readonly keys?: readonly string[];
+  /** The fix, where an example would not tell it. */
+  readonly hint?: string;
 }
 
 export const told = (wanted: Wanted): string => JSON.stringify(wanted);
@@ -122,13 +124,22 @@ export const mapping = <S extends z.core.$ZodShape>(
   shape: S,
   description: string,
   what = 'a group of keys',
+  example?: string,
 ) =>
-  described(z.strictObject(shape, { error: () => told({ what, keys: Object.keys(shape) }) }), {
+  described(z.strictObject(shape, { error: () => told({ what, example, keys: Object.keys(shape) }) }), {
     description,
   });
 
-export const list = <T extends z.ZodMiniType>(item: T, example: string, description: string) =>
-  described(z.array(item, { error: told({ what: 'a list', example }) }), { description });
+/** @param hint the fix for what somebody wrote in place of a list, where an example would not tell it */
+export const list = <T extends z.ZodMiniType>(
+  item: T,
+  example: string,
+  description: string,
+  hint: (written: unknown) => string | undefined = () => undefined,
+) =>
+  described(z.array(item, { error: ({ input }) => told({ what: 'a list', example, hint: hint(input) }) }), {
+    description,
+  });
 
 /** One of two ways to write a value. */
 export const either = <A extends z.ZodMiniType, B extends z.ZodMiniType>(

@@ -7,6 +7,7 @@ import type { GivenData } from './given-data.ts';
 import type { GivenInput } from './given-schema.ts';
 import { type Path, type Places, pathText } from './places.ts';
 import type { Amount, BatchSize, FormulaLine, RawMaterial } from './product-record.ts';
+import { namesFigure, namesStrength } from './strength-in-name.ts';
 
 /** A raw material as validated, with its own raw materials in place. */
 export function rawMaterial(
@@ -32,7 +33,7 @@ export function rawMaterial(
     source: source ?? null,
     batch: batchSize(input.batch),
     formula: formula
-      ? formulaLines(formula, places, [...path, 'formula'], materials, source !== undefined)
+      ? formulaLines(formula, places, [...path, 'formula'], materials, source ?? null)
       : [asOne(input, places, path, materials)],
   };
 }
@@ -69,18 +70,9 @@ function warnOfSource(line: GivenInput, places: Places, path: Path, materials: M
   );
 }
 
-/** What a line says of a strength as delivered; its percentage may be of the solution or of the substance. */
-const figure = String.raw`\d\s*(?:%|percent\b|wt\b|°?\s*B(?:é|e|aum[eé])\b|proof\b|N\b)`;
-const strengthInName = new RegExp(
-  String.raw`${figure}|\b(?:solution|aqueous|aq\.?|muriatic|concentrated|dilute|diluted)\b`,
-  'i',
-);
-/** Without a number nothing is looked up: a figure alone is asked about, where no data say what is meant. */
-const figureInName = new RegExp(figure, 'i');
-
 function warnOfStrength(line: LineInput, places: Places, path: Path, materials: Materials): void {
   const { cas, hazards, name = '' } = line;
-  if (cas === undefined ? hazards || !figureInName.test(name) : !strengthInName.test(name)) return;
+  if (cas === undefined ? hazards || !namesFigure(name) : !namesStrength(name)) return;
   materials.warn(
     places.finding(
       [...path, 'name'],
@@ -93,20 +85,23 @@ function warnOfStrength(line: LineInput, places: Places, path: Path, materials: 
   );
 }
 
-/** Lines as validated, with raw materials in place. Lines whose raw material has findings are left out. */
+/**
+ * Lines as validated, with raw materials in place. Lines whose raw material has findings are left out.
+ * @param source what a raw material names as the source of its data, for lines that name none
+ */
 export function formulaLines(
   lines: readonly LineInput[],
   places: Places,
   base: Path,
   materials: Materials,
-  sourced = false,
+  source: string | null = null,
 ): readonly FormulaLine[] {
   return lines.flatMap((line, index): FormulaLine[] => {
     const path = [...base, index];
     const at = places.at(path);
     const common = { amount: amountOf(line), at, path: pathText(path), excerpt: places.excerpt(at) };
     if (line.use === undefined) {
-      if (!sourced) warnOfSource(line, places, path, materials);
+      if (source === null) warnOfSource(line, places, path, materials);
       warnOfStrength(line, places, path, materials);
       return [
         {
@@ -115,7 +110,7 @@ export function formulaLines(
           density: line.density?.base ?? null,
           name: line.name!,
           cas: line.cas ?? null,
-          given: givenData(line),
+          given: givenData(line, source),
           tradeSecret: line['trade-secret'] ?? null,
           undisclosed: false,
         },
@@ -153,13 +148,16 @@ const measuredAmount = ({ kind, base, written }: Measure): BatchSize =>
 export const batchSize = (measure: Measure | undefined): BatchSize | null =>
   measure === undefined ? null : measuredAmount(measure);
 
-/** What a line says of the hazards of its constituent. */
-export function givenData(line: GivenInput): GivenData {
+const saysOfHazards = ({ hazards, limits, ate, 'm-factors': mFactors, unknown }: GivenInput): boolean =>
+  Boolean(hazards || limits || ate || mFactors || unknown);
+
+/** What a line says of the hazards of its constituent. @param source that of the raw material around it */
+export function givenData(line: GivenInput, source: string | null = null): GivenData {
   const given: { -readonly [K in keyof GivenData]: GivenData[K] } = {
     unknown: line.unknown ?? [],
     additive: line.additive ?? true,
     relevant: line.relevant ?? false,
-    source: line.source ?? null,
+    source: line.source ?? (saysOfHazards(line) ? source : null),
   };
   if (line.hazards) {
     given.hazards = line.hazards.flatMap(({ hazards }) => hazards);

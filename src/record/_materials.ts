@@ -2,6 +2,7 @@ import { type Diagnostic, hasErrors } from '../report/diagnostic.ts';
 import { includedFile } from './_inclusion.ts';
 import { findingsOf } from './_issues.ts';
 import { rawMaterial } from './_lines.ts';
+import { mended } from './_mended.ts';
 import { readRecordFile } from './_read-file.ts';
 import type { RecordEnv } from './files.ts';
 import { rawMaterialSchema } from './formula-schema.ts';
@@ -22,6 +23,7 @@ export class Materials {
   readonly #chain: string[] = [];
   readonly #root: string;
   #opened = 0;
+  #lost = false;
 
   constructor(env: RecordEnv, findings: Diagnostic[], root: string) {
     this.#env = env;
@@ -30,8 +32,19 @@ export class Materials {
     this.#chain.push(root);
   }
 
+  /** A raw material could not be had, or not its amounts. */
+  get lost(): boolean {
+    return this.#lost;
+  }
+
   /** The raw material that a `use:` names; null where a finding says why there is none. */
   find(named: string, from: Places, path: Path): RawMaterial | null {
+    const found = this.#find(named, from, path);
+    this.#lost ||= found === null;
+    return found;
+  }
+
+  #find(named: string, from: Places, path: Path): RawMaterial | null {
     const file = includedFile(named, from, path, this.#env, this.#root);
     if (typeof file !== 'string') {
       this.#findings.push(file);
@@ -102,12 +115,11 @@ export class Materials {
   }
 
   #checked({ value, places, warnings }: Parsed, failed: boolean): RawMaterial | null {
-    const before = this.#findings.length;
     this.#findings.push(...warnings);
     const checked = rawMaterialSchema.safeParse(value);
     if (!checked.success) this.#findings.push(...findingsOf(checked.error.issues, value, places));
     this.follow((value as { formula?: unknown }).formula, places, ['formula']);
-    if (failed || !checked.success || hasErrors(this.#findings.slice(before))) return null;
-    return rawMaterial(checked.data, places, [], this);
+    const data = checked.success ? checked.data : mended(rawMaterialSchema, value, checked.error.issues);
+    return failed || !data || this.#lost ? null : rawMaterial(data, places, [], this);
   }
 }

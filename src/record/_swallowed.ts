@@ -44,6 +44,8 @@ export function cutByComment(node: unknown, text: string): Swallowed | null {
 /** An item of `[a, b]` that looks like the rest of the sentence before its comma. */
 export function cutByComma(before: unknown, item: unknown, path: Path): Swallowed | null {
   if (!isPlainText(before) || !isPlainText(item) || notations.has(path.at(-1))) return null;
+  // Words for a statement are phrases: `[dry chemical, CO2, alcohol-resistant foam]`.
+  if (path.at(-2) === 'words') return null;
   const [first, rest] = [before.value.trim(), item.value.trim()];
   if (!/^\p{Lu}/u.test(first) || /[.!?:]$/.test(first)) return null;
   if (!/^\p{Ll}/u.test(rest) || !/[\s.]/.test(rest)) return null;

@@ -34,6 +34,12 @@ export const brandSchema = mapping(
   {
     color: z.optional(leaf(readColor, 'a color', 'cmyk(80, 20, 60, 10)', 'Color of the brand band')),
     logo: z.optional(line('artwork/logo.svg', 'Path of the logo, relative to this file: SVG, PDF or PNG')),
+    'logo-width': z.optional(
+      millimetres(
+        '20 mm',
+        'Width that is kept for the logo beside the name; where it is left out, the logo takes what the name leaves free',
+      ),
+    ),
   },
   "The maker's look: color and logo",
 );
@@ -51,10 +57,31 @@ const place = (example: string, description: string) =>
     description,
   );
 
+const pageNumber = leaf(
+  text => {
+    const page = /^[1-9]\d{0,4}$/.test(text.trim()) ? Number(text) : 0;
+    return page > 0
+      ? reads(page)
+      : misreads(`\`${text}\` is not the number of a page`, 'write a whole number from 1');
+  },
+  'the number of a page',
+  '1',
+  'Page of a PDF that has several',
+);
+
 /** Artwork under the label, with the areas that are printed on. */
 export const artworkSchema = mapping(
   {
     file: line('artwork/front.pdf', 'Path of the artwork, relative to this file: PDF, PNG or SVG'),
+    page: z.optional(pageNumber),
+    pack: z.optional(line('bottle-946', 'Pack that it is for; every pack where it is left out')),
+    for: z.optional(
+      list(
+        oneOf(['us-workplace', 'us-consumer', 'eu-supply'], 'Purpose of a label'),
+        '[us-consumer]',
+        'Labels that it is for; every label of a pack where it is left out',
+      ),
+    ),
     areas: list(
       mapping(
         {
@@ -66,6 +93,12 @@ export const artworkSchema = mapping(
           bottom: place('4 mm', 'Distance from the lower edge of the trim'),
           width: millimetres('60 mm', 'Width'),
           height: millimetres('80 mm', 'Height'),
+          ground: z.optional(
+            oneOf(
+              ['white', 'artwork'],
+              'What its text stands on: white where it is left out; the regulated text, bars and the window for the lot always',
+            ),
+          ),
         },
         'An area of the artwork that stays free',
       ),

@@ -21,6 +21,8 @@ export interface TableFormula {
   }[];
   /** Numbers were written with a decimal comma. */
   readonly decimalComma: boolean;
+  /** Rows whose CAS number the supplier keeps back, with what stands in its place. */
+  readonly withheld: readonly { readonly row: number; readonly name: string; readonly text: string }[];
 }
 
 /** A line for a formula, its values as written. */
@@ -41,8 +43,18 @@ const headings: readonly (readonly [TableColumn, RegExp])[] = [
   ['percent', /%|percent|\bwt\b|w\/w|conc|content|range/i],
   ['unit', /^(?:unit|units|uom)$/i],
   ['amount', /amount|qty|quantity|weight|mass|volume/i],
-  ['name', /name|ingredient|component|chemical|substance|material|description|constituent/i],
+  [
+    'name',
+    /name|ingredient|component|chemical|substance|material|description|constituent|^items?$|^products?$/i,
+  ],
 ];
+
+/** Headings of columns that the record has other places for; never taken for that of names. */
+const notNames = /supplier|vendor|manufacturer|lot|batch|note|comment|price|cost|purpose|function|use\b/i;
+
+/** What stands in place of a CAS number: nothing, or words that keep it back. */
+const noNumber = /^(?:-+|n\/?a|none|not (?:available|assigned|applicable)|unknown|mixture|blend)$/i;
+const keptBack = /proprietary|trade secret|confidential|withheld|undisclosed|\bCBI\b|not disclosed/i;
 
 const balance = /^(?:balance|bal\.?|rest|remainder|q\.?\s?s\.?.*|to 100.*|ad 100.*)$/i;
 
@@ -60,6 +72,15 @@ export function formulaOfTable(text: string): TableFormula | null {
   if (at < 0) return null;
   const header = rows[at]!;
   const columns = columnsOf(header);
+  // A column without a known heading holds the names where the others do not: a line is never left out for it.
+  if (!columns.has('name')) {
+    const first = header.findIndex(
+      (heading, index) =>
+        heading.trim() !== '' && !notNames.test(heading) && ![...columns.values()].includes(index),
+    );
+    if (first >= 0) columns.set('name', first);
+  }
+  const withheld: TableFormula['withheld'][number][] = [];
   const lines: TableLine[] = [];
   const left: TableFormula['left'][number][] = rows
     .slice(0, at)
@@ -80,7 +101,10 @@ export function formulaOfTable(text: string): TableFormula | null {
     if (/^(?:sub-?)?(?:total|sum)\b/i.test(name) || (name === '' && /total|sum/i.test(shown(cells))))
       left.push({ row, text: shown(cells), reason: 'total' });
     else if (name === '') left.push({ row, text: shown(cells), reason: 'no-name' });
-    else lines.push({ row, name, ...values(cell, numbers) });
+    else {
+      if (keptBack.test(cell('cas'))) withheld.push({ row, name, text: cell('cas') });
+      lines.push({ row, name, ...values(cell, numbers) });
+    }
   });
   return {
     headerRow: at + 1,
@@ -91,6 +115,7 @@ export function formulaOfTable(text: string): TableFormula | null {
     lines,
     left,
     decimalComma,
+    withheld,
   };
 }
 
@@ -110,7 +135,9 @@ function values(cell: Cell, numbers: (written: string) => string): Omit<TableLin
           ? {}
           : { percent: numbers(percent) };
   return {
-    ...(cell('cas') !== '' && !/^(?:-+|n\/?a|none)$/i.test(cell('cas')) && { cas: cell('cas') }),
+    ...(cell('cas') !== '' &&
+      !noNumber.test(cell('cas')) &&
+      !keptBack.test(cell('cas')) && { cas: cell('cas') }),
     ...much,
     ...(cell('density') !== '' && { density: numbers(cell('density')) }),
     ...(hazards.length > 0 && { hazards }),

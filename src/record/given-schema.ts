@@ -88,12 +88,11 @@ export interface HazardsInput {
   readonly readAs: ReadAs | null;
 }
 
+const notClassified = /^\s*(?:not (?:a )?(?:classified|hazardous|dangerous)\b|non-?hazardous\b|none\s*$)/i;
+const knownHarmless = 'write `hazards: []` with the `source` that says so';
+
 function readHazards(text: string): Reading<HazardsInput> {
-  if (/^\s*(?:not (?:a )?(?:classified|hazardous|dangerous)\b|none\s*$)/i.test(text))
-    return misreads(
-      `\`${text.trim()}\` is not a hazard`,
-      'write `hazards: []` with the `source` that says so',
-    );
+  if (notClassified.test(text)) return misreads(`\`${text.trim()}\` is not a hazard`, knownHarmless);
   const read = understandHazard(text);
   if (!read.ok) return read;
   const { hazards, reworded } = read.value;
@@ -117,6 +116,7 @@ export const givenShape = {
       ),
       '[Skin Irrit. 2, Flam. Liq. 3]',
       'Hazards of the constituent; replaces the entry in the hazard data. An empty list with a source: known, not classified',
+      written => (typeof written === 'string' && notClassified.test(written) ? knownHarmless : undefined),
     ),
   ),
   limits: z.optional(

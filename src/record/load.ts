@@ -4,6 +4,7 @@ import { makerOf, productRecord } from './_assemble.ts';
 import { includedFile } from './_inclusion.ts';
 import { findingsOf } from './_issues.ts';
 import { Materials } from './_materials.ts';
+import { mended } from './_mended.ts';
 import { ofKind, type RecordKind, readRecordFile } from './_read-file.ts';
 import type { RecordEnv } from './files.ts';
 import { type MakerInput, makerSchema } from './maker-schema.ts';
@@ -14,12 +15,15 @@ import { productSchema } from './product-schema.ts';
 import { readSource } from './source.ts';
 import { type Parsed, parseYaml } from './yaml.ts';
 
+/** A record; where something is wrong in it, what is left without that, for stages that add their findings. */
+export type LoadedRecord = Outcome<ProductRecord> & { readonly rest?: ProductRecord };
+
 /**
  * Reads a product record with the maker and raw materials that it names. These lie in the folder tree of the record,
  * or in a folder that `env` allows.
  * @returns the record in fixed units with warnings, or every problem of the files in order of place.
  */
-export const loadRecord = (path: string, env: RecordEnv): Outcome<ProductRecord> =>
+export const loadRecord = (path: string, env: RecordEnv): LoadedRecord =>
   product(readRecordFile(path, 'product', env), env);
 
 /** Reads a raw-material record by itself, as `loadRecord` reads a product. */
@@ -44,7 +48,7 @@ export function kindOfFile(path: string, env: RecordEnv): RecordKind | null {
 }
 
 /** As `loadRecord`, from text that is already at hand; `file` is where relative paths start and what findings name. */
-export function parseRecordText(text: string, file: string, env: RecordEnv): Outcome<ProductRecord> {
+export function parseRecordText(text: string, file: string, env: RecordEnv): LoadedRecord {
   const parsed = parseYaml({ file, text: text.replace(/^\ufeff/, '') });
   return product(parsed.ok ? ofKind(parsed.value, 'product') : parsed, env);
 }
@@ -53,7 +57,7 @@ export function parseRecordText(text: string, file: string, env: RecordEnv): Out
  * As `parseRecordText`, for text that is JSON: in most cases the faster reader of the machine is enough, and where it
  * would lose something, or something is wrong, the text is read again with places.
  */
-export function parseRecordJson(text: string, file: string, env: RecordEnv): Outcome<ProductRecord> {
+export function parseRecordJson(text: string, file: string, env: RecordEnv): LoadedRecord {
   const bare = text.replace(/^\ufeff/, '');
   try {
     const value: unknown = JSON.parse(bare);
@@ -68,12 +72,12 @@ export function parseRecordJson(text: string, file: string, env: RecordEnv): Out
 }
 
 /** As `loadRecord`, from a value parsed from JSON: findings carry a path, no line. */
-export function parseRecordValue(value: unknown, env: RecordEnv, file = 'record'): Outcome<ProductRecord> {
+export function parseRecordValue(value: unknown, env: RecordEnv, file = 'record'): LoadedRecord {
   const plain = plainValue(value, file);
   return product(plain.ok ? ofKind(plain.value, 'product') : plain, env);
 }
 
-function product(parsed: Outcome<Parsed>, env: RecordEnv): Outcome<ProductRecord> {
+function product(parsed: Outcome<Parsed>, env: RecordEnv): LoadedRecord {
   if (!parsed.ok) return fail(...inOrder(parsed.diagnostics));
   const { value, raw, places, warnings } = parsed.value;
   const findings: Diagnostic[] = [...parsed.diagnostics, ...warnings];
@@ -85,12 +89,15 @@ function product(parsed: Outcome<Parsed>, env: RecordEnv): Outcome<ProductRecord
   materials.follow(formula, places, ['formula']);
   const maker = typeof named === 'string' ? makerFile(named, places, env, root, findings) : null;
   findings.push(...leadingOut(value, places, env, root));
-  if (!checked.success || hasErrors(findings)) return fail(...inOrder(findings));
-  const { data } = checked;
+  const data = checked.success ? checked.data : mended(productSchema, value, checked.error.issues);
+  // A line whose raw material could not be had is missing in the record.
+  if (!data || materials.lost) return fail(...inOrder(findings));
   const written = typeof data.maker === 'object' ? makerOf(data.maker as MakerInput, places.file) : null;
   const record = productRecord(data, raw, maker ?? written, places, materials);
-  // A line whose raw material could not be had is missing in the record.
-  return hasErrors(findings) ? fail(...inOrder(findings)) : succeed(record, inOrder(findings));
+  if (materials.lost) return fail(...inOrder(findings));
+  return hasErrors(findings)
+    ? { ...fail(...inOrder(findings)), rest: record }
+    : succeed(record, inOrder(findings));
 }
 
 /** Artwork and logo that a record names, where they lead out of its folder. */

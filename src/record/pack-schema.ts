@@ -9,6 +9,7 @@ import { dilutionSchema } from './dilution-schema.ts';
 import { dieSchema } from './label-schema.ts';
 import { barCodeSchema } from './print-schema.ts';
 import { smallContainerSchema, wholeSmallContainer } from './small-container-schema.ts';
+import { smallPackageSchema } from './small-package-schema.ts';
 
 /** A name that may become part of a file name. */
 export const fileNamePart = (what: string, example: string, description: string) =>
@@ -31,15 +32,18 @@ export const fileNamePart = (what: string, example: string, description: string)
 const gtin = (description: string) =>
   z.optional(leaf(readGtin, 'a GTIN in quotes', '"0614141000418"', description));
 
-const positiveMass = leaf(
-  text => {
-    const mass = readMeasure(text, 'mass');
-    return mass.ok && mass.value.base.value < 0 ? misreads(`\`${text}\` is negative`) : mass;
-  },
-  'a weight',
-  '0.9 kg',
-  'Weight of the empty case',
-);
+const tare = (example: string, description: string) =>
+  z.optional(
+    leaf(
+      text => {
+        const mass = readMeasure(text, 'mass');
+        return mass.ok && mass.value.base.value < 0 ? misreads(`\`${text}\` is negative`) : mass;
+      },
+      'a weight',
+      example,
+      description,
+    ),
+  );
 
 const wholeNumber = (example: string, description: string) =>
   leaf(
@@ -102,6 +106,7 @@ export const packSchema = across(
                 'Capacity, where it is not that of the contents',
               ),
             ),
+            tare: tare('62 g', 'Weight of the empty container with its closure'),
             material: z.optional(line('HDPE', 'What it is made of', 100)),
             closure: z.optional(line('trigger sprayer', 'Closure', 100)),
             'tactile-warning': z.optional(truth('Whether it carries a tactile warning of danger')),
@@ -150,17 +155,24 @@ export const packSchema = across(
         ),
       ),
       'small-container': z.optional(smallContainerSchema),
+      'eu-small-package': z.optional(smallPackageSchema),
       case: z.optional(
         mapping(
           {
             count: wholeNumber('20', 'Packs in a case'),
             gtin: gtin('GTIN of the case'),
-            tare: z.optional(positiveMass),
+            tare: tare('0.9 kg', 'Weight of the empty case'),
             length: z.optional(millimetres('400 mm', 'Outer length')),
             width: z.optional(millimetres('300 mm', 'Outer width')),
             height: z.optional(millimetres('260 mm', 'Outer height')),
             'per-layer': z.optional(wholeNumber('8', 'Cases in a layer of a pallet')),
             layers: z.optional(wholeNumber('4', 'Layers on a pallet')),
+            printer: z.optional(
+              oneOf(
+                ['203', '300', '600'],
+                'Dots per inch of the printer of its label; 203 where it is left out',
+              ),
+            ),
           },
           'The shipping case',
         ),

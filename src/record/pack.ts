@@ -54,6 +54,8 @@ export interface Pack {
     readonly depth?: Millimetres | null;
     readonly height?: Millimetres | null;
     readonly capacityMillilitres?: Exact | null;
+    /** Of the empty container with its closure. */
+    readonly tareKilograms?: Exact | null;
     readonly material?: string | null;
     readonly closure?: string | null;
     readonly tactileWarning?: boolean | null;
@@ -92,6 +94,8 @@ export interface Pack {
     readonly height?: Millimetres | null;
     readonly perLayer?: number | null;
     readonly layers?: number | null;
+    /** Dots per inch of the printer of its label, as people name it. */
+    readonly printer?: '203' | '300' | '600' | null;
   } | null;
   /** Use solutions that the user makes of it. */
   readonly dilutions?: readonly Dilution[];
@@ -102,5 +106,7 @@ export interface Pack {
     readonly part: 'container' | 'outer-package';
     readonly reason: string | null;
   } | null;
+  /** Labelled for the Union by CLP Article 29: without some statements, or with the least. */
+  readonly smallPackage?: { readonly take: 'reduced' | 'inner'; readonly reason: string };
   readonly at: Position;
 }

@@ -1,7 +1,8 @@
+import { RESERVED_INKS } from '../quantity/ink-names.ts';
 import { readMeasure } from '../quantity/measure.ts';
 import { readNumber } from '../quantity/number.ts';
 import { misreads, reads } from '../quantity/reading.ts';
-import { leaf, line, list, mapping, millimetres, oneOf } from './_leaf.ts';
+import { leaf, list, mapping, millimetres, oneOf } from './_leaf.ts';
 import * as z from './_zod.ts';
 
 /** Symbols that a pack may carry; the two last hold a GS1 Digital Link. */
@@ -83,12 +84,24 @@ export const eyeMarkSchema = mapping(
   'Solid black mark that the eye of the labeler looks for; the layout keeps clear of it',
 );
 
+const inkName = leaf(
+  text => {
+    const name = text.trim();
+    if (name === '' || name.length > 60)
+      return misreads('it names no ink', 'write a name of 1 to 60 characters');
+    return RESERVED_INKS.includes(name)
+      ? misreads(`\`${name}\` is no spot ink`, 'take the name that the converter uses, such as CutContour')
+      : reads(name);
+  },
+  'the name of a spot ink',
+  'CutContour',
+  'Name of the spot ink of the cut line, as the converter wants it',
+);
+
 /** How the converter prints and cuts. */
 export const pressSchema = mapping(
   {
-    'die-ink': z.optional(
-      line('CutContour', 'Name of the spot ink of the cut line, as the converter wants it', 60),
-    ),
+    'die-ink': z.optional(inkName),
     cut: z.optional(oneOf(['through', 'kiss'], 'Whether the cut goes through the liner or not')),
     'bar-width-reduction': z.optional(
       distance('0.02 mm', 'Taken off every bar to make up for the gain of the press; measured on it'),

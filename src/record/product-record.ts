@@ -11,6 +11,7 @@ import type {
   PressWish,
   Reaction,
   Review,
+  Revision,
   SheetIngredient,
   SoldTo,
   StatementSettings,
@@ -18,6 +19,7 @@ import type {
   Voc,
 } from './record-blocks.ts';
 import type { SheetKey } from './sheet-keys.ts';
+import type { Translation } from './translation.ts';
 
 export type { Pack, Quantity } from './pack.ts';
 
@@ -202,18 +204,6 @@ export interface Copy {
  */
 export type SheetTexts = Readonly<Partial<Record<SheetKey, string>>>;
 
-/** The maker's texts in another language; what is absent stays as the record is written. */
-export interface Translation {
-  readonly use: string | null;
-  readonly advisedAgainst: readonly string[];
-  readonly appearance: ProductRecord['appearance'];
-  readonly tagline: string | null;
-  readonly directions: readonly string[];
-  readonly sheet: SheetTexts;
-  /** Names of constituents, by CAS number or by name. */
-  readonly ingredients: Readonly<Record<string, string>>;
-}
-
 /** A product record, read, validated and in fixed units. */
 export interface ProductRecord {
   readonly file: string;
@@ -257,6 +247,8 @@ export interface ProductRecord {
   readonly translations?: Readonly<Record<string, Translation>>;
   /** Names of constituents in the language of a document, by CAS number or name. */
   readonly spokenNames?: Readonly<Record<string, string>>;
+  /** Revisions of the data sheet, the first one first; the present one may be among them. */
+  readonly revisions: readonly Revision[];
   /** The record as parsed, for attaching to documents. */
   readonly raw: unknown;
 }

@@ -12,6 +12,7 @@ import { fileNamePart, packSchema } from './pack-schema.ts';
 import { propertiesSchema } from './properties-schema.ts';
 import { reactsSchema } from './reacts-schema.ts';
 import { reviewSchema } from './review-schema.ts';
+import { revisionsSchema, wholeRevisions } from './revisions-schema.ts';
 import { sheetSchema } from './sheet-schema.ts';
 import { soldToSchema } from './sold-to-schema.ts';
 import { statementsSchema } from './statements-schema.ts';
@@ -92,6 +93,7 @@ export const productSchema = across(
       ),
       revision: z.optional(line('3', 'Revision of the record', 60)),
       revised: z.optional(dateLeaf('Date of the revision, year-month-day')),
+      revisions: z.optional(revisionsSchema),
       review: z.optional(reviewSchema),
       sds: z.optional(sheetSchema),
       language: z.optional(languageSchema),
@@ -100,7 +102,8 @@ export const productSchema = across(
     'A product record',
     'a product record',
   ),
-  ({ packs }, complain) => {
+  ({ packs, ...rest }, complain) => {
+    wholeRevisions(rest, complain);
     if (!Array.isArray(packs)) return;
     const seen = new Map<unknown, number>();
     const numbers = new Map<string, string>();

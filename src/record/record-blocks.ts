@@ -38,6 +38,12 @@ export interface StatementSettings {
   readonly omit: readonly { readonly code: string; readonly reason: string; readonly at: Position }[];
   /** Statements that the maker adds. */
   readonly add: readonly string[];
+  /** Signal word that the maker chose for the label for consumers; null where the record leaves it to the proposal. */
+  readonly consumerSignal: {
+    readonly word: 'WARNING' | 'CAUTION';
+    readonly reason: string;
+    readonly at: Position;
+  } | null;
 }
 
 /** What is claimed as a trade secret for a line (29 CFR 1910.1200(i)). */
@@ -127,6 +133,10 @@ export interface Brand {
   readonly color: BrandColor | null;
   /** Path of the logo, as seen from where the record lies. */
   readonly logo: string | null;
+  /** Kept for the logo beside the name; null where it takes what the name leaves free. */
+  readonly logoWidth: Millimetres | null;
+  /** File in which it is named. */
+  readonly file: string;
 }
 
 /** How the converter of the labels prints and cuts; null where the record leaves it to the press profile. */
@@ -144,14 +154,27 @@ export interface PressWish {
 export interface Artwork {
   /** Path, as seen from where the record lies. */
   readonly file: string;
-  readonly areas: readonly {
-    readonly holds: 'regulated' | 'identity' | 'directions' | 'bar-code' | 'net-contents' | 'lot';
-    /** From the lower left corner of the trim. */
-    readonly left: Millimetres;
-    readonly bottom: Millimetres;
-    readonly width: Millimetres;
-    readonly height: Millimetres;
-  }[];
+  /** Of a PDF, from 1; null where it has one page. */
+  readonly page: number | null;
+  /** Id of the pack that it is for; null for every pack. */
+  readonly pack: string | null;
+  /** Purposes of the labels that it is for; null for every label of a pack. */
+  readonly purposes: readonly string[] | null;
+  readonly areas: readonly ArtArea[];
+  /** Where the file is named. */
+  readonly at: Position;
+}
+
+/** An area of the artwork that the label prints on. */
+export interface ArtArea {
+  readonly holds: 'regulated' | 'identity' | 'directions' | 'bar-code' | 'net-contents' | 'lot';
+  /** From the lower left corner of the trim. */
+  readonly left: Millimetres;
+  readonly bottom: Millimetres;
+  readonly width: Millimetres;
+  readonly height: Millimetres;
+  /** What its text stands on. */
+  readonly ground: 'white' | 'artwork';
 }
 
 /** A qualified person's review, as `sign` writes it. */
@@ -210,4 +233,13 @@ export interface Voc {
     readonly as: 'voc' | 'low-vapor-pressure' | 'exempt' | 'not-organic' | 'fragrance';
     readonly source: string;
   }[];
+}
+
+/** A revision of the data sheet. */
+export interface Revision {
+  readonly revision: string;
+  /** Year-month-day. */
+  readonly date: string;
+  /** What changed against the one before. */
+  readonly changes: string | null;
 }

@@ -38,4 +38,5 @@ export const soldToSchema = mapping(
   },
   'Who buys the product, and where: decides which labels are due',
   'a group with `users` and `markets`',
+  '{users: [workplace, consumers], markets: [us]}',
 );

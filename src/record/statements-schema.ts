@@ -1,5 +1,5 @@
 import { misreads, type Reading, reads } from '../quantity/reading.ts';
-import { converted, described, either, leaf, line, list, mapping, told, truth } from './_leaf.ts';
+import { converted, described, either, leaf, line, list, mapping, oneOf, told, truth } from './_leaf.ts';
 import * as z from './_zod.ts';
 
 /** Lines that no table of statements has, by the name that the label gives them. */
@@ -95,6 +95,15 @@ export const statementsSchema = mapping(
       ),
     ),
     add: z.optional(list(code, '[P101, P102]', 'Statements that the maker adds')),
+    'consumer-signal': z.optional(
+      mapping(
+        {
+          word: oneOf(['WARNING', 'CAUTION'], 'Signal word of the label for consumers'),
+          reason: line('a test of the product showed mild irritation', 'Why this word', 2000),
+        },
+        'Which of the two words the label for consumers bears, where the law leaves that to the maker (15 U.S.C. 1261(p)(1)(D))',
+      ),
+    ),
   },
   'Words, conditions and choices for hazard and precautionary statements',
 );

@@ -11,6 +11,9 @@ export type FontFiles = Readonly<Record<FaceName, Uint8Array>>;
 // Codes such as "P302+P352" must come back from the file character by character: no ligature, no fraction.
 const FEATURES = { liga: false, clig: false, dlig: false, frac: false, numr: false, dnom: false };
 
+/** Latin letters, figures and the signs between them. */
+const KERNED_BY_PAIRS = /^[\u0020-\u007E\u00A1-\u00FF\u2013\u2014\u2018-\u201E\u2022\u2026]*$/u;
+
 class Face {
   readonly name: FaceName;
   readonly bytes: Uint8Array;
@@ -18,6 +21,9 @@ class Face {
   readonly #font: Font;
   readonly #perMille: number;
   readonly #runs = new Map<string, GlyphRun>();
+  readonly #held = new Map<string, boolean>();
+  /** The first glyph of each pair of neighbours, kerned against the second. */
+  readonly #firsts = new Map<string, Glyph>();
 
   constructor(name: FaceName, bytes: Uint8Array, font: Font) {
     this.name = name;
@@ -33,8 +39,19 @@ class Face {
   }
 
   missing(text: string): readonly string[] {
-    const lacking = (character: string) => !this.#font.hasGlyphForCodePoint(character.codePointAt(0) ?? 0);
-    return [...new Set(settable(text))].filter(lacking);
+    const lacking: string[] = [];
+    for (const character of settable(text))
+      if (!this.#has(character) && !lacking.includes(character)) lacking.push(character);
+    return lacking;
+  }
+
+  #has(character: string): boolean {
+    let has = this.#held.get(character);
+    if (has === undefined) {
+      has = this.#font.hasGlyphForCodePoint(character.codePointAt(0) ?? 0);
+      this.#held.set(character, has);
+    }
+    return has;
   }
 
   shape(text: string): GlyphRun {
@@ -63,8 +80,35 @@ class Face {
   #shape(text: string): GlyphRun {
     const missing = this.missing(text);
     if (missing.length > 0) throw new MissingGlyphError(missing, text, this.name);
+    const isByPairs = KERNED_BY_PAIRS.test(text);
+    const known = isByPairs ? this.#byPairs(text) : null;
+    const glyphs = known ?? this.#laidOut(text);
+    if (isByPairs && !known) this.#kept(text, glyphs);
+    return { face: this.name, text, glyphs, advance: glyphs.reduce((sum, { advance }) => sum + advance, 0) };
+  }
+
+  /**
+   * The glyphs of a text from pairs of neighbours that were set before: without ligatures and marks a face kerns by pairs
+   * alone, and there are far fewer pairs than texts. Null where a mark or a sign of another script may change its
+   * neighbours, and where a pair is new.
+   */
+  #byPairs(text: string): Glyph[] | null {
+    const glyphs: Glyph[] = [];
+    for (let at = 0; at < text.length; at++) {
+      const first = this.#firsts.get(text.slice(at, at + 2));
+      if (!first) return null;
+      glyphs.push(first);
+    }
+    return glyphs;
+  }
+
+  #kept(text: string, glyphs: readonly Glyph[]): void {
+    for (const [at, glyph] of glyphs.entries()) this.#firsts.set(text.slice(at, at + 2), glyph);
+  }
+
+  #laidOut(text: string): Glyph[] {
     const { glyphs, positions } = this.#font.layout(text, FEATURES);
-    const shaped = glyphs.map(
+    return glyphs.map(
       ({ id, advanceWidth, codePoints }, index): Glyph => ({
         id,
         advance: (positions[index]?.xAdvance ?? advanceWidth) * this.#perMille,
@@ -72,12 +116,6 @@ class Face {
         text: String.fromCodePoint(...codePoints),
       }),
     );
-    return {
-      face: this.name,
-      text,
-      glyphs: shaped,
-      advance: shaped.reduce((sum, { advance }) => sum + advance, 0),
-    };
   }
 }
 

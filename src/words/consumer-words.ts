@@ -11,7 +11,10 @@ import type { Names } from './words.ts';
 export interface ConsumerWords {
   /** A hazard, what it is drawn from, and the data that would settle it. */
   hazard(hazard: ConsumerHazard): string;
-  signal(signal: NonNullable<ConsumerFacts['signal']>): string;
+  /** @param reason of the maker, where the word is a choice. */
+  signal(signal: NonNullable<ConsumerFacts['signal']>, reason: string | null): string;
+  /** A choice that the law does not leave. */
+  refusedSignal(refused: NonNullable<ConsumerFacts['refusedSignal']>): string;
   uncovered(hazard: UncoveredHazard): string;
   open(hazard: OpenHazard, names: Names): string;
   /** Packaging that the law calls for, beside what the pack says of its closure. */

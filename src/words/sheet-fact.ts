@@ -12,5 +12,6 @@ export type SheetFact =
       readonly pitch: number;
       readonly label: number;
     }
+  | { readonly id: 'no-artwork' }
   | { readonly id: 'near-the-edge'; readonly edge: number; readonly least: number }
   | { readonly id: 'no-window' };

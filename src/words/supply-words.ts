@@ -34,6 +34,10 @@ export interface SupplyWords {
   /** A label under the sides to be reached if possible, in millimetres. */
   small(sides: readonly [number, number]): string;
   plain(): string;
+  /** The label was made by Article 29, with the reason of the maker. */
+  smallPackage(take: 'reduced' | 'inner', reason: string): string;
+  /** More than the volume up to which statements may be left out, in litres. */
+  notSmall(litres: number, most: number): string;
   packaging(finding: SupplyPackagingFinding, said: boolean | null): string;
   /** Whether the public buys it is not in the record. */
   packagingOpen(finding: SupplyPackagingFinding): string;

@@ -76,7 +76,15 @@ describe.each(products)('the packet of $file', ({ file, code, pack, gtin, die })
   });
 
   it('holds every part, and the index names each', () => {
-    expect(names.filter(name => !name.startsWith('label-'))).toEqual([
+    const ofCases = /^(arrows|case|limited-quantity|pallet)-/;
+    // Each demo product has one pack, a limited quantity of a liquid sold in cases; one record says how large the case is.
+    expect(names.filter(name => ofCases.test(name)).map(name => name.replace(/bottle-[^.]+/, ''))).toEqual([
+      'arrows-.pdf',
+      'case-.pdf',
+      'limited-quantity-.pdf',
+      ...(code === 'KP-946' ? ['pallet-.svg'] : []),
+    ]);
+    expect(names.filter(name => !name.startsWith('label-') && !ofCases.test(name))).toEqual([
       'classification.json',
       'duties.json',
       'index.html',
@@ -230,10 +238,14 @@ describe('packet', () => {
     const made = filesBelow(join(folder, 'made'));
     expect(out.trimEnd().split('\n').sort()).toEqual(made.map(name => join(folder, 'made', name)));
     expect(made).toEqual([
+      'arrows-bottle-946.pdf',
+      'case-bottle-946.pdf',
       'classification.json',
       'duties.json',
       'index.html',
+      'limited-quantity-bottle-946.pdf',
       'manifest.json',
+      'pallet-bottle-946.svg',
       'review.html',
       'sds.html',
       'sds.json',

@@ -5,7 +5,7 @@ import { run as label } from '../../src/cli/commands/label.ts';
 import { preflight } from '../../src/preflight/preflight.ts';
 import { pressProfile } from '../support/press-profile.ts';
 import { openPdf, pixelAt, renderPage } from '../support/render.ts';
-import { demo, demoWith, filesBelow, inProcess, put, workshop } from './_command.ts';
+import { demo, filesBelow, inProcess, put, workshop } from './_command.ts';
 
 const FILE = 'label-bottle-946.pdf';
 
@@ -56,16 +56,6 @@ describe("the maker's color", () => {
     const heavy = await made([], { maker: 'brand: {color: "cmyk(100, 100, 60, 60)"}\n' });
     expect(heavy.status).toBe(1);
     expect(heavy.err).toContain('320 % of ink');
-  });
-
-  it('is said where logo and artwork are not placed', async () => {
-    const record = demoWith([
-      '  tagline:',
-      '  artwork: {file: front.pdf, areas: [{holds: regulated, left: 4 mm, bottom: 4 mm, width: 60 mm, height: 80 mm}]}\n  tagline:',
-    ]);
-    const { err } = await made([], { maker: 'brand: {logo: logo.svg}\n', record });
-    expect(err).toContain('logo.svg is not placed');
-    expect(err).toContain('front.pdf is not placed');
   });
 
   it('under white words is asked for by preflight', async () => {

@@ -227,3 +227,53 @@ describe('the label of a tank', () => {
     );
   });
 });
+
+describe('a small package', () => {
+  const small = (take: string) =>
+    `${DIE}\n    eu-small-package: {take: ${take}, reason: its markets speak three languages}`;
+  const codesOf = ({ texts }: Awaited<ReturnType<typeof made>>, role: string) =>
+    texts.filter(text => text.role === role).map(({ text }) => text);
+
+  // CLP Annex I, 1.5.2.1.1 items 16 and 17 (aquatic), 1.5.2.1.3 (corrosive to metals); corrosion of skin is in no list.
+  it('of 125 mL or less goes without the statements of the listed classes alone, and says which', async () => {
+    const whole = await made({ contents: '100 mL', more: UFI });
+    const reduced = await made({ contents: '100 mL', die: small('reduced'), more: UFI });
+    expect(reduced.status).toBe(0);
+    expect(codesOf(whole, 'hazard-statement').join(' ')).toMatch(
+      /corrosive to metals.*severe skin burns.*toxic to aquatic life/,
+    );
+    expect(codesOf(reduced, 'hazard-statement')).toEqual(['Causes severe skin burns and eye damage.']);
+    expect(codesOf(reduced, 'signal-word')).toEqual(['Danger']);
+    const signs = ({ json }: typeof whole) => json.pictograms.map(({ code }: { code: string }) => code);
+    expect(signs(reduced)).toEqual(signs(whole));
+    const words = (label: typeof whole) => codesOf(label, 'precautions').join(' ');
+    expect(words(whole)).toContain('Avoid release to the environment');
+    expect(words(reduced)).not.toContain('Avoid release to the environment');
+    expect(words(reduced)).toMatch(/if in eyes/i);
+    expect(reduced.codes).toContain('small-package');
+    expect(reduced.err).toContain('its markets speak three languages');
+  });
+
+  it('of more is refused', async () => {
+    const { status, codes } = await made({ contents: '250 mL', die: small('reduced'), more: UFI });
+    expect([status, codes.includes('not-small')]).toEqual([1, true]);
+  });
+
+  // CLP Annex I, 1.5.1.2: pictograms, product identifier, name and telephone of the supplier.
+  it('inside of an outer packaging bears the least, at any volume', async () => {
+    const inner = await made({ contents: '250 mL', die: small('inner'), more: UFI });
+    expect(inner.status).toBe(0);
+    expect(codesOf(inner, 'hazard-statement')).toEqual([]);
+    expect(codesOf(inner, 'precautions')).toEqual([]);
+    expect(codesOf(inner, 'substances')[0]).toContain('sodium hypochlorite');
+    expect(codesOf(inner, 'supplier').join()).toMatch(/Example Import Ltd.*\+353 1 555 0100/);
+    expect(inner.json.pictograms.length).toBeGreaterThan(0);
+    expect(inner.codes).toContain('small-package');
+  });
+
+  it('asks for a reason', async () => {
+    const { status, err } = await made({ die: `${DIE}\n    eu-small-package: {take: inner}` });
+    expect(status).toBe(2);
+    expect(err).toContain('reason');
+  });
+});

@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { expect, it } from 'vitest';
 import { run as label } from '../../src/cli/commands/label.ts';
+import { run as sds } from '../../src/cli/commands/sds.ts';
 import { inProcess, put, workshop } from './_command.ts';
 
 // 29 CFR 1910.1200(d)(2): hazards are to be identified; read back with pdf.js.
@@ -37,4 +38,34 @@ packs:
   const { items } = await page.getTextContent();
   const text = items.map(item => ('str' in item ? item.str : '')).join(' ');
   expect(text).toContain('DRAFT for qualified review. Not decided: Flam. Liq.');
+});
+
+// 29 CFR 1910.1200 App. A, A.2.3.3.4: the pH is the criterion for strong acids and bases.
+it('a label of a strong base without a pH says that it was not measured, and so does the data sheet', async () => {
+  const dir = workshop();
+  const path = put(
+    dir,
+    'p.yaml',
+    `labelwright: product/1
+name: Plain Stripper
+code: W-8
+use: Floor stripper
+form: liquid
+maker: maker.yaml
+formula:
+  - {name: sodium hydroxide, cas: 1310-73-2, percent: 3}
+  - {name: water, amount: balance}
+packs:
+  - {id: b, contents: 1 L, label: {width: 130 mm, height: 120 mm, corner-radius: 3 mm}}
+`,
+  );
+  await inProcess(label, [path, '--out', join(dir, 'o')]);
+  const data = new Uint8Array(readFileSync(join(dir, 'o', 'label-b.pdf')));
+  const page = await (await getDocument({ data }).promise).getPage(1);
+  const { items } = await page.getTextContent();
+  expect(items.map(item => ('str' in item ? item.str : '')).join(' ')).toContain('pH not measured');
+  await inProcess(sds, [path, '--out', join(dir, 's')]);
+  expect(readFileSync(join(dir, 's', 'sds.html'), 'utf8')).toContain(
+    'was not measured: the classification for skin',
+  );
 });

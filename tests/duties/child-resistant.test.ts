@@ -61,6 +61,46 @@ describe('child-resistant packaging', () => {
     expect(outcome('hydroxide-dry', [['lye', '1310-73-2', percent]], { form: 'solid' })).toBe(expected);
   });
 
+  // 16 CFR 1700.14(a), each paragraph that the data hold: just below, at and just above its figure. A package of 100 g at
+  // 1 g/mL, so that 1 % is 1000 mg and as much weight to volume. (a)(19): more than 600 mg of sodium bromate, more than
+  // 50 mg of potassium bromate; (a)(27): more than 50 mg of fluorine and more than 0.5 %, here as 100 % fluorine by
+  // sodium fluoride of 45.25 %.
+  const atLeast = ['not-required', 'required', 'required'] as const;
+  const above = ['not-required', 'not-required', 'required'] as const;
+  const thresholds = [
+    ['(2)', 'furniture-polish', '64742-47-8', [9.999, 10, 10.001], atLeast],
+    ['(3)', 'methyl-salicylate', '119-36-8', [4.999, 5, 5.001], above],
+    ['(5) dry', 'hydroxide-dry', '1310-58-3', [9.999, 10, 10.001], atLeast],
+    ['(5) other', 'hydroxide', '1310-73-2', [1.999, 2, 2.001], atLeast],
+    ['(6)', 'turpentine', '8006-64-2', [9.999, 10, 10.001], atLeast],
+    ['(7)', 'kindling', '8008-20-6', [9.999, 10, 10.001], atLeast],
+    ['(8)', 'methanol', '67-56-1', [3.999, 4, 4.001], atLeast],
+    ['(9)', 'sulfuric-acid', '7664-93-9', [9.999, 10, 10.001], atLeast],
+    ['(11)', 'ethylene-glycol', '107-21-1', [9.999, 10, 10.001], atLeast],
+    ['(15)', 'paint-solvent', '1330-20-7', [9.999, 10, 10.001], atLeast],
+    ['(18)', 'acetonitrile', '75-05-8', [0.499, 0.5, 0.501], above],
+    ['(19) sodium', 'sodium-bromate', '7789-38-0', [0.599, 0.6, 0.601], above],
+    ['(19) potassium', 'potassium-bromate', '7758-01-2', [0.0499, 0.05, 0.0501], above],
+    // 0.5 / 0.4525 = 1.104972...
+    ['(27) liquid', 'fluoride-liquid', '7681-49-4', [1.1, 1.1049, 1.105], above],
+    ['(27) solid', 'fluoride', '7681-49-4', [1.1, 1.1049, 1.105], above],
+    ['(29)', 'methacrylic-acid', '79-41-4', [4.999, 5, 5.001], above],
+    ['(31)', 'hydrocarbons', '5989-27-5', [9.999, 10, 10.001], atLeast],
+  ] as const;
+  const steps = thresholds.flatMap(([paragraph, id, cas, percents, outcomes]) =>
+    percents.map((percent, at) => ({ paragraph, id, cas, percent, expected: outcomes[at]! })),
+  );
+  it.each(steps)('(a)$paragraph: $id of $percent % is $expected', ({ id, cas, percent, expected }) => {
+    const form = id === 'hydroxide-dry' || id === 'fluoride' ? 'solid' : 'liquid';
+    const found = outcome(id, [['part', cas, percent]], { form, grams: 100 });
+    expect(found === 'none' ? 'not-required' : found).toBe(expected);
+  });
+  it('has a threshold for every rule of the data', () => {
+    expect(new Set(thresholds.map(([, id]) => id))).toEqual(
+      new Set(childResistantRules().rules.map(({ id }) => id)),
+    );
+  });
+
   it('sums sodium and potassium hydroxide, and hydrocarbons, exactly', () => {
     const lyes: Parts = [
       ['lye', '1310-73-2', '1.9'],

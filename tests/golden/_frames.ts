@@ -20,11 +20,16 @@ export const textRuns = ({ width, height, bleed, slug, items }: Frame): string =
 export function summary({ items }: Frame): string {
   const counts = new Map<string, { count: number; box: [number, number, number, number] }>();
   for (const item of items) {
-    const inks = item.kind === 'text' ? item.ink : `${item.fill ?? '-'}/${item.stroke ?? '-'}`;
+    const inks =
+      item.kind === 'text'
+        ? item.ink
+        : item.kind === 'art'
+          ? item.art.kind
+          : `${item.fill ?? '-'}/${item.stroke ?? '-'}`;
     const key = `${item.layer ?? 'artwork'} ${item.kind} ${inks} <${tagName(item)}>`;
     const entry = counts.get(key) ?? { count: 0, box: [Infinity, Infinity, -Infinity, -Infinity] };
     entry.count += 1;
-    const points = item.kind === 'text' ? [[item.x, item.y]] : item.segments.flatMap(pointsOf);
+    const points = item.kind !== 'path' ? [[item.x, item.y]] : item.segments.flatMap(pointsOf);
     for (const [x, y] of points as [number, number][]) {
       entry.box = [
         Math.min(entry.box[0], x),

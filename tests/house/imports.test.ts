@@ -10,6 +10,7 @@ const crossing = inside.filter(({ from, to }) => folderOf(from) !== folderOf(to)
 
 /** Everything may be imported, also what runs. */
 const all = [
+  'artwork',
   'barcode',
   'batch',
   'classify',
@@ -91,16 +92,21 @@ const may: Readonly<Record<string, readonly [readonly string[], readonly string[
   roll: [['quantity', 'report'], ['record']],
   logistics: [['barcode', 'quantity', 'report'], ['record']],
   // `document/template.ts` gives the text of a node; the symbol of a pictogram is named by labelling.
-  layout: [['document', 'text', 'barcode', 'quantity', 'report'], ['labelling']],
+  layout: [
+    ['document', 'text', 'barcode', 'quantity', 'report'],
+    ['artwork', 'labelling'],
+  ],
   pdf: [
     ['provenance', 'quantity', 'report'],
-    ['layout', 'roll', 'text'],
+    ['artwork', 'layout', 'roll', 'text'],
   ],
   // Frames as pictures: it lays nothing out.
   picture: [
     ['quantity', 'report'],
     ['layout', 'text'],
   ],
+  // Artwork of the maker: what a page of it holds is asked of preflight.
+  artwork: [['preflight', 'quantity', 'report'], []],
   // Reads bytes alone and never sees the writer.
   preflight: [['quantity', 'report'], []],
   // Asks the classifier again and again; knows no page.
@@ -186,7 +192,10 @@ describe('libraries', () => {
     fontkit: /^src\/(text\/|pdf\/font\.ts|bench\/)/,
     '@expo-google-fonts/roboto-condensed': /^src\/text\//,
     'pdf-lib': /^src\/(pdf|preflight|bench)\//,
-    '@napi-rs/canvas': /^src\/picture\/png\.ts/,
+    '@napi-rs/canvas': /^src\/picture\//,
+    saxes: /^src\/artwork\/read-drawing\.ts/,
+    svgpath: /^src\/artwork\/_svg-shape\.ts/,
+    'fast-png': /^src\/artwork\/read-picture\.ts/,
     'bwip-js': /^src\/barcode\/symbols\.ts/,
     handlebars: /^src\/document\/template\.ts/,
     yaml: /^src\/record\//,

@@ -69,11 +69,39 @@ describe('init', () => {
     expect(readFileSync(join(folder, 'drums/acid-blend-40.yaml'), 'utf8')).toContain(
       'name: "Acid Blend 40 %"',
     );
+  });
+
+  it('writes no figures of another raw material that would be taken for those of the named one', async () => {
+    const folder = empty();
+    await inProcess(init, [folder, '--raw-material', 'Bleach 12.5 %']);
+    const { status, err } = await inProcess(check, [folder]);
+    expect(status).toBe(2);
+    expect(err).toContain('neither a composition (`formula`) nor hazards');
+    const path = join(folder, 'drums/bleach-12-5.yaml');
+    const text = readFileSync(path, 'utf8').replace(
+      /^# (?=(?:supplier|sheet|source|formula|density| ))/gm,
+      '',
+    );
+    put(folder, 'drums/bleach-12-5.yaml', text.split('\n\n')[0]!);
     expect((await inProcess(check, [folder])).status).toBe(0);
   });
 });
 
 describe('init --from', () => {
+  it('reads a column of names under a heading that it does not know, so that no line is lost', async () => {
+    const lines = 'Our drum,Supplier,CAS,%\nBleach,A,7681-52-9,40\nSurfactant X,B,,3\nWater,,,balance\n';
+    expect(formulaOfTable(lines)!.lines.map(({ name }) => name)).toEqual(['Bleach', 'Surfactant X', 'Water']);
+    expect(formulaOfTable(lines.replace('Our drum', 'Item'))!.left).toEqual([]);
+  });
+
+  it('leaves out a CAS number that the supplier keeps back, and says so', async () => {
+    const folder = empty();
+    const file = put(folder, 'f.csv', 'name,cas,percent\nBlend 9,Proprietary,4\nwater,,balance\n');
+    const { out } = await inProcess(init, [folder, '--from', file]);
+    expect(out).toContain('row 2: "Proprietary" is no CAS number and is left out; give Blend 9 its hazards');
+    expect((await inProcess(check, [join(folder, 'f.yaml')])).err).not.toContain('not a CAS number');
+  });
+
   const table = [
     'Degreaser K,,,,',
     'rev 3,,,,',

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { hazardClasses, hazardCode } from '../../src/notation/classes.ts';
 import { printHazard } from '../../src/notation/print-hazard.ts';
@@ -11,6 +12,35 @@ const read = (text: string): string => {
 
 // Headings as in 29 CFR 1910.1200 Appendices A, B and C.4, GHS Parts 2 to 4, and turned round as sheets print them.
 describe('hazards as data sheets print them', () => {
+  // Texts of 29 CFR 1910.1200 Appendix C, C.4, as section 2 of a sheet prints them beside no class.
+  it.each([
+    ['Harmful if swallowed', 'Acute Tox. 4 (oral)'],
+    ['Harmful if swallowed (Category 4)', 'Acute Tox. 4 (oral)'],
+    ['Highly flammable liquid and vapour.', 'Flam. Liq. 2'],
+    ['Causes serious eye damage', 'Eye Dam. 1'],
+    ['May cause respiratory irritation', 'STOT SE 3 (respiratory irritation)'],
+    ['Very toxic to aquatic life', 'Aquatic Acute 1'],
+    ['Fatal if swallowed (Category 2)', 'Acute Tox. 2 (oral)'],
+    ['H314 (Category 1B)', 'Skin Corr. 1B'],
+    ['May cause an allergic skin reaction, Category 1A', 'Skin Sens. 1A'],
+  ])('reads the text of a statement: %s', (text, hazards) => {
+    expect(read(text).replace(/; H\d+/g, '')).toBe(hazards);
+  });
+
+  it('asks where a statement and its category contradict each other, so that none is taken as the milder', () => {
+    expect(read('Harmful if swallowed (Category 3)')).toMatch(/H302 is not the statement of category 3/);
+    expect(read('H319 (Category 1)')).toMatch(/H319 is not the statement of category 1/);
+    expect(read('Fatal if swallowed')).toMatch(/leaves open .*Acute Tox. 1, Acute Tox. 2/);
+  });
+
+  it('takes the texts of statements from the law', () => {
+    const law = JSON.parse(readFileSync('hazard-data/un-ghs/statements.json', 'utf8'));
+    const { statements } = JSON.parse(readFileSync('hazard-data/hazard-wordings.json', 'utf8'));
+    const american = (text: string) => text.toLowerCase().replaceAll('vapour', 'vapor');
+    for (const [text, code] of Object.entries<string>(statements))
+      expect(american((law[code] ?? law.hazard[code]).text), code).toBe(text);
+  });
+
   it.each([
     ['Serious eye damage (Category 1)', 'Eye Dam. 1'],
     ['Flammable liquids, Category 2', 'Flam. Liq. 2'],

@@ -192,7 +192,7 @@ describe('blocks of the record', () => {
       logo: 'art/logo.svg',
     });
     expect(record.copy.artwork?.areas).toEqual([
-      { holds: 'regulated', left: 4, bottom: 0, width: 50.8, height: 80 },
+      { holds: 'regulated', left: 4, bottom: 0, width: 50.8, height: 80, ground: 'white' },
     ]);
     expect(refused({ copy: { artwork: { file: 'a', areas: [] } } })).toHaveLength(1);
   });

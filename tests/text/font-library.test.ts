@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
+import fc from 'fast-check';
 import { create, type Font } from 'fontkit';
 import { describe, expect, it } from 'vitest';
 import { loadFonts } from '../../src/text/font-library.ts';
@@ -16,6 +17,12 @@ const oracle: Record<FaceName, Font> = {
   bold: open('700Bold/RobotoCondensed_700Bold.ttf'),
   italic: open('400Regular_Italic/RobotoCondensed_400Regular_Italic.ttf'),
 };
+const statements = (): string[] =>
+  ['us-hcs', 'eu-clp'].flatMap(basis => {
+    const file = readFileSync(new URL(`../../hazard-data/${basis}/statements.json`, import.meta.url), 'utf8');
+    return [...file.matchAll(/"text": "([^"]+)"/g)].map(([, text = '']) => text);
+  });
+
 const FACES = ['regular', 'bold', 'italic'] as const;
 
 describe('loadFonts', () => {
@@ -26,6 +33,40 @@ describe('loadFonts', () => {
     }
     const unkerned = fonts.shape('AVATAR', face).glyphs.reduce((sum, { width }) => sum + width, 0);
     expect(fonts.shape('AVATAR', face).advance).toBeLessThan(unkerned);
+  });
+
+  // Glyphs are put together from pairs that were set before: fontkit, which sets each text as a whole, is the measure.
+  it.each(FACES)('sets every statement of the law in the %s face glyph by glyph as fontkit does', face => {
+    expect(statements().length).toBeGreaterThan(300);
+    for (const text of statements()) {
+      const { glyphs, positions } = oracle[face].layout(text, { liga: false, frac: false });
+      const set = fonts.shape(text, face).glyphs;
+      expect(set.map(({ id }) => id)).toEqual(glyphs.map(({ id }) => id));
+      expect(set.map(({ advance }) => advance)).toEqual(
+        positions.map(({ xAdvance }) => xAdvance * (1000 / 2048)),
+      );
+    }
+  });
+
+  it.each(FACES)('and any text of Latin letters, figures and signs in the %s face', face => {
+    const letters = [...Array(0xff - 0x20).keys()]
+      .map(at => at + 0x20)
+      .filter(code => code < 0x7f || code > 0xa0)
+      .filter(code => code !== 0xad)
+      .map(code => String.fromCharCode(code))
+      .concat([...'–—‘’“”„•…']);
+    fc.assert(
+      fc.property(fc.array(fc.constantFrom(...letters), { maxLength: 12 }), drawn => {
+        const text = drawn.join('');
+        const { glyphs, positions } = oracle[face].layout(text, { liga: false, frac: false });
+        const set = fonts.shape(text, face).glyphs;
+        expect(set.map(({ id }) => id)).toEqual(glyphs.map(({ id }) => id));
+        expect(set.map(({ advance }) => advance)).toEqual(
+          positions.map(({ xAdvance }) => xAdvance * (1000 / 2048)),
+        );
+      }),
+      { numRuns: 2000, seed: 7 },
+    );
   });
 
   it.each(FACES)('sets %s without ligatures, one glyph a character', face => {

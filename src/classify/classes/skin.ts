@@ -113,7 +113,9 @@ function corrosion(
     const { category, because } = bySum;
     return {
       category,
-      because: { ...byPh, sum: { category, because }, cites: [...byPh.cites, ...because.cites] },
+      because: Object.assign({ sum: { category, because } }, byPh, {
+        cites: [...byPh.cites, ...because.cites],
+      }),
     };
   }
   if (byPh) return { category: '1', because: byPh };

@@ -20,8 +20,9 @@ export function categoriesOutside(basis: Basis, ingredients: readonly Ingredient
   const warnings: Warning[] = [];
   for (const { index, data } of ingredients) {
     const outside = data.hazards.filter(
-      ({ code, ...hazard }) =>
-        outsideBasis(basis, code) !== null || (code.startsWith('Acute Tox.') && !isConverted(basis, hazard)),
+      hazard =>
+        outsideBasis(basis, hazard.code) !== null ||
+        (hazard.hazardClass === 'Acute Tox.' && !isConverted(basis, hazard)),
     );
     if (outside.length > 0)
       warnings.push({

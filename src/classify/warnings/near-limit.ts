@@ -76,14 +76,19 @@ export function nearLimit(results: readonly ClassResult[], context: Context): Wa
   const warnings: Warning[] = [];
   const byPh = nearExtremePh(context);
   for (const { class: name, route = null, because } of results) {
-    const close = heldAgainst(because, context)
-      .filter(isClose)
-      .sort((a, b) => distance(a) - distance(b))[0];
+    const close = closest(heldAgainst(because, context));
     const isSkinOrEye = name === 'Skin Corr./Irrit.' || name === 'Eye Dam./Irrit.';
     if (close) warnings.push(warningOf(name, route, close, because.cites));
     else if (byPh && isSkinOrEye) warnings.push(warningOf(name, route, byPh.figure, [byPh.cite]));
   }
   return warnings;
+}
+
+/** Of the figures that are close to their limit the closest. */
+function closest(held: readonly Held[]): Held | null {
+  let least: Held | null = null;
+  for (const each of held) if (isClose(each) && (!least || distance(each) < distance(least))) least = each;
+  return least;
 }
 
 const distance = ({ total, limit }: Held): number => Math.abs(total - limit) / Math.abs(limit);

@@ -4,6 +4,8 @@ import type { Warning } from '../facts/warning.ts';
 import type { Mixture } from '../ingredient.ts';
 import { groupsOf, reactiveGroups, useCite } from '../reactivity.ts';
 
+const aloneGroups = reactiveGroups.flatMap(({ id, alone }) => (alone ? [{ id, alone }] : []));
+
 /**
  * What a product must not be mixed with in use, because of one constituent by itself: the user's mixing is use that can be
  * foreseen (29 CFR 1910.1200(d)(1)(ii); App. D, Table D.1, 2(c) and 10). One warning for all.
@@ -11,9 +13,10 @@ import { groupsOf, reactiveGroups, useCite } from '../reactivity.ts';
  */
 export function reactiveAlone({ ingredients }: Mixture, scale: Scale): Warning[] {
   const grouped = ingredients.map(ingredient => ({ ingredient, groups: groupsOf(ingredient) }));
-  const found = reactiveGroups.flatMap(({ id, alone }) => {
-    if (!alone) return [];
-    const of = grouped.filter(
+  const present = grouped.filter(({ groups }) => groups.size > 0);
+  if (present.length === 0) return [];
+  const found = aloneGroups.flatMap(({ id, alone }) => {
+    const of = present.filter(
       ({ ingredient, groups }) => groups.has(id) && scale.reaches(ingredient.percent, alone.from),
     );
     return of.length > 0

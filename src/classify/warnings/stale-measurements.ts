@@ -1,3 +1,4 @@
+import { isDay } from '../../quantity/day.ts';
 import type { Measured, MeasuredPart, ProductRecord } from '../../record/product-record.ts';
 import { bySource } from '../facts/provision.ts';
 import type { MovedConstituent } from '../facts/stale-measurement.ts';
@@ -5,7 +6,6 @@ import type { Warning } from '../facts/warning.ts';
 import type { Ingredient } from '../ingredient.ts';
 import { bearsFrom, bearsOn, type JudgedProperty, judgedProperties, movedFrom } from './bearing.ts';
 
-const isDay = (text: string): boolean => /^\d{4}-\d{2}-\d{2}$/.test(text);
 const bare = (revision: string): string => revision.replace(/^\s*rev(ision|\.)?\s*/i, '').trim();
 
 /** A constituent at both ends of its range. */
@@ -55,7 +55,7 @@ function movedSince(
 /**
  * Measurements of an earlier formula: a flash point, a pH or a viscosity belongs to the formula that it was measured on
  * (29 CFR 1910.1200(g)(5): new information on hazards; common practice). One warning for all.
- * @param formula constituents at both ends of their ranges, with their data.
+ * @param formulaNow constituents at both ends of their ranges, with their data; asked only where a measurement names parts.
  */
 export function staleMeasurements(
   {
@@ -63,12 +63,12 @@ export function staleMeasurements(
     revision = null,
     revised = null,
   }: Pick<ProductRecord, 'properties'> & Partial<Pick<ProductRecord, 'revision' | 'revised'>>,
-  formula: readonly Ranged[] = [],
+  formulaNow: () => readonly Ranged[] = () => [],
 ): Warning[] {
   const stale = (Object.keys(judgedProperties) as JudgedProperty[]).flatMap(key => {
     const found: Measured<unknown> | undefined = properties[key];
     const { measuredOn = null, measuredFormula = null } = found ?? {};
-    const moved = measuredFormula ? movedSince(key, measuredFormula, formula) : [];
+    const moved = measuredFormula ? movedSince(key, measuredFormula, formulaNow()) : [];
     const other = measuredOn !== null && isOfOther(measuredOn, revision, revised);
     return other || moved.length > 0 ? [{ property: judgedProperties[key], measuredOn, moved }] : [];
   });

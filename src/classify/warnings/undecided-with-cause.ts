@@ -53,6 +53,7 @@ const ofEffect = /^STOT SE 3 \((.+)\)$/u;
 
 /** Whether an ingredient has a hazard of the class of a result, however little of it there is. */
 function isOf({ data: { hazards } }: Ingredient, { class: name, route }: ClassResult): boolean {
+  if (hazards.length === 0) return false;
   const wanted = ofEffect.exec(name)?.[1];
   return hazards.some(hazard => {
     if (wanted) return hazard.code === 'STOT SE 3' && (hazard.effect ?? wanted) === wanted;
@@ -82,13 +83,11 @@ export function undecidedWithCause(
     const { class: name, route, outcome, because } = result;
     if (outcome !== 'insufficient-data') continue;
     const { named, needs, lacking } = pointerOf(because);
-    const own = ingredients.filter(
-      each => each.percent.value > 0 && (isOf(each, result) || (needs === 'flash-point' && burns(each))),
-    );
-    const constituents = union(
-      named,
-      own.map(({ index }) => index),
-    );
+    const constituents = named.length === 0 ? [] : union(named);
+    for (const each of ingredients) {
+      if (each.percent.value === 0 || constituents.includes(each.index)) continue;
+      if (isOf(each, result) || (needs === 'flash-point' && burns(each))) constituents.push(each.index);
+    }
     if (constituents.length === 0) continue;
     const known = open.get(needs);
     const cites: readonly Provision[] = because.cites;

@@ -1,18 +1,15 @@
 import { prefixFit } from '../../barcode/company-prefix.ts';
-import { caseMarks } from '../../draft/case-marks.ts';
 import { draftCase } from '../../draft/draft-case.ts';
 import { copyMarkAt } from '../../draft/inputs-of.ts';
+import { casePrinter, markedCase } from '../../draft/marked-case.ts';
 import { PRINTER_NAMES, type PrinterName } from '../../layout/roll-printer.ts';
-import { caseFacts } from '../../logistics/case-facts.ts';
 import { PALLET_NAMES } from '../../logistics/pallet.ts';
 import { usual } from '../../reference/basis.ts';
 import { hasErrors } from '../../report/diagnostic.ts';
 import { renderJson } from '../../report/render.ts';
 import { loadFonts } from '../../text/font-library.ts';
-import { basicDescription } from '../../transport/answer.ts';
 import { caseText } from '../../words/en/case.ts';
 import { caseMissing } from '../../words/en/case-findings.ts';
-import { caseTransportFindings } from '../../words/en/case-transport.ts';
 import { prefixFindings } from '../../words/en/company-prefix.ts';
 import { parseArguments, UsageError } from '../arguments.ts';
 import { caseQuestion } from '../case-question.ts';
@@ -41,12 +38,12 @@ export const command: Command = {
     'use-by': { kind: 'date', does: 'expiration date, AI (17)' },
     printer: {
       kind: PRINTER_NAMES,
-      does: `dots per inch of the printer; ${PRINTER_NAMES[0]} where it is left out`,
+      does: `dots per inch of the printer; that of the record, else ${PRINTER_NAMES[0]}, where it is left out`,
     },
     'bottle-tare': {
       kind: 'text',
       value: 'MASS',
-      does: 'mass of an empty pack with its closure, such as 62 g',
+      does: 'mass of an empty pack with its closure, such as 62 g, in place of that of the record',
     },
     'case-tare': {
       kind: 'text',
@@ -103,7 +100,6 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
   const date = parsed.text('as-of') ?? io.today;
   const asked = caseQuestion(parsed, refuse);
   const byCall = asked.limitedQuantity || asked.arrows;
-  const none = byCall || parsed.flag('no-marks');
   if (byCall && parsed.flag('no-marks')) refuse('--no-marks excludes --limited-quantity and --arrows');
   const [path, named] = [parsed.positional[0]!, parsed.text('out')];
   const product = await openClassified(path, usual, date, io, named);
@@ -117,34 +113,23 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
     report(prefixed, io);
     return exit.notMet;
   }
-  if (!pack.case) {
+  const marked = markedCase(product, pack, asked, parsed.flag('no-marks'));
+  if (!marked) {
     report([caseMissing(pack)], io);
     return exit.notMet;
   }
-  const marks = caseMarks(product, pack);
-  const question = none ? asked : { ...asked, limitedQuantity: marks.limitedQuantity, arrows: marks.arrows };
-  const facts = caseFacts(record, pack, question)!;
-  const { answer: shipped } = marks;
-  const transport = caseTransportFindings(
-    shipped,
-    basicDescription(shipped, shipped.reportable),
-    { limitedQuantity: asked.limitedQuantity, none },
-    pack,
-  );
   const options = {
     pack,
-    facts,
-    batch: question,
-    printer: (parsed.text('printer') ?? PRINTER_NAMES[0]) as PrinterName,
+    ...marked,
+    batch: asked,
+    printer: (parsed.text('printer') ?? casePrinter(pack)) as PrinterName,
     pallet: parsed.flag('pallet'),
-    arrows: question.arrows,
-    name: none ? null : marks.mark,
     date,
     copy: copyMarkAt(product, 'distribution', date),
   };
   const { files, missing, diagnostics } = await draftCase(record, options, await loadFonts());
   if (files.length === 0) {
-    report([...prefixed, ...transport, ...diagnostics], io);
+    report([...prefixed, ...marked.diagnostics, ...diagnostics], io);
     const reason = `no label of the case of ${pack.id} can be made`;
     report(await leaveBehind(path, named, reason, options.copy.fingerprint), io);
     return exit.notMet;
@@ -152,11 +137,11 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
   const stored = await store(product, {
     folder: outputFolder(record.code, named),
     asOf: date,
-    files: files.map(file => ({ ...file, kind: 'distribution' as const })),
+    files: files.map(({ name, bytes }) => ({ name, bytes, kind: 'distribution' as const })),
     missing,
     replace: parsed.flag('replace'),
   });
-  const findings = [...prefixed, ...transport, ...diagnostics, ...stored.findings];
+  const findings = [...prefixed, ...marked.diagnostics, ...diagnostics, ...stored.findings];
   report(findings, io);
   const { written, status } = stored;
   if (parsed.flag('json')) {
@@ -165,11 +150,11 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
       schema: 'labelwright/case/1',
       product: { name, code },
       pack: pack.id,
-      description: basicDescription(shipped, shipped.reportable),
-      ...facts,
+      description: marked.description,
+      ...marked.facts,
     };
     io.out(`${JSON.stringify({ ...answer, files: written, findings: renderJson(findings) }, null, 2)}\n`);
-  } else io.out(`${[...caseText(facts, record.name, pack), ...written].join('\n')}\n`);
+  } else io.out(`${[...caseText(marked.facts, record.name, pack), ...written].join('\n')}\n`);
   if (status !== exit.done) return status;
   return hasErrors(diagnostics) ? exit.notMet : exit.done;
 }

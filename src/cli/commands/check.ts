@@ -5,6 +5,7 @@ import { dutyJson } from '../../draft/duty-json.ts';
 import { labelQuestions } from '../../draft/label-questions.ts';
 import { openProduct } from '../../draft/open-product.ts';
 import { openReference, type Reference } from '../../draft/open-reference.ts';
+import { revisionFindings } from '../../draft/revision-findings.ts';
 import type { RecordEnv } from '../../record/files.ts';
 import { readShelf, type Shelf, usersOf } from '../../record/shelf.ts';
 import { usual } from '../../reference/basis.ts';
@@ -17,6 +18,7 @@ import { shelfJson, shelfText } from '../check-shelf.ts';
 import { checkText, dutiesText } from '../check-text.ts';
 import type { Command } from '../command.ts';
 import { outputFolder } from '../draft.ts';
+import { formerSheet } from '../former-sheet.ts';
 import { inputStatus } from '../input-status.ts';
 import { exit, type Io } from '../io.ts';
 import { allow, asOf, json, out, records } from '../options.ts';
@@ -103,6 +105,13 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
       duties,
     } = labelQuestions(opened.value, reference.value as Reference, en);
     tell(stated);
+    const former = formerSheet(folder, usual, io);
+    if (former !== null && opened.value.record.revision !== null) {
+      const { classifyProduct } = await import('../../draft/classified-product.ts');
+      const { sheetDataOf } = await import('../../draft/draft-sheet.ts');
+      const now = await sheetDataOf(classifyProduct(opened.value, reference.value as Reference), asOf, en);
+      if (now !== null) tell(revisionFindings(opened.value.record, former, now));
+    }
     found.products.push({
       ...checkJson(checked),
       labels,

@@ -14,7 +14,11 @@ export const command: Command = {
   name: 'init',
   does: 'writes starter records with comments',
   place: 10,
-  about: ['Overwrites nothing.'],
+  about: [
+    'Overwrites nothing.',
+    'A table has a header with names such as: ingredient, CAS, percent (or amount and unit), hazards, density. What was not read is said.',
+    'A raw material of a name is a form: check refuses it until its composition or its hazards are in.',
+  ],
   argument: {
     name: 'DIR',
     does: 'folder for the records; this one where it is left out',
@@ -80,12 +84,17 @@ const starters = (): OutputFile[] =>
     .sort((a, b) => a.split('/').length - b.split('/').length || (a < b ? -1 : 1))
     .map(name => ({ name, bytes: starter(name) }));
 
-const rawMaterialStarter = (name: string): OutputFile => ({
-  name: `drums/${fileName(name)}.yaml`,
-  bytes: starter('drums/surfactant.yaml')
-    .replaceAll('drums/surfactant.yaml', `drums/${fileName(name)}.yaml`)
-    .replace(/^name: .*$/m, () => `name: ${JSON.stringify(name)}`),
-});
+/** A raw material to be filled in: figures of another would be taken for its own, so they stand as comments. */
+const rawMaterialStarter = (name: string): OutputFile => {
+  const stem = fileName(name);
+  const text = starter('drums/surfactant.yaml')
+    .replaceAll('drums/surfactant.yaml', `drums/${stem}.yaml`)
+    .replaceAll('surfactant.pdf', `${stem}.pdf`)
+    .replace('The figures below are invented; take yours', 'Take the figures');
+  const [head = '', ...rest] = text.split(/^name: .*\n/m);
+  const asked = rest.join('').replace(/^(?=[^#\n])/gm, '# ');
+  return { name: `drums/${stem}.yaml`, bytes: `${head}name: ${JSON.stringify(name)}\n${asked}` };
+};
 
 function readTable(path: string, io: Io): TableFormula | null {
   let text: string;

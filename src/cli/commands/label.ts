@@ -20,6 +20,7 @@ import { exit, type Io } from '../io.ts';
 import { extraQuestion, labelExtras } from '../label-extras.ts';
 import { outputProfile, panelSize } from '../label-question.ts';
 import { allow, asOf, json, out, record, replace } from '../options.ts';
+import { pressOptions, pressQuestion } from '../press-question.ts';
 import { report } from '../report.ts';
 
 const drafted: readonly LabelPurpose[] = purposes.map(({ id }) => id);
@@ -72,6 +73,7 @@ export const command: Command = {
       completes: 'file',
     },
     condition: { kind: 'text', value: 'NAME', does: 'printing condition of the profile, such as FOGRA39' },
+    ...pressOptions,
     replace,
     out,
     json,
@@ -111,6 +113,12 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
   const date = parsed.text('as-of') ?? io.today;
   const [size, output] = [panelSize(parsed), outputProfile(parsed)];
   const [path, out] = [parsed.positional[0]!, parsed.text('out')];
+  const target = (parsed.text('target') ?? 'press') as LabelTarget;
+  const press = pressQuestion(parsed, target);
+  if (!press.ok) {
+    report(press.diagnostics, io);
+    return exit.badInput;
+  }
   const product = await openClassified(path, usual, date, io, out);
   if (!product) return exit.badInput;
   const due = dueLabels(product);
@@ -119,13 +127,23 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
   // A sign is the same for all packs.
   const id = parsed.text('pack') ?? (purpose === 'tank' ? (first?.id ?? null) : null);
   const pack = choosePack(product.record, id);
-  const target = (parsed.text('target') ?? 'press') as LabelTarget;
   const marks = parsed.flag('marks');
   const language = (parsed.text('language') ?? 'en') as LabelLanguages;
   const extra = extraQuestion(parsed, target);
   const only = parsed.text('only') === 'precautions' ? 'precautions' : undefined;
   const fonts = await loadFonts();
-  const options: LabelOptions = { pack, purpose, only, date, size, output, target, marks, language };
+  const options: LabelOptions = {
+    pack,
+    purpose,
+    only,
+    date,
+    size,
+    output,
+    target,
+    marks,
+    press: press.value,
+    language,
+  };
   const label = await tryDraftLabel(product, options, fonts, en);
   report(label.diagnostics, io);
   const request = { record: product.record, pack, purpose, target };

@@ -16,6 +16,7 @@ export const command: Command = {
   place: 100,
   about: [
     'Review points are said on standard error, worst first, and stand in review.html with their reasons.',
+    'Case labels bear no lot, no date and no SSCC, which the day of production gives: `case` makes them for a batch.',
     'A label that cannot be made is said and does not stop the rest; without the data sheet there is no packet.',
   ],
   argument: record,
@@ -31,7 +32,10 @@ export const command: Command = {
     allow,
   },
   examples: [
-    { call: 'packet product.yaml', does: 'label, data sheet, classification and work sheet in out/<code>/' },
+    {
+      call: 'packet product.yaml',
+      does: 'labels of packs and cases, data sheet, classification and work sheet in out/<code>/',
+    },
     { call: 'packet product.yaml --language es', does: 'the same, and labels and sheets in Spanish' },
   ],
   run,

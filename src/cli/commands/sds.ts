@@ -11,6 +11,7 @@ import { parseArguments } from '../arguments.ts';
 import type { Command } from '../command.ts';
 import { leaveBehind, printWritten, store } from '../deliver.ts';
 import { openClassified, outputFolder } from '../draft.ts';
+import { againstFormer } from '../former-sheet.ts';
 import { exit, type Io } from '../io.ts';
 import { allow, asOf, basis, json, language, out, record, replace } from '../options.ts';
 import { report } from '../report.ts';
@@ -62,14 +63,17 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
     report(await leaveBehind(path, folder, 'the data sheet cannot be made', fingerprint), io);
     return exit.notMet;
   }
+  const into = outputFolder(product.record.code, folder);
+  const moved = againstFormer(product.record, into, by, sheet.value.json, io);
+  report(moved, io);
   const { findings, status, written } = await store(product, {
-    folder: outputFolder(product.record.code, folder),
+    folder: into,
     asOf: date,
     files: sheetFiles(sheet.value, by, said),
     replace: parsed.flag('replace'),
   });
   report(findings, io);
   if (status === exit.done)
-    printWritten(written, [...sheet.diagnostics, ...findings], parsed.flag('json'), io);
+    printWritten(written, [...sheet.diagnostics, ...moved, ...findings], parsed.flag('json'), io);
   return status;
 }

@@ -19,7 +19,7 @@ export function hazardIdentification(input: SheetInput): SectionBodies {
   const undecided = classification.otherClasses.filter(
     ({ outcome, class: name }) => outcome === 'insufficient-data' && isOfStandard(name),
   );
-  const isStale = openOnDocuments(classification).stale.length > 0;
+  const { stale, phMissing } = openOnDocuments(classification);
   const figures = elements.pictograms.map(code => ({
     code,
     title: inTerms(input.words.sheet.terms.pictograms, pictogramTitle(code)),
@@ -59,7 +59,8 @@ export function hazardIdentification(input: SheetInput): SectionBodies {
               }),
             ]
           : []),
-        ...(isStale ? [words.stale] : []),
+        ...(phMissing ? [words.phMissing] : []),
+        ...(stale.length > 0 ? [words.stale] : []),
       ],
     },
     symbols: firstBody(

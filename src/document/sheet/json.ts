@@ -2,7 +2,7 @@ import type { CopyKind, CopyMark } from '../../provenance/copy-mark.ts';
 import type { ItemState, SheetItem, SheetValue } from './content.ts';
 import type { SheetInput } from './input.ts';
 import { type JsonIngredient, jsonIngredients } from './json-ingredients.ts';
-import { dayOf, revisionOf } from './other-information.ts';
+import { dayOf, revisionOf, superseded } from './revisions.ts';
 import { sheetSections } from './sections.ts';
 
 /** A table as JSON: rows as objects by the name of the column. */
@@ -18,6 +18,8 @@ export interface SheetJson {
   readonly draft: boolean;
   readonly language: string;
   readonly revision: string | null;
+  /** The revision that this one takes the place of. */
+  readonly supersedes: { readonly revision: string; readonly date: string } | null;
   /** Who answers for the sheet. */
   readonly maker: {
     readonly name: string;
@@ -81,6 +83,7 @@ export interface SheetJsonItem {
 export function sheetJson(input: SheetInput, copy?: CopyMark): SheetJson {
   const { record, classification, elements, draft } = input;
   const { maker } = record;
+  const former = superseded(input);
   return {
     schema: 'labelwright/sheet/1',
     ...(copy && { copy: copy.kind, fingerprint: copy.fingerprint }),
@@ -90,6 +93,7 @@ export function sheetJson(input: SheetInput, copy?: CopyMark): SheetJson {
     draft,
     language: input.words.language,
     revision: revisionOf(input),
+    supersedes: former && { revision: former.revision, date: former.date },
     maker: {
       name: maker.name,
       address: maker.address,

@@ -5,29 +5,21 @@ import { ingredients } from './disclosure.ts';
 import { fill } from './fill.ts';
 import type { SheetInput } from './input.ts';
 import { properties } from './properties.ts';
+import { dayOf, revisionHistory, revisionTexts } from './revisions.ts';
 import { secretsOf } from './secrets.ts';
 import { useSolutionsText } from './use-solutions.ts';
-
-/** Revision of the sheet, null where neither the input nor the record has one. */
-export const revisionOf = ({ revision, record }: SheetInput): string | null => revision ?? record.revision;
-
-/** Day of the sheet: that of the last change of the record, which moves with the content alone; else of the draft. */
-export const dayOf = ({ record, date }: SheetInput): string => record.revised ?? date.slice(0, 10);
 
 /** Section 16 (29 CFR 1910.1200 App. D, Table D.1, 16). */
 export function otherInformation(input: SheetInput): SectionBodies {
   const { record } = input;
   const { other: words } = input.words.sheet;
-  const revision = revisionOf(input);
   const own = bodyOf('product record', { text: paragraphs(record.sheet.other) });
   const solutions = useSolutionsText(input);
   const date = dayOf(input);
   return {
     date: {
-      text: [
-        fill(record.revised ? words.revised : words.prepared, { date }),
-        ...(revision ? [fill(words.revision, { revision })] : []),
-      ],
+      text: [fill(record.revised ? words.revised : words.prepared, { date }), ...revisionTexts(input)],
+      list: revisionHistory(input),
       source: 'draft',
     },
     sources: sources(input),

@@ -16,6 +16,7 @@ export function consumerFindings(
 ): readonly Diagnostic[] {
   const { record, classification } = product;
   const at = { file: record.file };
+  const chosen = record.statements?.consumerSignal ?? null;
   const names = (constituent: number) => classification.constituents[constituent]!.name;
   const found =
     (code: string, severity: Diagnostic['severity']) =>
@@ -32,7 +33,18 @@ export function consumerFindings(
         ({ outcome }) => outcome !== 'not-required',
       );
   return [
-    ...(facts.signal ? [found('consumer-signal', 'note')(consumer.signal(facts.signal))] : []),
+    ...(facts.signal
+      ? [found('consumer-signal', 'note')(consumer.signal(facts.signal, chosen?.reason ?? null))]
+      : []),
+    ...(facts.refusedSignal
+      ? [
+          {
+            ...found('consumer-signal-set', 'error')(consumer.refusedSignal(facts.refusedSignal)),
+            hint: 'remove `statements.consumer-signal`',
+            at: chosen?.at ?? at,
+          },
+        ]
+      : []),
     ...distinct(facts.hazards.map(consumer.hazard)).map(found('consumer-hazard', 'note')),
     ...facts.uncovered.map(consumer.uncovered).map(found('consumer-not-stated', 'note')),
     ...facts.open.map(each => consumer.open(each, names)).map(found('consumer-open', 'warning')),

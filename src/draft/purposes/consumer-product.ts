@@ -13,6 +13,7 @@ export function consumerProduct({ form, properties, statements }: ProductRecord)
     flashPoint: flash === null ? null : flash.kind === 'none' ? 'none' : flash,
     viscosity: properties.kinematicViscosity40C?.value ?? null,
     inhalable: sprayed ? true : inhalable,
+    signal: statements?.consumerSignal?.word ?? null,
   };
 }
 

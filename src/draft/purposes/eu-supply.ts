@@ -1,5 +1,6 @@
 import { supplySections } from '../../document/supply-label.ts';
 import type { TypeRules } from '../../document/type-rules.ts';
+import { smallPackageElements } from '../../labelling/small-package.ts';
 import type { LabelFacts } from '../../layout/label/facts.ts';
 import { unionBasis } from '../../reference/basis.ts';
 import {
@@ -8,12 +9,14 @@ import {
   supplyLetters,
   supplySizes,
 } from '../../reference/supply/label-sizes.ts';
+import { labelledProduct } from '../labelled-product.ts';
 import { packageLitres } from './package-litres.ts';
 import type { Purpose } from './purpose.ts';
 import {
   brandFindings,
   capacityFindings,
   sizeFindings,
+  smallPackageFindings,
   supplyFindings,
   supplyNames,
 } from './supply-findings.ts';
@@ -37,8 +40,20 @@ export const euSupply: Purpose = {
   basis: unionBasis,
   languages: 'market',
   prepare(product, pack, words, said = words) {
-    const { record, elements, reference } = product;
+    const { record, reference } = product;
+    const small = pack.smallPackage ?? null;
     const day = reference.basis.asOf;
+    const litres = packageLitres(record, pack);
+    const aside = smallPackageFindings(litres, pack, words);
+    const elements =
+      small?.take === 'reduced'
+        ? smallPackageElements(
+            product.elements,
+            product.classification,
+            reference.labelData,
+            labelledProduct(record),
+          )
+        : product.elements;
     const supplier = record.maker?.euSupplier ?? null;
     const names = supplyNames(product, words);
     const sections = supplySections({
@@ -49,13 +64,14 @@ export const euSupply: Purpose = {
       pack,
       language: said.language,
       decimalMark: said.decimalMark,
+      inner: small?.take === 'inner',
     });
     const told = [
       ...names.findings,
       ...supplyFindings(product, pack, words, said.language),
       ...brandFindings(record, words),
+      ...aside,
     ];
-    const litres = packageLitres(record, pack);
     const capacity = capacityFindings(litres, day, pack, words);
     if (litres === null) return { elements, sections, findings: [...told, ...capacity] };
     const sizes = supplySizes(litres.value, day);

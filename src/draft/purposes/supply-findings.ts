@@ -6,6 +6,7 @@ import type { Die } from '../../layout/stock.ts';
 import { hazardClasses } from '../../notation/classes.ts';
 import type { Pack, ProductRecord } from '../../record/product-record.ts';
 import { type SupplyLetters, type SupplySizes, supplySizes } from '../../reference/supply/label-sizes.ts';
+import { innerPackageCite, smallPackage } from '../../reference/supply/small-packages.ts';
 import type { Diagnostic, Severity } from '../../report/diagnostic.ts';
 import type { Words } from '../../words/words.ts';
 import type { ClassifiedProduct } from '../classified-product.ts';
@@ -112,9 +113,30 @@ export function supplyNames(
 
 /** The maker's band is left off, which is never done in silence. */
 export const brandFindings = ({ maker }: ProductRecord, { supply }: Words): readonly Diagnostic[] =>
-  maker?.brand
+  maker?.brand?.color
     ? [found('brand-left-off', 'note', supply.plain(), 'CLP Annex I, 1.2.1.5 (Regulation (EU) 2024/2865)')]
     : [];
+
+/** What a label by Article 29 rests on: the choice of the maker, and up to 125 mL the volume. */
+export function smallPackageFindings(
+  litres: PackageLitres | null,
+  { smallPackage: small, at }: Pack,
+  { supply }: Words,
+): readonly Diagnostic[] {
+  if (!small) return [];
+  const { take, reason } = small;
+  const cite = take === 'inner' ? innerPackageCite : smallPackage.cite;
+  const chosen = { ...found('small-package', 'warning', supply.smallPackage(take, reason), cite), at };
+  if (take === 'inner' || litres === null || litres.value <= smallPackage.litres + 1e-9) return [chosen];
+  const message = supply.notSmall(litres.value, smallPackage.litres);
+  return [
+    {
+      ...found('not-small', 'error', message, cite),
+      at,
+      hint: 'remove `eu-small-package`, or take `inner` where the whole information is on a tag, a fold-out or an outer packaging',
+    },
+  ];
+}
 
 /** From this part of the end of a row on, contents may be those of a package of the next row. Judgement, no source. */
 const NEAR = 0.8;

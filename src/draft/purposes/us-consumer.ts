@@ -10,6 +10,7 @@ import { usual } from '../../reference/basis.ts';
 import { consumerData } from '../../reference/consumer/hazard-data.ts';
 import { panelType } from '../../reference/consumer/label-type.ts';
 import type { Diagnostic } from '../../report/diagnostic.ts';
+import type { Words } from '../../words/words.ts';
 import { consumerFindings, consumerNames } from './consumer-findings.ts';
 import { consumerProduct } from './consumer-product.ts';
 import { declarationFindings } from './declaration-findings.ts';
@@ -28,9 +29,8 @@ export const usConsumer: Purpose = {
     const { record, classification } = product;
     const facts = consumerFacts(classification, consumerProduct(record));
     const elements = forHouseholds(product.elements);
-    const found: PanelFound = pack.container ? displayPanel(pack.container) : { missing: ['container'] };
-    if (!('panel' in found))
-      return { elements, findings: [noPanel(pack, words.consumer.noPanel(found.missing))] };
+    const found = panelOf(pack);
+    if (!('panel' in found)) return { elements, findings: panelFindings(pack, words) };
     const texts = consumerTexts(facts, product.elements);
     const names = consumerNames(product, facts, words);
     const elsewhere = pack.label !== null && pack.label.width - pack.label.overlap > found.panel.width + 1e-6;
@@ -94,11 +94,21 @@ function typeRules(panel: { readonly area: number; readonly width: number }, els
   };
 }
 
-const noPanel = ({ id, at }: Pack, message: string): Diagnostic => ({
-  code: 'panel-unknown',
-  severity: 'error',
-  message: `pack \`${id}\`: ${message}`,
-  hint: 'give the container its sizes, for example `container: {shape: cylinder, diameter: 88 mm, label-panel-height: 150 mm}`',
-  at,
-  cite: '16 CFR 1500.121(c)(1)',
-});
+const panelOf = ({ container }: Pack): PanelFound =>
+  container ? displayPanel(container) : { missing: ['container'] };
+
+/** What the container of a pack lacks for its label for consumers; nothing where the panel is known. */
+export function panelFindings(pack: Pack, words: Words): readonly Diagnostic[] {
+  const found = panelOf(pack);
+  if ('panel' in found) return [];
+  return [
+    {
+      code: 'panel-unknown',
+      severity: 'error',
+      message: `pack \`${pack.id}\`: ${words.consumer.noPanel(found.missing)}`,
+      hint: 'give the container its sizes, for example `container: {shape: cylinder, diameter: 88 mm, label-panel-height: 150 mm}`',
+      at: pack.at,
+      cite: '16 CFR 1500.121(c)(1)',
+    },
+  ];
+}

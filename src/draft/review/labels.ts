@@ -7,7 +7,7 @@ import type { LabelDraft } from '../try-draft-label.ts';
 export interface PacketLabel {
   /** Name of its file. */
   readonly name: string;
-  readonly draft: LabelDraft;
+  readonly draft: Pick<LabelDraft, 'document' | 'brand' | 'diagnostics'>;
 }
 
 /** A label as the page shows it. */

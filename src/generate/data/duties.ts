@@ -28,6 +28,7 @@ export const duties = {
     ),
     exempt: z.optional(z.array(text)),
     negated: z.optional(text),
+    softened: z.optional(text),
   }),
   'us-hcs/small-containers.json': z.strictObject({
     instrument: text,

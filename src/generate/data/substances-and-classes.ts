@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { date, text, words } from './_words.ts';
+import { date, ofHarmonised, text, words } from './_words.ts';
 
 /** CAS number, molar mass, eight figures each with the letter of its source, solubility, fate, burning, names. */
 const PROPERTIES_ROW =
@@ -90,6 +90,7 @@ export const substancesAndClasses = {
     ),
     groups: z.record(text, text),
     effects: z.record(text, text),
+    statements: z.record(z.string(), z.string().check(z.regex(/^H\d{3}$/))),
     fillers: z.array(text),
   }),
   'measured-doubts.json': z.strictObject({
@@ -189,14 +190,7 @@ export const substancesAndClasses = {
     solutions: z.array(z.strictObject({ cas: text, index: text, name: text, cite: text })),
   }),
   'substances/harmonised.meta.json': z.strictObject({
-    instrument: text,
-    asAmendedBy: text,
-    source: text,
-    licence: text,
-    standing: text,
-    retrieved: date,
-    checkedOn: date,
-    gaps: text,
+    ...ofHarmonised,
     counts: z.strictObject({
       sourceRows: z.number(),
       indexNumbers: z.number(),

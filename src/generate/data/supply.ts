@@ -36,6 +36,24 @@ export const supply = {
       ),
     }),
   }),
+  'eu-clp/small-packages.json': z.strictObject({
+    title: text,
+    instrument: text,
+    checkedOn: date,
+    note: text,
+    inner: z.strictObject({ cite: text, source: text }),
+    most: z.strictObject({ value: z.number(), unit: text, cite: text, source: text }),
+    rules: z.array(
+      z.strictObject({
+        id: text,
+        leaves: z.array(z.enum(['signs', 'hazard', 'precautionary'])),
+        categories: z.array(z.strictObject({ code: text, publicToo: z.boolean() })),
+        why: text,
+        cite: text,
+        source: text,
+      }),
+    ),
+  }),
   'eu-clp/packaging.json': z.strictObject({
     title: text,
     instrument: text,

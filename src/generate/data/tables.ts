@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { date, text } from './_words.ts';
+import { date, ofHarmonised, text } from './_words.ts';
 
 /** What these files of `hazard-data/` may hold, by path; `<basis>` and `*` stand for any name. */
 export const tables = {
@@ -39,16 +39,7 @@ export const tables = {
     columns: text,
     gaps: text,
   }),
-  'sources/substances/*.source.json': z.strictObject({
-    instrument: text,
-    asAmendedBy: text,
-    source: text,
-    licence: text,
-    standing: text,
-    retrieved: date,
-    checkedOn: date,
-    gaps: text,
-  }),
+  'sources/substances/*.source.json': z.strictObject(ofHarmonised),
   'us-dot/*.source.json': z.strictObject({
     instrument: text,
     source: text,

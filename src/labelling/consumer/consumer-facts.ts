@@ -29,7 +29,7 @@ export function consumerFacts(classification: Classification, product: ConsumerP
   const poisonous = composition.met.find(({ rule }) => rule.poison);
   return {
     hazards,
-    signal: signalOf(hazards, composition.met),
+    ...signalOf(hazards, composition.met, product.signal ?? null),
     poison: poisonous?.rule.cite ?? (highlyToxic ? '16 CFR 1500.121(b)(5)(i)' : null),
     statements: statementsOf(hazards),
     also: alsoOf(hazards, composition.met),
@@ -39,18 +39,31 @@ export function consumerFacts(classification: Classification, product: ConsumerP
   };
 }
 
+/** The word that a rule sets, or the proposal where the law leaves it open, in whose place a choice goes. */
 function signalOf(
   hazards: readonly ConsumerHazard[],
   met: readonly SpecialFinding[],
-): ConsumerFacts['signal'] {
+  chosen: ConsumerProduct['signal'],
+): Pick<ConsumerFacts, 'signal' | 'refusedSignal'> {
   const { signal } = consumerData;
   for (const word of SIGNALS) {
     const special = met.find(({ rule }) => rule.signal === word);
-    if (special) return { word, cite: special.rule.cite };
-    if (word !== 'POISON' && hazards.some(({ kind }) => signal[word].includes(kind)))
-      return { word, cite: signal.cite };
+    const isProposed = word !== 'POISON' && hazards.some(({ kind }) => signal[word].includes(kind));
+    if (!special && !isProposed) continue;
+    const cite = special?.rule.cite ?? signal.cite;
+    const set: ConsumerFacts['signal'] = { word, cite };
+    // On hazards other than those of DANGER the law has either word; a rule on a composition names one.
+    const isOpen = !special && (word === 'WARNING' || word === 'CAUTION');
+    const named = met.find(({ rule }) => rule.signal === 'WARNING' || rule.signal === 'CAUTION');
+    if (!chosen || chosen === word) return { signal: set, refusedSignal: null };
+    if (!isOpen || named)
+      return {
+        signal: set,
+        refusedSignal: { cite: named?.rule.cite ?? cite, set: named?.rule.signal ?? word },
+      };
+    return { signal: { word: chosen, cite, proposed: word }, refusedSignal: null };
   }
-  return null;
+  return { signal: null, refusedSignal: chosen ? { cite: signal.cite, set: null } : null };
 }
 
 /** One statement for each hazard, several in one where one says them all (16 CFR 1500.127). */

@@ -10,6 +10,8 @@ export interface ConsumerProduct {
   readonly viscosity: Exact | null;
   /** Inhalable dusts or mists may occur in use; null where the record does not say. */
   readonly inhalable: boolean | null;
+  /** Word that the maker chose where the law leaves it to him (15 U.S.C. 1261(p)(1)(D)). */
+  readonly signal?: 'WARNING' | 'CAUTION' | null;
 }
 
 /** What a hazard is drawn from. */
@@ -59,7 +61,14 @@ export interface OpenHazard {
 /** The label of a product for households: hazards, words and what is left open. */
 export interface ConsumerFacts {
   readonly hazards: readonly ConsumerHazard[];
-  readonly signal: { readonly word: ConsumerSignal; readonly cite: string } | null;
+  readonly signal: {
+    readonly word: ConsumerSignal;
+    readonly cite: string;
+    /** The proposal in whose place the maker chose the word. */
+    readonly proposed?: ConsumerSignal;
+  } | null;
+  /** The maker chose a word where the law sets another, or none; null where it did not. */
+  readonly refusedSignal: { readonly cite: string; readonly set: ConsumerSignal | null } | null;
   /** The word Poison with skull and crossbones, beside the signal word. */
   readonly poison: string | null;
   /** Ids of statements in the order of the label, those said by others left out. */

@@ -23,7 +23,9 @@ export interface Progress {
   readonly omitted: readonly Omission[];
 }
 
-export const codeOf = ({ parts }: Precaution): string => parts.join('+');
+// Asked all the time, and most have one part.
+export const codeOf = ({ parts }: Pick<Precaution, 'parts'>): string =>
+  parts.length === 1 ? parts[0]! : parts.join('+');
 
 /** Whether every part of a combination `P303+P361` is in the statement. */
 export const contains = ({ parts }: Precaution, combination: string): boolean =>

@@ -7,7 +7,7 @@ import type { LabelData } from '../../reference/label-data/load-label-data.ts';
 import type { Conditional, Omission, PrecautionGroup } from '../label-elements.ts';
 import type { LabelledProduct } from '../labelled-product.ts';
 import type { ShownHazard } from '../shown-hazards.ts';
-import type { Precaution, Progress } from './_precaution.ts';
+import { codeOf, type Precaution, type Progress } from './_precaution.ts';
 import { type Decided, decideCondition } from './conditions.ts';
 
 const UNLESS = /^unless (.+)$/;
@@ -16,6 +16,12 @@ interface Call {
   readonly statement: AllocatedStatement;
   readonly row: AllocationRow;
 }
+
+const pushTo = (calls: Map<string, Call[]>, code: string, call: Call): void => {
+  const known = calls.get(code);
+  if (known) known.push(call);
+  else calls.set(code, [call]);
+};
 
 /** Statements collected, with those that stand because a condition is open. */
 export interface Collected extends Progress {
@@ -38,8 +44,7 @@ export function collectPrecautions(
   for (const group of allocatedGroups) {
     const calls = new Map<string, Call[]>();
     for (const row of rows)
-      for (const statement of row.precautions[group])
-        calls.set(statement.code, [...(calls.get(statement.code) ?? []), { statement, row }]);
+      for (const statement of row.precautions[group]) pushTo(calls, statement.code, { statement, row });
     for (const [code, called] of calls) {
       const decided = called.map(({ statement }) => decide(statement));
       const standing = called.filter(
@@ -71,7 +76,7 @@ export function collectPrecautions(
     }
   }
   const { general } = labelRules;
-  const known = new Set(precautions.map(({ parts }) => parts.join('+')));
+  const known = new Set(precautions.map(codeOf));
   const add = (code: string, group: PrecautionGroup) => {
     if (!known.has(code)) precautions.push({ parts: code.split('+'), group, fields: {}, rows: [] });
     known.add(code);
@@ -111,7 +116,9 @@ export function collectPrecautions(
 
   /** Alternatives of all rows together; a row that names none takes the statement's defaults. */
   function fieldsOf(code: string, of: readonly Call[]): Precaution['fields'] {
-    const fields = Object.entries(statements.precautionary[code]?.fields ?? {});
+    const all = statements.precautionary[code]?.fields;
+    if (!all) return {};
+    const fields = Object.entries(all);
     return Object.fromEntries(
       fields.map(([name, field]) => [
         name,

@@ -6,11 +6,12 @@ const groups: readonly PrecautionGroup[] = ['general', 'prevention', 'response',
 
 /** General, prevention, response by route, storage, disposal; within a group by code. */
 export function inOrder(precautions: readonly Precaution[], { order }: PrecautionRules): Precaution[] {
-  const key = (precaution: Precaution): string => {
+  const placed = precautions.map(precaution => {
     const { group, parts, place } = precaution;
     const at = group === 'response' ? order.response.indexOf(place ?? parts[0]!) : 0;
     const rank = at < 0 ? order.response.length : at;
-    return [groups.indexOf(group), String(rank).padStart(3, '0'), codeOf(precaution)].join(' ');
-  };
-  return [...precautions].sort((a, b) => (key(a) < key(b) ? -1 : 1));
+    return { precaution, group: groups.indexOf(group), rank, code: codeOf(precaution) };
+  });
+  placed.sort((a, b) => a.group - b.group || a.rank - b.rank || (a.code < b.code ? -1 : 1));
+  return placed.map(({ precaution }) => precaution);
 }

@@ -89,8 +89,9 @@ export function withoutRepetition(
     .filter(({ group }) => group === 'prevention' || group === 'storage')
     .sort((a, b) => b.parts.length - a.parts.length);
   for (const precaution of longestFirst) {
-    const others = left.filter(each => each !== precaution).flatMap(({ parts }) => parts);
-    if (!precaution.parts.every(part => others.includes(part))) continue;
+    const stands = (part: string): boolean =>
+      left.some(each => each !== precaution && each.parts.includes(part));
+    if (!precaution.parts.every(stands)) continue;
     left = left.filter(each => each !== precaution);
     gone.push({
       what: codeOf(precaution),

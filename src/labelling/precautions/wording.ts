@@ -27,6 +27,11 @@ export function wordPrecaution(
   for (const piece of printed ? [printed] : piecesOf(actions, labelData)) {
     const text = statements.precautionary[piece];
     if (!text) return { missing: { what: code, why: { kind: 'no-text' }, cite } };
+    foreign = { ...foreign, ...spokenIn(text) };
+    if (!text.fields) {
+      texts.push(capitalized(text.text));
+      continue;
+    }
     const given = givenWords(text, [code, piece, ...piece.split('+')], labelData, product);
     const words = { ...chosen(precaution, labelData, product), ...given };
     const open = fieldsOfMaker(text, labelData).filter(
@@ -40,7 +45,6 @@ export function wordPrecaution(
       return { missing: { what: code, why, cite } };
     }
     texts.push(filled.text);
-    foreign = { ...foreign, ...spokenIn(text) };
   }
   const text = texts.join(' ');
   const lead = several ? texts[0]! : leadOf(precaution, labelData);

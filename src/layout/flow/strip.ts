@@ -35,9 +35,9 @@ const moveSegment = (segment: Segment, dx: Millimetres, dy: Millimetres): Segmen
 
 /** An item moved by a distance. */
 export const moved = (item: FrameItem, dx: Millimetres, dy: Millimetres): FrameItem =>
-  item.kind === 'text'
-    ? { ...item, x: item.x + dx, y: item.y + dy }
-    : { ...item, segments: item.segments.map(segment => moveSegment(segment, dx, dy)) };
+  item.kind === 'path'
+    ? { ...item, segments: item.segments.map(segment => moveSegment(segment, dx, dy)) }
+    : { ...item, x: item.x + dx, y: item.y + dy };
 
 /** The first strip with space above it. */
 export const spaced = (strips: readonly Strip[], before: Millimetres): readonly Strip[] =>

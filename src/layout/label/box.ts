@@ -103,9 +103,9 @@ export const drawn = (width: Millimetres, height: Millimetres, make: () => reado
   draw(sheet, dx, dy) {
     for (const item of make())
       sheet.items.push(
-        item.kind === 'text'
-          ? { ...item, x: item.x + dx, y: item.y + dy }
-          : { ...item, segments: item.segments.map(segment => moveSegment(segment, dx, dy)) },
+        item.kind === 'path'
+          ? { ...item, segments: item.segments.map(segment => moveSegment(segment, dx, dy)) }
+          : { ...item, x: item.x + dx, y: item.y + dy },
       );
   },
 });

@@ -39,7 +39,7 @@ function extentOf(run: GlyphRun, size: Points, fonts: FontLibrary) {
 export function draftMark(
   section: Section,
   notices: readonly string[],
-  { die, profile, brand }: Pick<Stock, 'die' | 'profile' | 'brand'>,
+  { die, profile, brand, artwork }: Pick<Stock, 'die' | 'profile' | 'brand' | 'artwork'>,
   sheet: Sheet,
   fonts: FontLibrary,
 ): DraftMark {
@@ -70,7 +70,7 @@ export function draftMark(
   };
   return {
     under: across.length === 0 ? [] : [under],
-    over: brand ? [ground(notice, fonts), notice] : [notice],
+    over: brand || artwork ? [ground(notice, fonts), notice] : [notice],
   };
 }
 

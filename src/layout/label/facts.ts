@@ -126,6 +126,7 @@ function boxOf(items: readonly FrameItem[], height: Millimetres, fonts: FontLibr
         for (const [at, value] of numbers.entries()) (at % 2 === 0 ? xs : ys).push(value);
       continue;
     }
+    if (item.kind === 'art') continue;
     const width = runWidth(item.run, item.size);
     const { capHeight, descent } = fonts.metrics(item.run.face);
     const em = toMillimetres(item.size) / 1000;

@@ -61,11 +61,15 @@ const compose = (
 ): Composition | null => {
   const { parts, fonts, outline, round, words } = bench;
   const centred = round && plan.kind === 'bands';
-  const making: Making = { parts, fonts, measures, display, words, centred };
+  const making: Making = { parts, fonts, measures, display, words, centred, ...logoOf(bench.stock) };
   const keep = { margin: measures.margin, safe: parts.profile.safeZone.value, aside };
   const room = besideFixed(roomOf(outline, keep, round), bench.stock, measures.gap);
   return plan.kind === 'bands' ? bands(making, room, plan.band) : panels(making, room, plan.grid);
 };
+
+/** The place that the record keeps for a logo. */
+const logoOf = ({ logo }: Stock) =>
+  logo?.width ? { logo: { width: logo.width, aspect: logo.art.aspect } } : {};
 
 const benchOf = (parts: Parts, stock: Stock, fonts: FontLibrary): Bench => {
   const outline = outlineOf(stock.die);

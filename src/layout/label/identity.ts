@@ -1,6 +1,7 @@
 import type { Millimetres } from '../../quantity/length.ts';
 import { type Box, named, stack } from './box.ts';
 import type { Paragraph, Section } from './content.ts';
+import { LOGO_GAP } from './logo.ts';
 import type { Making } from './parts.ts';
 import { SIZES } from './styles.ts';
 import { paragraphsBox, passage, textBox } from './text-block.ts';
@@ -21,12 +22,32 @@ const taglineBox = ({ paragraphs }: Section, width: Millimetres, making: Making)
 
 /** Product identifier and the maker's tagline; null where a word does not fit the width. */
 export function identityBlock(section: Section, width: Millimetres, making: Making): Box | null {
+  const { logo } = making;
+  if (!logo) return wordsBlock(section, width, making);
+  const words = wordsBlock(section, width - logo.width - LOGO_GAP, making);
+  if (!words) return null;
+  const place = { x: width - logo.width, width: logo.width, height: logo.width / logo.aspect };
+  const height = Math.max(words.height, place.height);
+  const fall = words.height >= place.height ? words.fall : 0;
+  return named('identity', {
+    width,
+    height,
+    fall,
+    draw(sheet, x, y) {
+      sheet.areas.push({ role: 'logo', ...place, x: x + place.x, y });
+      words.draw(sheet, x, y);
+    },
+  });
+}
+
+function wordsBlock(section: Section, width: Millimetres, making: Making): Box | null {
   const boxes: (Box | null)[] = section.paragraphs
     .filter(({ style }) => style === 'name')
     .map(paragraph => nameBox(paragraph, width, making));
   boxes.push(taglineBox(section, width, making));
   if (boxes.some(box => !box)) return null;
-  return named('identity', { ...stack(boxes as Box[], gapOf(making)), width });
+  const block = { ...stack(boxes as Box[], gapOf(making)), width };
+  return making.logo ? block : named('identity', block);
 }
 
 /**
@@ -57,6 +78,8 @@ export function identityAllowance(
   const { display, measures } = making;
   // Once the size is settled, nothing is kept that is not used.
   if (display.reserve === 0 || !section?.paragraphs.some(({ style }) => style === 'name')) return 0;
-  const tagline = taglineBox(section, width, making)?.height ?? 0;
+  const { logo } = making;
+  const room = logo ? width - logo.width - LOGO_GAP : width;
+  const tagline = taglineBox(section, room, making)?.height ?? 0;
   return display.reserve * measures.em + (tagline > 0 ? tagline + gapOf(making) : 0);
 }

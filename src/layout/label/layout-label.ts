@@ -2,16 +2,17 @@ import { dotSize } from '../../barcode/printer-dots.ts';
 import type { SizeFact } from '../../barcode/size-facts.ts';
 import type { LabelModel } from '../../document/label.ts';
 import type { Diagnostic } from '../../report/diagnostic.ts';
-import { fail, type Outcome, succeed } from '../../report/diagnostic.ts';
+import { fail, hasErrors, type Outcome, succeed } from '../../report/diagnostic.ts';
 import type { FontLibrary } from '../../text/glyph-run.ts';
 import { MissingGlyphError } from '../../text/missing-glyph.ts';
-import { outlineOf } from '../die/outline.ts';
 import { ontoDots } from '../dot-grid.ts';
 import type { FrameItem, PagedDocument, Tag } from '../frame.ts';
 import { snapFrame } from '../snap.ts';
-import type { Die, PressProfile, Stock } from '../stock.ts';
+import type { PressProfile, Stock } from '../stock.ts';
+import { areaBlocks, artUnder, regulatedParts, regulatedStock } from './art-areas.ts';
+import { areaFindings, logoFindings } from './art-findings.ts';
 import { type BarCode, factsOfSize, orientations } from './bar-code-sizes.ts';
-import { type Area, rectangle, type Sheet } from './box.ts';
+import type { Area, Sheet } from './box.ts';
 import { brandBand } from './brand-band.ts';
 import { type LabelContent, labelContent } from './content.ts';
 import { draftMark } from './draft-mark.ts';
@@ -20,10 +21,12 @@ import { findings } from './findings.ts';
 import { bestFit, type Fitted } from './fit.ts';
 import { fixedMarks, framed, frameFindings } from './fixed-marks.ts';
 import { hasSides, legalStocks } from './legal-stock.ts';
+import { logoItem } from './logo.ts';
 import { type Parts, partsOf } from './parts.ts';
-import { pressMarks, SLUG } from './press-marks.ts';
+import { SLUG } from './press-marks.ts';
 import { tapersTooMuch, tooSmall } from './refusal.ts';
 import { type Remedies, remedies } from './remedies.ts';
+import { technicalItems } from './technical-items.ts';
 
 /** A label laid out, with what a check of it needs. */
 export interface LabelLayout {
@@ -88,11 +91,11 @@ export async function tryLabel(model: LabelModel, fonts: FontLibrary, given: Sto
     const stock = stocks.at(-1)!;
     const trial = onStock(model, content, encoded, stock, fonts);
     if (!('parts' in trial)) return trial;
-    const larger = remedies(trial.parts, stock, fonts);
+    const larger = remedies(trial.parts, trial.stock, fonts);
     return {
       layout: null,
       remedies: larger,
-      diagnostics: [tooSmall(model, stock, larger), ...trial.diagnostics],
+      diagnostics: [tooSmall(model, trial.stock, larger), ...trial.diagnostics],
     };
   } catch (error) {
     if (!(error instanceof MissingGlyphError)) throw error;
@@ -103,6 +106,8 @@ export async function tryLabel(model: LabelModel, fonts: FontLibrary, given: Sto
 /** What does not fit, to be tried on larger dies. */
 interface Unfit {
   readonly parts: Parts;
+  /** What was to hold them: the die, or the area of the regulated text in artwork. */
+  readonly stock: Stock;
   readonly diagnostics: readonly Diagnostic[];
 }
 
@@ -116,13 +121,22 @@ function onStock(
   const whole = partsOf(content, barCode, stock.profile, model);
   const { parts, pictograms, refusal } = framed(whole, stock);
   if (refusal) return { layout: null, remedies: null, diagnostics: [refusal] };
-  const fitted = hasSides(stock) ? bestFit(parts, stock, fonts) : null;
-  const found = findings(model, parts, stock, fitted);
-  if (!fitted) return { parts, diagnostics: found };
-  const sheet = draw(fitted);
+  const area = regulatedStock(stock);
+  const [held, holder] = area ? [regulatedParts(parts, stock), area.stock] : [parts, stock];
+  const best = hasSides(holder) ? bestFit(held, holder, fonts) : null;
+  const found = findings(model, parts, stock, best);
+  if (!best) return { parts: held, stock: holder, diagnostics: found };
+  const blocks = area ? areaBlocks(parts, best, stock, fonts) : null;
+  const fitted: Fitted = blocks?.bars ? { ...best, display: { ...best.display, bars: blocks.bars } } : best;
+  const sheet = draw(fitted, area ?? { x: 0, y: 0 });
+  for (const { box, x, y } of blocks?.placed ?? []) box.draw(sheet, x, y);
+  if (blocks) found.push(...areaFindings(blocks, stock));
+  if (hasErrors(found)) return { layout: null, remedies: null, diagnostics: found };
+  const logo = logoItem(sheet, stock);
+  found.push(...logoFindings(logo, stock));
   const { areas } = sheet;
   sheet.items.push(...fixedMarks(pictograms, stock));
-  const document = paged(model, sheet, fitted, content, stock, fonts);
+  const document = paged(model, sheet, fitted, { content, logo, stock }, fonts);
   const shown = whole.placed.hazard?.pictograms.length ?? 0;
   found.push(...frameFindings(areas, pictograms, shown, stock, model.type));
   const barCodeFacts = barCode ? sizeOf(barCode, fitted, areas) : [];
@@ -145,9 +159,9 @@ const missingGlyph = (error: MissingGlyphError): Diagnostic => ({
 });
 
 /** Draws the blocks at their places. */
-function draw({ composition }: Fitted): Sheet {
+function draw({ composition }: Fitted, from: { readonly x: number; readonly y: number }): Sheet {
   const sheet: Sheet = { items: [], areas: [] };
-  for (const { box, x, y } of composition.placed) box.draw(sheet, x, y);
+  for (const { box, x, y } of composition.placed) box.draw(sheet, from.x + x, from.y + y);
   return sheet;
 }
 
@@ -155,19 +169,24 @@ function paged(
   model: LabelModel,
   sheet: Sheet,
   fitted: Fitted,
-  content: LabelContent,
-  stock: Stock,
+  {
+    content,
+    logo,
+    stock,
+  }: { readonly content: LabelContent; readonly logo: FrameItem | null; readonly stock: Stock },
   fonts: FontLibrary,
 ): PagedDocument {
   const { die, profile } = stock;
   const mark = content.sections.find(({ role }) => role === 'draft');
   const draft = mark ? draftMark(mark, model.notices, stock, sheet, fonts) : { under: [], over: [] };
   const items = [
+    ...artUnder(stock),
     ...draft.under,
     ...brandBand(sheet, fitted, stock),
+    ...(logo ? [logo] : []),
     ...draft.over,
     ...inReadingOrder(sheet.items, content.root),
-    ...(model.panel || profile.dpi !== undefined ? [] : technical(sheet.areas, stock, fonts)),
+    ...(model.panel || profile.dpi !== undefined ? [] : technicalItems(sheet.areas, stock, fonts)),
   ];
   const bleed = model.panel ? 0 : profile.bleed.value;
   const laid = profile.dpi === undefined ? items : ontoDots(items, dotSize(profile.dpi));
@@ -193,35 +212,3 @@ function inReadingOrder(items: readonly FrameItem[], root: Tag): FrameItem[] {
   const place = ({ tag }: FrameItem) => (typeof tag === 'string' ? -1 : (order.get(tag) ?? order.size));
   return [...items].sort((a, b) => place(a) - place(b));
 }
-
-/** What the press uses and does not print, and the marks outside the bleed. */
-function technical(areas: readonly Area[], stock: Stock, fonts: FontLibrary): readonly FrameItem[] {
-  const { die, profile, jobLine } = stock;
-  const coder = areas
-    .filter(({ role }) => role === 'lot-window')
-    .map(
-      ({ x, y, width, height }): FrameItem => ({
-        kind: 'path',
-        tag: 'layout',
-        layer: 'coder',
-        segments: rectangle(x, y, width, height),
-        stroke: 'coder',
-        strokeWidth: profile.rule.thin,
-      }),
-    );
-  return [
-    ...(jobLine === undefined ? [] : pressMarks(stock, jobLine, fonts)),
-    ...coder,
-    dieLine(die, profile),
-  ];
-}
-
-/** Outline of the die on its own layer, drawn last. */
-const dieLine = (die: Die, { rule }: PressProfile): FrameItem => ({
-  kind: 'path',
-  tag: 'layout',
-  layer: 'die',
-  segments: outlineOf(die).segments,
-  stroke: 'die',
-  strokeWidth: rule.thin,
-});

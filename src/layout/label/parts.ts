@@ -61,6 +61,8 @@ export interface Making extends Setting {
   readonly centred: boolean;
   /** Ink of name and tagline. */
   readonly words: 'black' | 'white';
+  /** Place that is kept for a logo beside the name. */
+  readonly logo?: { readonly width: Millimetres; readonly aspect: number };
 }
 
 /** The distance between sections. */

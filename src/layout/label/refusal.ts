@@ -46,8 +46,9 @@ export function tapersTooMuch(
 
 /** Says by how much the label is too small and which larger one would do. */
 export function tooSmall(model: LabelModel, stock: Stock, found: Remedies): Diagnostic {
-  const { die, profile, unit = 'mm' } = stock;
+  const { die, profile, unit = 'mm', isArea = false } = stock;
   const asked = sizeText(die.width, die.height, unit);
+  const what = isArea ? 'the area for the regulated text in the artwork,' : 'a label of';
   const letters = Number(leastXHeight(stock).toFixed(2));
   const pictograms = model.type?.bordered ? '' : `, pictograms of ${profile.pictogram.minimumSide} mm a side`;
   const { leastSides } = stock;
@@ -56,9 +57,9 @@ export function tooSmall(model: LabelModel, stock: Stock, found: Remedies): Diag
   return {
     code: 'label-too-small',
     severity: 'error',
-    message: `a label of ${asked} does not hold its text at the least sizes (${sizes})${shortage(die, found, unit)}`,
+    message: `${what} ${asked}${isArea ? ',' : ''} does not hold its text at the least sizes (${sizes})${shortage(die, found, unit)}`,
     hint: advice(die, found, containerRoom(model), unit),
-    path: 'label',
+    path: isArea ? 'copy.artwork.areas' : 'label',
     cite: model.type?.cite ?? '29 CFR 1910.1200(f)(1)-(2)',
   };
 }

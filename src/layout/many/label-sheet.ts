@@ -32,7 +32,9 @@ export function labelSheet(
   fonts: FontLibrary,
 ): PagedDocument {
   const [source] = label.frames;
-  const printed = (source?.items ?? []).filter(({ layer }) => layer !== 'die' && layer !== 'coder');
+  const printed = (source?.items ?? []).filter(
+    ({ layer, kind }) => layer !== 'die' && layer !== 'coder' && kind !== 'art',
+  );
   const window = areas.find(({ role }) => role === 'lot-window');
   const perPage = places.rows * places.columns;
   const pages: FrameItem[][] = [];
@@ -63,9 +65,9 @@ function copyOf(tag: Tag, tags: Map<Tag, Tag>, type = tag.type): Tag {
 function movedTo(item: FrameItem, dx: Millimetres, dy: Millimetres, tags: ReadonlyMap<Tag, Tag>): FrameItem {
   const { layer: _, ...rest } = item;
   const tag = typeof item.tag === 'string' ? item.tag : tags.get(item.tag)!;
-  return rest.kind === 'text'
-    ? { ...rest, tag, x: rest.x + dx, y: rest.y + dy }
-    : { ...rest, tag, segments: rest.segments.map(segment => moveSegment(segment, dx, dy)) };
+  return rest.kind === 'path'
+    ? { ...rest, tag, segments: rest.segments.map(segment => moveSegment(segment, dx, dy)) }
+    : { ...rest, tag, x: rest.x + dx, y: rest.y + dy };
 }
 
 /** Height of the capitals of a lot, where the window has the room, in millimetres; common practice, no source. */

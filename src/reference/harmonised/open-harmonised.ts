@@ -68,10 +68,10 @@ export function openHarmonised(file: Uint8Array): HarmonisedTable {
     return solutions.length > 0 ? [...rowsOfKey(cas), ...solutions.flatMap(rowsOfIndex)] : rowsOfKey(cas);
   };
   const candidates = (cas: string, asOf: string) => inForce(rowsOfCas(cas), asOf);
-  const later = (cas: string, asOf: string) =>
-    rowsOfCas(cas)
-      .filter(({ appliesFrom }) => appliesFrom > asOf)
-      .sort((a, b) => compare(a.appliesFrom, b.appliesFrom));
+  const later = (cas: string, asOf: string) => {
+    const next = rowsOfCas(cas).filter(({ appliesFrom }) => appliesFrom > asOf);
+    return next.length < 2 ? next : next.sort((a, b) => compare(a.appliesFrom, b.appliesFrom));
+  };
 
   return {
     byCas: (cas, asOf) => candidates(cas, asOf)[0] ?? null,
@@ -80,8 +80,10 @@ export function openHarmonised(file: Uint8Array): HarmonisedTable {
       if (cas === null) return only(null);
       const chosen = chooseEntry(candidates(cas, asOf), sought);
       const next = later(cas, asOf);
-      const own = next.filter(({ index }) => index === chosen.entry?.index);
-      return { ...chosen, later: chooseEntry(own.length > 0 ? own.slice(0, 1) : next, sought).entry };
+      const { entry, others, by } = chosen;
+      if (next.length === 0) return { entry, others, by, later: null };
+      const own = next.filter(({ index }) => index === entry?.index);
+      return { entry, others, by, later: chooseEntry(own.length > 0 ? own.slice(0, 1) : next, sought).entry };
     },
     candidates,
     later,
@@ -134,6 +136,7 @@ function* linesWith(bytes: Buffer, text: string): Generator<number> {
 
 /** Of each index number the row with the latest date not after `asOf`, by index number. */
 function inForce(rows: readonly HarmonisedEntry[], asOf: string): HarmonisedEntry[] {
+  if (rows.length === 1) return rows[0]!.appliesFrom <= asOf ? [rows[0]!] : [];
   const latest = new Map<string, HarmonisedEntry>();
   for (const row of rows) {
     const present = latest.get(row.index);

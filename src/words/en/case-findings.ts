@@ -9,7 +9,10 @@ import { bothMasses, counted, plain } from './lengths.ts';
 
 const GAPS: Readonly<Record<MassGap, readonly [string, string]>> = {
   density: ['the density of the product', 'add `density:` to the properties of the record'],
-  'empty-pack': ['the mass of an empty pack', 'give --bottle-tare, weighed with its closure'],
+  'empty-pack': [
+    'the mass of an empty pack',
+    'add `tare:` to the container of the pack, weighed with its closure, or give --bottle-tare',
+  ],
   'case-tare': ['the mass of the empty case', 'add `tare:` to the case of the pack, or give --case-tare'],
 };
 
@@ -57,6 +60,33 @@ export const caseMissing = ({ id, at }: Pack): Diagnostic => ({
   hint: 'add `case: {count: 20, gtin: "…", tare: 0.9 kg}` to the pack',
   at,
 });
+
+/** What a packet leaves to the day of production: lot and dates, and the number of each pallet. */
+export function leftToProduction(pack: Pack, facts: Pick<CaseFacts, 'gtin' | 'load'>): Diagnostic[] {
+  const note = (code: string, message: string, hint: string): Diagnostic => ({
+    code,
+    severity: 'note',
+    message,
+    hint,
+    at: pack.at,
+  });
+  return [
+    note(
+      'case-batch',
+      `the case label of ${pack.id} bears no lot and no date${facts.gtin === null ? '' : ', and so no GS1-128'}: a packet is made before the batch`,
+      '`case --lot LOT --use-by DATE` makes it for a batch',
+    ),
+    ...(facts.load && facts.load.cases > 0
+      ? [
+          note(
+            'pallet-number',
+            `the logistic label of ${pack.id} is not in the packet: each pallet gets an SSCC of its own`,
+            '`case --pallet --sscc NUMBER` makes it for a pallet',
+          ),
+        ]
+      : []),
+  ];
+}
 
 /** What is to be told of a case before it is labelled. */
 export function caseFindings(facts: CaseFacts, pack: Pack): Diagnostic[] {

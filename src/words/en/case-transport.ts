@@ -1,6 +1,21 @@
 import type { Pack } from '../../record/product-record.ts';
 import type { Diagnostic } from '../../report/diagnostic.ts';
 import type { TransportAnswer } from '../../transport/answer.ts';
+import { transport } from './sheet-transport.ts';
+
+/**
+ * How a case is carried, for its label: the basic description with the words of a limited quantity after it (49 CFR
+ * 172.202, 172.203(b)).
+ * @param description basic description; null where number and name are left out, since they may tell a withheld identity
+ */
+export function carriedLine(answer: TransportAnswer, description: string | null): string {
+  if (answer.answer === 'undecided') return 'Transport (49 CFR): not decided';
+  if (answer.answer === 'not-regulated') return 'Transport (49 CFR): not regulated by highway and rail';
+  const described =
+    description ??
+    `Class ${[transport.hazardClass(answer), ...(answer.packingGroup ? [answer.packingGroup] : [])].join(', ')}`;
+  return `${described}${answer.limitedQuantity?.allowed === true ? ', Limited Quantity' : ''}`;
+}
 
 /**
  * What the answer of transport means for the marks of a case.

@@ -4,6 +4,15 @@ import type { Pack, ProductRecord } from '../../record/product-record.ts';
 import { bothMasses, plain } from './lengths.ts';
 import { palletLines } from './pallet.ts';
 
+/** What a file of a case is: its label, a mark of transport, the logistic label of its pallet, the drawing of the load. */
+export type CaseFileKind =
+  | 'case'
+  | 'limited-quantity'
+  | 'arrows'
+  | 'shipping-name'
+  | 'pallet'
+  | 'pallet-load';
+
 /** Said on every label until a reviewer has signed. */
 export const DRAFT = 'DRAFT for qualified review';
 
@@ -65,6 +74,19 @@ export function caseText(facts: CaseFacts, name: string, pack: Pack): string[] {
   if (facts.load) lines.push(...palletLines(facts.load));
   return lines;
 }
+
+/** What the files of a case are, for a list of files. @param contents of one pack, as written */
+export const caseFileWords = (count: number, contents: string): Readonly<Record<CaseFileKind, string>> => {
+  const of = `case of ${count} × ${contents}`;
+  return {
+    case: `case label, ${of}`,
+    'limited-quantity': `mark of a limited quantity, ${of}`,
+    arrows: `orientation arrows, ${of}`,
+    'shipping-name': `identification number and shipping name, ${of}`,
+    pallet: `logistic label of the pallet, ${of}`,
+    'pallet-load': `load of the pallet, drawn, ${of}`,
+  };
+};
 
 /** Words of the labels with marks. */
 export const markWords = ({ name, code }: Pick<ProductRecord, 'name' | 'code'>, date: string) => ({

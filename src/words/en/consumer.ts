@@ -122,7 +122,14 @@ export const consumer: ConsumerWords = {
         : '';
     return `${kinds[kind]}: ${how}${origin(from)} (${cite})${data}`;
   },
-  signal: ({ word, cite }) => `signal word ${word} (${cite})`,
+  signal: ({ word, cite, proposed }, reason) =>
+    proposed
+      ? `signal word ${word}, chosen by the maker in place of ${proposed}: ${reason ?? 'without a reason'} (${cite} leaves the choice of WARNING or CAUTION)`
+      : `signal word ${word} (${cite})`,
+  refusedSignal: ({ set, cite }) =>
+    set
+      ? `the record chooses a signal word for consumers, and the law sets ${set} (${cite})`
+      : 'the record chooses a signal word for consumers, and no hazard of that law is found',
   uncovered: ({ code, why, cite }) =>
     `${why === 'thick' ? named(code) : code} is not stated as a hazard: ${reasons[why] ?? why} (${cite})`,
   open,

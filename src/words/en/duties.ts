@@ -20,7 +20,7 @@ const termsText = (terms: readonly VocTerm[]): string =>
 function vocText(finding: VocFinding, tableSource: string): string {
   const { outcome, category, sure, atMost, counted, unknown, exempt, low, fragrance, diluted } = finding;
   const content =
-    sure === atMost
+    percent(sure) === percent(atMost)
       ? `VOC ${percent(sure)} by weight`
       : `VOC ${percent(sure)} to ${percent(atMost)} by weight`;
   const from = [

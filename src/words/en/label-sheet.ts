@@ -28,6 +28,12 @@ export function labelSheetFinding(fact: SheetFact, unit: LengthUnit): Diagnostic
         message: `print comes as near as ${text(fact.edge)} to the edge of the page; office printers leave ${text(fact.least)} white`,
         hint: 'print one sheet and look whether anything is missing',
       };
+    case 'no-artwork':
+      return {
+        code: 'sheet-artwork',
+        severity: 'note',
+        message: 'artwork and logo are left out of sheets: they are made for the inks of a press',
+      };
     case 'no-window':
       return {
         code: 'sheet-lots',

@@ -44,6 +44,12 @@ export const supply: SupplyWords = {
   small: ([short, long]) =>
     `the label is smaller than the ${short} x ${long} mm that the law asks for if possible`,
   plain: () => 'the band in the color of the maker is left off: text is to be black on white',
+  smallPackage: (take, reason) =>
+    take === 'reduced'
+      ? `statements are left out that a small package may go without; reason of the maker: ${reason}`
+      : `the label bears the least that an inner packaging may; the whole information must be on a fold-out label, a tie-on tag or the outer packaging; reason of the maker: ${reason}`,
+  notSmall: (litres, most) =>
+    `statements may be left out up to ${show(most * 1000)} mL, and the package holds ${show(litres * 1000)} mL`,
   packaging: (finding, said) =>
     said === null
       ? `${asked(finding)}; the pack does not say: answer \`${keys[finding.what]}\``

@@ -56,7 +56,7 @@ const sentences: Readonly<Record<string, (values: Values) => string>> = {
   'generic-entry': v =>
     `no name of the table fits; generic entry ${text(v.un)}, ${text(v.name)}${count(v.technical) > 0 ? `, with ${text(v.technical)} as technical name` : ''}`,
   'no-generic-entry': v =>
-    `the table has no generic entry for ${classWord(v.class)} with ${text(v.subsidiary)} in ${group(v.group)}`,
+    `the table has no generic entry for ${classWord(v.class)}${count(v.subsidiary) > 0 ? ` with ${list((v.subsidiary as readonly string[]).map(name => classWord(name)))}` : ' alone'}${v.group ? ` in ${group(v.group)}` : ', as long as no packing group is known'}`,
   'subsidiary-added': v =>
     `no entry shows ${list((v.subsidiary as readonly string[]).map(name => classWord(name)))} as well: described beside ${text(v.un)}`,
   'no-technical-name': v =>

@@ -64,6 +64,8 @@ export const other: SheetWords['other'] = {
   prepared: 'Fecha de preparación: {date}.',
   revised: 'Fecha de la última revisión: {date}.',
   revision: 'Revisión: {revision}.',
+  supersedes: 'Sustituye a la revisión {revision} de {date}.',
+  history: 'Revisión {revision}, {date}: {changes}',
   basis: 'Clasificación: {basis}, a {asOf}.',
   ingredientData: '{name}: {source}',
   own: 'Propiedades, composición, uso y fabricante: registro de producto del fabricante. Lo que las secciones 9 y 12 dicen de los componentes procede de datos de referencia, no de ensayos del producto.',

@@ -120,6 +120,8 @@ export const identification: SheetWords['identification'] = {
   reaction: 'Por la combinación de componentes o por reacciones conocidas:',
   namedReaction: 'Reacciones que nombra la sección 10: {text}',
   unknown: 'El {percent} % de la mezcla consiste en componentes de toxicidad aguda desconocida ({route}).',
+  phMissing:
+    'No se ha medido el pH de este producto, que decide si una mezcla con un ácido o una base fuertes es corrosiva: la clasificación para la piel y los ojos se basa en las cantidades de sus componentes.',
   noUnknown:
     'No se exige declaración: ningún componente de toxicidad aguda desconocida está presente en una concentración para la que proceda.',
   routes: { oral: 'oral', dermal: 'cutánea', inhalation: 'por inhalación' },

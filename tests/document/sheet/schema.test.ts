@@ -20,6 +20,17 @@ describe('templates/sheet.schema.json', () => {
     expect(faultsOf(sheetJson(await sheetInput(`templates/demo/${name}.yaml`)))).toEqual([]);
   });
 
+  // A sheet of the European Union and one of the GHS have other sections, which the basis of the sheet decides.
+  it.each(
+    ['patio-cleaner', 'degreaser', 'descaler'].flatMap(name =>
+      (['eu-clp', 'un-ghs'] as const).map(basis => [name, basis] as const),
+    ),
+  )('holds the sheet of %s under %s, and refuses it under another basis', async (name, basis) => {
+    const sheet = sheetJson(await sheetInput(`templates/demo/${name}.yaml`, {}, basis));
+    expect(faultsOf(sheet)).toEqual([]);
+    expect(faultsOf({ ...sheet, basis: { ...sheet.basis, id: 'us-hcs' } })).not.toEqual([]);
+  });
+
   it.each(Object.keys(tenProducts))('holds the sheet of %s', async name => {
     const sheet = sheetJson(await inputAround(tenProducts[name]!));
     expect(faultsOf(sheet)).toEqual([]);
@@ -34,8 +45,8 @@ describe('templates/sheet.schema.json', () => {
     );
   });
 
-  it('holds a sheet in Spanish', async () => {
-    const sheet = sheetJson({ ...(await inputAround(tenProducts.bleach!)), words: es });
+  it.each(['us-hcs', 'eu-clp', 'un-ghs'] as const)('holds a sheet in Spanish, %s', async basis => {
+    const sheet = sheetJson({ ...(await inputAround(tenProducts.bleach!, {}, basis)), words: es });
     expect(sheet.language).toBe('es');
     expect(faultsOf(sheet)).toEqual([]);
   });

@@ -55,6 +55,31 @@ describe('nothing that the classification holds vanishes', () => {
   });
 });
 
+// 15 U.S.C. 1261(p)(1)(C), (D), repeated in 16 CFR 1500.3(b)(14)(i): DANGER on substances that are extremely
+// flammable, corrosive or highly toxic; WARNING or CAUTION on all others.
+describe('the signal word', () => {
+  it('of the maker goes before the proposal where the law has either, and says so', () => {
+    const chosen = facts(['Skin Irrit. 2'], {}, { signal: 'WARNING' });
+    expect(chosen.signal).toMatchObject({ word: 'WARNING', proposed: 'CAUTION' });
+    expect(chosen.refusedSignal).toBeNull();
+    const said = en.consumer.signal(chosen.signal!, 'a test of the product');
+    expect(said).toMatch(/WARNING, chosen by the maker in place of CAUTION: a test of the product \(16 CFR/);
+    expect(facts(['Skin Irrit. 2'], {}, { signal: 'CAUTION' }).signal).not.toHaveProperty('proposed');
+  });
+
+  it('is not the maker’s to choose where the law sets it, or asks for none', () => {
+    const corrosive = facts(['Skin Corr. 1'], {}, { signal: 'CAUTION' });
+    expect([corrosive.signal?.word, corrosive.refusedSignal?.set]).toEqual(['DANGER', 'DANGER']);
+    const harmless = facts([], {}, { signal: 'CAUTION' });
+    expect([harmless.signal, harmless.refusedSignal?.set]).toEqual([null, null]);
+    for (const { refusedSignal } of [corrosive, harmless])
+      expect(en.consumer.refusedSignal(refusedSignal!)).toContain('signal word');
+    // 16 CFR 1500.14(b)(2): diethylene glycol from 10 % bears WARNING.
+    const glycol = facts([], mixture({ '111-46-6': 20 }), { signal: 'CAUTION' });
+    expect([glycol.signal?.word, glycol.refusedSignal?.set]).toEqual(['WARNING', 'WARNING']);
+  });
+});
+
 // 16 CFR 1500.3(b)(6), (c)(1)(ii): 50 mg/kg oral, 200 mg/kg skin, 200 ppm and 2 mg/L over one hour, each "or less";
 // the upper ends of toxic, (c)(2)(i), from memory: 5 g/kg oral, 2 g/kg skin, 20,000 ppm, 200 mg/L.
 describe('toxic by dose', () => {

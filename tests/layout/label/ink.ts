@@ -25,6 +25,7 @@ export function inkPoints(item: FrameItem, fonts: FontLibrary): readonly Point[]
       return points;
     });
   }
+  if (item.kind === 'art') return [];
   const em = toMillimetres(item.size) / 1000;
   const angle = ((item.rotate ?? 0) * Math.PI) / 180;
   const [cos, sin] = [Math.cos(angle), Math.sin(angle)];

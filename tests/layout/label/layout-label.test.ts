@@ -54,6 +54,8 @@ interface Extent {
 
 function extent(item: FrameItem): Extent {
   if (item.kind === 'path') return pathExtent(item);
+  if (item.kind === 'art')
+    return { left: item.x, right: item.x + item.width, top: item.y, bottom: item.y + item.height };
   const width = runWidth(item.run, item.size);
   const rise = toMillimetres((item.size * fonts.metrics(item.run.face).capHeight) / 1000);
   // Figures stand on the base line.

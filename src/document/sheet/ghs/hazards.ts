@@ -1,4 +1,5 @@
 import { labelSubstances as substancesOf } from '../../../labelling/label-substances.ts';
+import { openOnDocuments } from '../../../labelling/open-on-documents.ts';
 import { inTerms } from '../../../words/in-terms.ts';
 import {
   bodyOf,
@@ -77,6 +78,7 @@ function classification(input: SheetInput): ItemBody {
             }),
           ]
         : []),
+      ...(openOnDocuments(result).phMissing ? [identification.phMissing] : []),
     ],
   };
 }

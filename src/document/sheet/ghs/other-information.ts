@@ -6,7 +6,7 @@ import { ingredients } from '../disclosure.ts';
 import { capitalized, fill } from '../fill.ts';
 import { sheetForm } from '../form.ts';
 import type { SheetInput } from '../input.ts';
-import { dayOf, revisionOf } from '../other-information.ts';
+import { changesOf, dayOf, revisionHistory, revisionOf, revisionTexts, superseded } from '../revisions.ts';
 import { secretsOf, tellingOf } from '../secrets.ts';
 import { statementCodes, titleAndCode } from './classes.ts';
 
@@ -15,16 +15,21 @@ export function otherInformation(input: SheetInput): SectionBodies {
   const { record } = input;
   const { ghs: words, other } = input.words.sheet;
   const revision = revisionOf(input);
-  const first = revision === null || revision === '1';
+  const first = revision === null || (revision === '1' && superseded(input) === null);
+  const changes = record.sheet.changes ? null : changesOf(input);
   return {
     date: {
       text: [
         fill(record.revised ? words.revised : words.compiled, { date: dayOf(input) }),
-        ...(revision ? [fill(other.revision, { revision })] : []),
+        ...revisionTexts(input),
       ],
+      list: revisionHistory(input),
       source: 'draft',
     },
-    ...(first && !record.sheet.changes && { changes: said('product record', words.noFormerRevision) }),
+    ...(changes && { changes: said('product record', changes) }),
+    ...(first &&
+      !changes &&
+      !record.sheet.changes && { changes: said('product record', words.noFormerRevision) }),
     sources: sources(input),
     methods: methods(input),
     'statement-texts': statementTexts(input),
