@@ -1,4 +1,3 @@
-import { copyComment } from '../document/copy-meta.ts';
 import { fillPage } from '../document/template.ts';
 import { readTemplate } from '../environment/package-files.ts';
 import type { Language } from '../notation/languages.ts';
@@ -10,11 +9,8 @@ import { tellAll } from '../words/telling.ts';
 import type { Words } from '../words/words.ts';
 import { answerOf } from './answer.ts';
 import { askedRows } from './asked-rows.ts';
-import { classificationJson } from './classification-json.ts';
 import type { ClassifiedProduct } from './classified-product.ts';
-import { draftTransport } from './draft-transport.ts';
 import { dutiesOf } from './duties.ts';
-import { dutyJson } from './duty-json.ts';
 import { copyMark } from './inputs-of.ts';
 import { labelPicture } from './label-picture.ts';
 import { marketSheets, sheetFiles } from './market-sheets.ts';
@@ -24,12 +20,10 @@ import { dueLabels, labelStem } from './purposes/due-labels.ts';
 import type { PacketLabel } from './review/labels.ts';
 import { reviewPage } from './review/review-page.ts';
 import { pointLines, reviewPoints } from './review/review-points.ts';
-import { shipJson } from './ship-json.ts';
+import { reviewFiles } from './review-files.ts';
 import { documentLanguages, spokenFiles } from './spoken-files.ts';
 import { supplierQuestions } from './supplier-questions.ts';
 import { tryDraftLabel } from './try-draft-label.ts';
-import { useSolutions } from './use-solutions.ts';
-import { workSheetMarkdown } from './work-sheet.ts';
 
 /** Name of the page from which a qualified person reviews. */
 export const REVIEW_PAGE = 'review.html';
@@ -76,7 +70,7 @@ export async function makePacket(
   words: Words,
   { languages = documentLanguages(product.record), pictures = null }: PacketWishes = {},
 ): Promise<Packet> {
-  const { record, formula, classification, elements } = product;
+  const { record } = product;
   const files: PacketFile[] = [];
   const missing: { name: string; reason: string }[] = [];
   const diagnostics: Diagnostic[] = [];
@@ -121,42 +115,8 @@ export async function makePacket(
     missing.push(...spoken.missing);
     diagnostics.push(...spoken.diagnostics);
   }
-  files.push(
-    {
-      name: 'classification.json',
-      what: 'classification with reasons, as data',
-      kind: 'review',
-      bytes: jsonCopy(classificationJson(record, classification, elements, words), review),
-    },
-    {
-      name: 'work-sheet.md',
-      what: 'work sheet: every class worked as on paper',
-      kind: 'review',
-      bytes: `${copyComment(review)}\n${workSheetMarkdown({ record, formula, classification, elements, solutions: useSolutions(product, product.reference).solutions, words })}`,
-    },
-  );
-  const [pack] = record.packs;
-  if (pack)
-    files.push({
-      name: 'transport.json',
-      what: `transport description of ${pack.contents.written}, as data`,
-      kind: 'review',
-      bytes: jsonCopy(shipJson(record, pack.id, date, draftTransport(product, pack)), review),
-    });
   const duties = dutiesOf(product);
-  files.push({
-    name: 'duties.json',
-    what: 'duties around the label with what triggered them, as data',
-    kind: 'review',
-    bytes: jsonCopy(
-      {
-        schema: 'labelwright/duties/1',
-        product: { name: record.name, code: record.code },
-        duties: duties.map(dutyJson),
-      },
-      review,
-    ),
-  });
+  files.push(...reviewFiles(product, date, duties, review, words));
   const found = saidOnce(diagnostics);
   const made = sheets.flatMap(({ basis, name, sheet }) =>
     sheet.ok ? [{ basis, name, sheet: sheet.value }] : [],
@@ -196,9 +156,6 @@ function saidOnce(findings: readonly Diagnostic[]): readonly Diagnostic[] {
   const kept = findings.filter(each => hasErrors([each]) || !refusing.has(said(each)));
   return [...new Map(kept.map(each => [JSON.stringify(each), each])).values()];
 }
-
-const jsonCopy = (document: object, { kind, fingerprint }: CopyMark): string =>
-  `${JSON.stringify({ ...document, copy: kind, fingerprint }, null, 2)}\n`;
 
 const indexPage = (
   { record: { name, code }, formula, classification, elements }: ClassifiedProduct,

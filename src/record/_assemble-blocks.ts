@@ -1,12 +1,13 @@
 import { givenData } from './_lines.ts';
 import { type Places, pathText } from './places.ts';
-import type { SheetTexts, Translation } from './product-record.ts';
+import type { SheetTexts } from './product-record.ts';
 import type { ProductInput } from './product-schema.ts';
 import type { ReactsInput } from './reacts-schema.ts';
 import type { Reaction, Review, SheetIngredient, StatementSettings } from './record-blocks.ts';
 import { type SheetKey, sheetKeys } from './sheet-keys.ts';
 import type { SheetInput, SheetTextInput } from './sheet-schema.ts';
 import type { StatementsInput } from './statements-schema.ts';
+import type { Translation } from './translation.ts';
 import type { TranslationsInput } from './translations-schema.ts';
 
 /** The texts for the sheet, or for what was searched and not found by whom and where, by key. */

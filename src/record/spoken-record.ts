@@ -1,5 +1,6 @@
-import type { ProductRecord, Translation } from './product-record.ts';
+import type { ProductRecord } from './product-record.ts';
 import type { SheetKey } from './sheet-keys.ts';
+import type { Translation } from './translation.ts';
 
 /** A record as a document in another language says it, and what it has to leave as it is written. */
 export interface SpokenRecord<R extends ProductRecord> {

@@ -218,4 +218,15 @@ describe('a Spanish document', () => {
     expect(html).toMatch(/<th scope="row" lang="el">μεθανολη<\/th>/u);
     expect(html).toMatch(/<span lang="el">μεθανολη<\/span>/u);
   });
+
+  it('has a notice on its label for each open point', () => {
+    const notices = (undecided: string[], stale: string[], phMissing: boolean) =>
+      es.draftNotices({ undecided, stale, phMissing });
+    expect(notices([], [], false)).toEqual([]);
+    expect(notices([], [], true)[0]).toContain('pH sin medir');
+    expect(notices([], ['flash-point'], false)[0]).toContain('punto de inflamación');
+    const [whole, , least] = notices(['Met. Corr.'], ['pH'], true);
+    expect(whole).toMatch(/Met\. Corr\..*pH\. pH sin medir/u);
+    expect(least).toBe('BORRADOR: 3 puntos de peligro abiertos');
+  });
 });

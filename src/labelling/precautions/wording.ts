@@ -27,6 +27,7 @@ export function wordPrecaution(
   for (const piece of printed ? [printed] : piecesOf(actions, labelData)) {
     const text = statements.precautionary[piece];
     if (!text) return { missing: { what: code, why: { kind: 'no-text' }, cite } };
+    foreign = { ...foreign, ...spokenIn(text) };
     if (!text.fields) {
       texts.push(capitalized(text.text));
       continue;
@@ -44,7 +45,6 @@ export function wordPrecaution(
       return { missing: { what: code, why, cite } };
     }
     texts.push(filled.text);
-    foreign = { ...foreign, ...spokenIn(text) };
   }
   const text = texts.join(' ');
   const lead = several ? texts[0]! : leadOf(precaution, labelData);

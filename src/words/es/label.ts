@@ -35,15 +35,27 @@ export function dilution({ with: diluent, product, diluent: parts, written, use 
   return `${said} ${written}: ${rounded(share * MILLILITERS_IN_A_LITER)} mL por 1 L de ${diluent}`;
 }
 
+/** Properties whose measurement may be of another formula, by their key in the record. */
+const MEASURED: Readonly<Record<string, string>> = {
+  pH: 'pH',
+  density: 'densidad',
+  'flash-point': 'punto de inflamación',
+  'initial-boiling-point': 'punto inicial de ebullición',
+  'kinematic-viscosity-40C': 'viscosidad cinemática a 40 °C',
+};
+
 /** Notices of a draft label on what is open, the longest first; none where nothing is. */
-export function draftNotices({ undecided, stale }: OpenOnDocuments): readonly string[] {
-  const points = undecided.length + stale.length;
+export function draftNotices({ undecided, stale, phMissing }: OpenOnDocuments): readonly string[] {
+  const points = undecided.length + stale.length + (phMissing ? 1 : 0);
   if (points === 0) return [];
-  const open = points === 1 ? '1 peligro por decidir' : `${points} peligros por decidir`;
+  const open = points === 1 ? '1 punto de peligro abierto' : `${points} puntos de peligro abiertos`;
+  const parts = [
+    undecided.length > 0 ? `Sin decidir: ${undecided.join(', ')}` : '',
+    stale.length > 0 ? `Medido en otra fórmula: ${stale.map(key => MEASURED[key] ?? key).join(', ')}` : '',
+    phMissing ? 'pH sin medir' : '',
+  ].filter(Boolean);
   return [
-    ...(undecided.length > 0 && stale.length === 0
-      ? [`BORRADOR para revisión cualificada. Sin decidir: ${undecided.join(', ')}`]
-      : []),
+    `BORRADOR para revisión cualificada. ${parts.join('. ')}`,
     `BORRADOR para revisión cualificada. ${open}`,
     `BORRADOR: ${open}`,
   ];

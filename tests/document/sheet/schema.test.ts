@@ -45,8 +45,8 @@ describe('templates/sheet.schema.json', () => {
     );
   });
 
-  it('holds a sheet in Spanish', async () => {
-    const sheet = sheetJson({ ...(await inputAround(tenProducts.bleach!)), words: es });
+  it.each(['us-hcs', 'eu-clp', 'un-ghs'] as const)('holds a sheet in Spanish, %s', async basis => {
+    const sheet = sheetJson({ ...(await inputAround(tenProducts.bleach!, {}, basis)), words: es });
     expect(sheet.language).toBe('es');
     expect(faultsOf(sheet)).toEqual([]);
   });
