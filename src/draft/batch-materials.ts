@@ -2,6 +2,7 @@ import type { BatchMaterial } from '../batch/material.ts';
 import { classify } from '../classify/engine.ts';
 import { type Resolved, resolve } from '../classify/resolve.ts';
 import { expandFormula } from '../formula/expand.ts';
+import { WATER_DENSITY_AT } from '../formula/water.ts';
 import { weighOut } from '../formula/weigh-out.ts';
 import { labelElements } from '../labelling/elements.ts';
 import type { LabelElements } from '../labelling/label-elements.ts';
@@ -48,7 +49,8 @@ export function batchMaterials({
         low,
         high,
         density,
-        densityAt: line.densityAt ?? null,
+        // Water without a density of the record has that of the table.
+        densityAt: line.density ? (line.densityAt ?? null) : density && WATER_DENSITY_AT,
         ingredients: formula.constituents.map(({ name, cas, water, high: percent }, i) => ({
           name,
           cas,

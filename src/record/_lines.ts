@@ -44,7 +44,10 @@ export function rawMaterial(
 
 /** The temperature of a density, where one is named. */
 const densityAt = (density: DensityMeasure | undefined): { readonly densityAt?: string } =>
-  density?.at ? { densityAt: density.at } : {};
+  temperature(density?.at);
+
+const temperature = (at: string | null | undefined): { readonly densityAt?: string } =>
+  at ? { densityAt: at } : {};
 
 /** A raw material of which the hazards are known and not the composition: one constituent of its name. */
 function asOne(input: RawMaterialInput, places: Places, path: Path, materials: Materials): FormulaLine {
@@ -131,7 +134,7 @@ export function formulaLines(
         ? materials.find(line.use, places, [...path, 'use'])
         : rawMaterial(line.use, places, [...path, 'use'], materials);
     if (!material) return [];
-    const measured = line.density ? densityAt(line.density) : { densityAt: material.densityAt ?? null };
+    const measured = line.density ? densityAt(line.density) : temperature(material.densityAt);
     const density = line.density?.base ?? material.density;
     return [{ ...common, kind: 'raw-material', density, ...measured, material }];
   });

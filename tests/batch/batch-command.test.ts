@@ -116,7 +116,7 @@ describe('batch', () => {
     const at = Object.fromEntries(
       steps.map((step: { name: string; densityAt: string | null }) => [step.name, step.densityAt]),
     );
-    expect(at).toMatchObject({ 'propan-2-ol': '20 C', glycerol: null });
+    expect(at).toEqual({ 'propan-2-ol': '20 C', glycerol: null, water: '20 C' });
     const ticket = readFileSync(join(target, 'batch-ticket.html'), 'utf8');
     for (const words of [
       'propan-2-ol 0.786 at 20 C',
