@@ -97,11 +97,11 @@ export const soldToSchema = mapping(
       ),
     ),
     states: z.optional(
-      oneOrMore(
-        STATES,
+      list(
+        oneOf(STATES, 'A state of the United States in two letters'),
         '[CA, MD]',
         'States of the United States where it is sold, in two letters: whose limits of volatile organic compounds apply',
-      ),
+      ).check(z.minLength(1)),
     ),
   },
   'Who buys the product, and where: decides which labels are due',

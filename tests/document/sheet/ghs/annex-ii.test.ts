@@ -48,8 +48,9 @@ describe('a sheet to Annex II', () => {
         if (each.asks) expect(sheetKeys).toContain(each.asks);
   });
 
+  // The UN number is that of the UN list, which ADR shares.
   it('shows no rule of the United States', () => {
-    expect(html).not.toMatch(/\bCFR\b|OSHA|NIOSH|ACGIH|EPCRA|CERCLA|Proposition 65|UN1791/u);
+    expect(html).not.toMatch(/\bCFR\b|OSHA|NIOSH|ACGIH|EPCRA|CERCLA|Proposition 65/u);
   });
 });
 
@@ -80,7 +81,7 @@ describe('three states', () => {
       [12, 'pbt-assessment'],
       [12, 'endocrine-environment'],
       [13, 'waste-codes'],
-      [14, 'un-number'],
+      [14, 'environmental-hazards'],
       [15, 'regulations'],
       [15, 'chemical-safety'],
     ] as const)
