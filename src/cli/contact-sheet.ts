@@ -24,9 +24,16 @@ const DIES: readonly Partial<NonNullable<Pack['label']>>[] = [
   { width: 130, height: 130, cornerRadius: 65 },
 ];
 
-/** Red frames of the stock for roll printers, at the left under the name. */
-const FRAMES = ({ height }: NonNullable<Pack['label']>, count: number) =>
-  Array.from({ length: count }, (_, at) => ({ left: 4, bottom: height - 30 - at * 22.5, side: 15 }));
+/** Red frames of the stock for roll printers, at the left under the name, in as many columns as they need. */
+const FRAMES = ({ height }: NonNullable<Pack['label']>, count: number) => {
+  const step = 22.5;
+  const most = Math.max(1, Math.floor((height - 30) / step) + 1);
+  return Array.from({ length: count }, (_, at) => ({
+    left: 4 + Math.floor(at / most) * step,
+    bottom: height - 30 - (at % most) * step,
+    side: 15,
+  }));
+};
 
 /**
  * Pictures of labels in all targets and in many sizes on one page, to be looked at one by one.
