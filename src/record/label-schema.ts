@@ -61,8 +61,9 @@ const lengthOf = (value: unknown): DieSide | null =>
   typeof value === 'object' && value !== null && 'length' in value ? (value as DieSide) : null;
 
 /** Between two squares set at a point, negative where they overlap; not a number where a side is missing. */
-function distance(a: Partial<Box>, b: Partial<Box>): number {
-  const middle = ({ left = Number.NaN, bottom = Number.NaN, side = Number.NaN }: Partial<Box>) => {
+function distance(a: Partial<Box> | undefined, b: Partial<Box> | undefined): number {
+  const middle = (box: Partial<Box> | undefined) => {
+    const { left = Number.NaN, bottom = Number.NaN, side = Number.NaN } = box ?? {};
     const half = side / Math.SQRT2;
     return [left + half, bottom + half, half] as const;
   };
@@ -81,7 +82,7 @@ interface Box {
 
 const wholeDie = (
   { width, height, shape, overlap, panels: count, 'corner-radius': radius, ...placed }: Partly,
-  complain: (path: string[], message: string, hint?: string) => void,
+  complain: (path: (string | number)[], message: string, hint?: string) => void,
 ): void => {
   const [wide, high] = [lengthOf(width), lengthOf(height)];
   if (!wide || !high) return;
@@ -93,20 +94,28 @@ const wholeDie = (
       `a corner radius of ${lengthText(radius, unit)} is more than half the short side`,
       `give at most ${lengthText(half, unit)}, or \`shape: oval\``,
     );
-  const inside = (path: string[], value: unknown, wider: (box: Box) => readonly [number, number]): void => {
+  const inside = (
+    path: (string | number)[],
+    value: unknown,
+    wider: (box: Box) => readonly [number, number],
+  ): void => {
     const box = value as Partial<Box> | null;
     if (typeof box?.left !== 'number' || typeof box.bottom !== 'number') return;
     const [across, up] = wider(box as Box);
     const all = wide.length * (typeof count === 'number' ? count : 1);
     if (box.left + across > all + 1e-9 || box.bottom + up > high.length + 1e-9)
-      complain(path, 'it reaches over the edge of the label', 'measure from the left and the lower edge');
+      complain(
+        path,
+        `${path.length > 1 ? 'the frame' : 'it'} reaches over the edge of the label`,
+        'measure from the left and the lower edge',
+      );
   };
   const { 'red-frames': frames, 'eye-mark': eyeMark } = placed;
   if (Array.isArray(frames))
     for (const [at, frame] of frames.entries()) {
-      inside(['red-frames', String(at)], frame, ({ side = 0 }) => [side * Math.SQRT2, side * Math.SQRT2]);
+      inside(['red-frames', at], frame, ({ side = 0 }) => [side * Math.SQRT2, side * Math.SQRT2]);
       const over = frames.slice(0, at).some(other => distance(frame, other) < -1e-6);
-      if (over) complain(['red-frames', String(at)], 'it lies over another frame', 'measure both again');
+      if (over) complain(['red-frames', at], 'the frame lies over another one', 'measure both again');
     }
   inside(['eye-mark'], eyeMark, ({ width: w = 0, height: h = 0 }) => [w, h]);
   if (shape === 'oval' && typeof radius === 'number' && radius > 0)

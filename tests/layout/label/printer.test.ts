@@ -152,6 +152,18 @@ describe('preprinted red frames', () => {
     expect(shareOf(90)).toBeLessThan(0.5);
   });
 
+  // Bad input: a place off the label, and a frame that cannot be read beside one that can.
+  it.each([
+    ['{left: 4 mm, bottom: 115 mm, side: 15 mm}', /frame reaches over the edge/],
+    [`${one}, {left: 100 mm, bottom: 1 mm, side: 45 mm}`, /frame reaches over the edge/],
+    [`${one}, {left: 4 mm, bottom: 90 mm, side: fifteen}`, /side/],
+    [`{left: -4 mm, bottom: 90 mm, side: 15 mm}, ${one}`, /outside of the label/],
+  ])('%s is refused with its place', async (frames, wrong) => {
+    const { status, err } = await made('printer-300', [framed(frames)]);
+    expect(status).toBe(2);
+    expect(err).toMatch(wrong);
+  });
+
   it('are asked for where none are declared, and refused where they are too few', async () => {
     const black = await made('printer-300');
     expect(black).toMatchObject({ status: 1 });
