@@ -25,6 +25,7 @@ const keys = [
   'packingGroup',
   'marinePollutant',
   'limitedQuantity',
+  'hazardLabels',
   'hazardousSubstances',
   'because',
   'missing',

@@ -180,7 +180,7 @@ describe.each(Object.keys(products))('the reviewer’s page of %s', name => {
 
   it('shows each label that was made as a drawing', () => {
     const labels = packet.files.filter(({ name: file }) => file.endsWith('.pdf') && !file.startsWith('sds'));
-    expect(document.querySelectorAll('#labels svg')).toHaveLength(labels.length);
+    expect(document.querySelectorAll('#labels svg[role="img"]')).toHaveLength(labels.length);
     for (const use of document.querySelectorAll('#labels use'))
       if (!document.getElementById(use.getAttribute('href')!.slice(1)))
         expect.unreachable('a glyph is missing');

@@ -1,6 +1,7 @@
 import type { Fact } from '../../transport/fact.ts';
 import { transport as english } from '../en/sheet-transport.ts';
 import type { SheetWords } from '../sheet-words.ts';
+import { hazardLabels } from './hazard-labels.ts';
 
 type Values = Fact['values'];
 
@@ -46,6 +47,7 @@ export const transport: SheetWords['transport'] = {
     if (allowed === null) return `Cantidad limitada: faltan datos del envase; ${limits}`;
     return `Cantidad limitada: ${allowed ? 'permitida' : 'no para este envase'}; ${limits}`;
   },
+  hazardLabels,
   packed: packs => `No se transporta a granel por vía marítima: se vende en envases (${packs.join(', ')}).`,
   modes:
     'Redactado para carretera y ferrocarril en los Estados Unidos. El transporte aéreo, el marítimo y otros países tienen normas y límites propios, que aquí no se han calculado.',
