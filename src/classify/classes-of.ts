@@ -2,7 +2,7 @@ import { dilutionObjectives } from './bridging.ts';
 import type { ClassRule, Found } from './class-rule.ts';
 import { classRules } from './class-rules.ts';
 import type { ClassResult, Context, RouteEstimate } from './context.ts';
-import { applyEvidence } from './evidence.ts';
+import { applyEvidence, classOf } from './evidence.ts';
 import type { Ingredient } from './ingredient.ts';
 import type { Spread } from './ranges/spread.ts';
 
@@ -24,21 +24,25 @@ export function classesOf(spread: Spread, choose: Choose, limited?: ReadonlySet<
   const results: ClassResult[] = [];
   const estimates: RouteEstimate[] = [];
   const [first] = spread.each as readonly [Context, ...Context[]];
-  const tested = first.mixture.evidence.length > 0;
+  const tested = new Set(first.mixture.evidence.map(classOf));
   const lacking = lackingIn(spread.each);
-  const known = new Map<ClassRule, readonly ClassResult[]>();
-  const found: Found = rule => {
-    const earlier = known.get(rule);
+  // By place in the list of rules: asked for every class of every product.
+  const known: (readonly ClassResult[] | undefined)[] = classRules.map(() => undefined);
+  const found: Found = rule => foundAt(classRules.indexOf(rule));
+  const foundAt = (place: number): readonly ClassResult[] => {
+    const earlier = known[place];
     if (earlier) return earlier;
+    const rule = classRules[place]!;
     let given = judged(rule, spread, choose, found, estimates);
     if (lacking) given = undecided(given, rule, lacking);
-    if (tested) given = applyEvidence(first, given, spread.at(dilutionObjectives));
-    known.set(rule, given);
+    if (tested.size > 0 && given.some(result => tested.has(result.class)))
+      given = applyEvidence(first, given, spread.at(dilutionObjectives));
+    known[place] = given;
     return given;
   };
-  for (const rule of classRules)
-    if (!limited || rule.limitedBy.some(each => limited.has(each)))
-      for (const result of found(rule)) results.push(result);
+  for (let place = 0; place < classRules.length; place++)
+    if (!limited || classRules[place]!.limitedBy.some(each => limited.has(each)))
+      results.push(...foundAt(place));
   return { results, estimates };
 }
 
@@ -94,12 +98,17 @@ function undecided(
   { unknownAs }: ClassRule,
   lackingAt: Lacking,
 ): readonly ClassResult[] {
-  const lacks = ({ outcome, floor }: ClassResult): boolean =>
-    outcome === 'not-classified' && floor !== undefined && lackingAt(floor, unknownAs).length > 0;
-  if (!results.some(lacks)) return results;
-  return results.map(result =>
-    lacks(result) ? withoutData(result, lackingAt(result.floor!, unknownAs)) : result,
-  );
+  let changed: ClassResult[] | null = null;
+  for (let i = 0; i < results.length; i++) {
+    const result = results[i]!;
+    const { outcome, floor } = result;
+    if (outcome !== 'not-classified' || floor === undefined) continue;
+    const lacking = lackingAt(floor, unknownAs);
+    if (lacking.length === 0) continue;
+    changed ??= [...results];
+    changed[i] = withoutData(result, lacking);
+  }
+  return changed ?? results;
 }
 
 const withoutData = (

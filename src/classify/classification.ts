@@ -1,4 +1,4 @@
-import type { InhalationForm, Route } from '../notation/hazard.ts';
+import type { InhalationForm, Route, TransientEffect } from '../notation/hazard.ts';
 import type { Exact } from '../quantity/exact.ts';
 import type { BasisId } from '../reference/basis.ts';
 import type { Because } from './facts/because.ts';
@@ -25,7 +25,7 @@ export interface ClassifiedHazard {
   readonly route: Route | null;
   readonly form: InhalationForm | null;
   /** STOT SE 3 effect, or null. */
-  readonly effect: string | null;
+  readonly effect: TransientEffect | null;
   /** Target organs of STOT 1 and 2, as the ingredients name them. */
   readonly organs: readonly string[];
   /** Of reproductive toxicity where every ingredient names its effect and the H-code has no letters for it. */

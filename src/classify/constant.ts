@@ -1,4 +1,13 @@
+import type { PhysicalForm } from '../record/product-record.ts';
 import type { Basis } from '../reference/thresholds.ts';
+
+/** A key for each physical form, made once. */
+export const keysByForm = (name: string): Readonly<Record<PhysicalForm, string>> => ({
+  liquid: `${name}, liquid`,
+  solid: `${name}, solid`,
+  gas: `${name}, gas`,
+  aerosol: `${name}, aerosol`,
+});
 
 const made = new WeakMap<Basis, Map<string, unknown>>();
 

@@ -1,5 +1,4 @@
-import { findCode, hazardCode } from '../notation/classes.ts';
-import type { TransientEffect } from '../notation/hazard.ts';
+import { findCategory, type HazardCategory } from '../notation/classes.ts';
 import type { Scale } from '../quantity/scale.ts';
 import type { AcuteKey, Basis } from '../reference/thresholds.ts';
 import type { ClassifiedHazard, OtherOutcome, Replaced } from './classification.ts';
@@ -64,7 +63,7 @@ type Given = Omit<ClassifiedHazard, 'because'>;
  * route or effect where the statement depends on it.
  */
 export function hazardIn(hazardClass: string, category: string, more: Partial<Given> = {}): Given {
-  const code = hazardCode(hazardClass, category);
+  const { code, category: entry } = findCategory(hazardClass, category)!;
   const { statements, route = null, effect = null } = more;
   return {
     code,
@@ -75,13 +74,15 @@ export function hazardIn(hazardClass: string, category: string, more: Partial<Gi
     ...more,
     route,
     effect,
-    statements: statements ?? statementsOf(code, route, effect),
+    statements: statements ?? statementsOf(entry, route, effect),
   };
 }
 
-function statementsOf(code: string, route: Given['route'], effect: Given['effect']): readonly string[] {
-  const { byRoute, byEffect, statements } = findCode(code)!.category;
-  const named =
-    (byRoute && route && byRoute[route]) || (byEffect && effect && byEffect[effect as TransientEffect]);
+function statementsOf(
+  { byRoute, byEffect, statements }: HazardCategory,
+  route: Given['route'],
+  effect: Given['effect'],
+): readonly string[] {
+  const named = (byRoute && route && byRoute[route]) || (byEffect && effect && byEffect[effect]);
   return named ? [named] : statements;
 }

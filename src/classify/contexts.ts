@@ -4,7 +4,7 @@ import type { Choice, ProductRecord } from '../record/product-record.ts';
 import type { Basis } from '../reference/thresholds.ts';
 import { withBuildingBlocks } from './building-blocks.ts';
 import type { Context } from './context.ts';
-import type { Mixture } from './ingredient.ts';
+import { classesIn, type Mixture } from './ingredient.ts';
 import { defaultOf, type ReadingId } from './readings.ts';
 import { type HarmonisedLookup, type Resolved, resolve } from './resolve.ts';
 
@@ -38,8 +38,9 @@ export function contextsOf(
   const take = choiceOf(record.choices);
   const applyLimits = basis.specificLimits.apply || take('us-specific-limits') === 'use';
   const chosen = withBuildingBlocks(basis, take);
+  const classes = classesIn(resolved.map(({ data }) => data));
   return percents => ({
-    mixture: mixtureAt(record, formula, resolved, percents),
+    mixture: mixtureAt(record, formula, resolved, classes, percents),
     basis: chosen,
     scale,
     applyLimits,
@@ -51,6 +52,7 @@ function mixtureAt(
   { form, properties, evidence }: ClassifiedRecord,
   { constituents }: Formula,
   resolved: readonly Resolved[],
+  classes: ReadonlySet<string>,
   percents: Composition,
 ): Mixture {
   const ingredients = constituents.map(({ name, cas, water, given }, i) => ({
@@ -63,7 +65,7 @@ function mixtureAt(
     data: resolved[i]!.data,
     percent: percents[i]!,
   }));
-  return { form, properties, evidence, ingredients };
+  return { form, properties, evidence, ingredients, classes };
 }
 
 const choiceOf =

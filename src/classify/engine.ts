@@ -11,6 +11,7 @@ import { describeConstituent } from './describe.ts';
 import { ofHealth } from './facts/provision.ts';
 import type { Warning } from './facts/warning.ts';
 import { mildEnds, type Spread, worstEnds } from './ranges/spread.ts';
+import { groupedIn } from './reactivity.ts';
 import { type ReadingId, readings } from './readings.ts';
 import { type HarmonisedLookup, type Resolved, resolve } from './resolve.ts';
 import {
@@ -60,6 +61,7 @@ export function classify(
   const warnings: Warning[] = [];
   for (const each of resolved) warnings.push(...each.warnings);
   const highest = contextAt(formula.constituents.map(({ high }) => high));
+  const grouped = groupedIn(highest.mixture.ingredients);
   warnings.push(
     ...recordAgainstEntry(resolved, results, replaced => {
       const at = contextsOf(record, formula, replaced, basis, quietScale);
@@ -76,8 +78,8 @@ export function classify(
     ),
     ...inhalationForm(highest),
     ...categoriesOutside(basis, highest.mixture.ingredients),
-    ...reactiveConstituents(highest.mixture, scale),
-    ...reactiveAlone(highest.mixture, scale),
+    ...reactiveConstituents(highest.mixture, scale, grouped),
+    ...reactiveAlone(highest.mixture, scale, grouped),
   );
   const hazards: ClassifiedHazard[] = [];
   const otherClasses: OtherClass[] = [];

@@ -1,5 +1,5 @@
 import { findCode, followingStatement } from '../notation/classes.ts';
-import { listedClass } from '../notation/listed-class.ts';
+import { listedByEffect, listedClass } from '../notation/listed-class.ts';
 import type { Exact } from '../quantity/exact.ts';
 import type { Evidence } from '../record/product-record.ts';
 import { dilutionFault, principleFault } from './bridging.ts';
@@ -16,12 +16,17 @@ import { isMoreSevere } from './worst.ts';
 export const lacksEffect = ({ hazard }: Evidence): boolean =>
   hazard !== null && hazard.code === 'STOT SE 3' && !hazard.effect;
 
-/** Whether a result is of the class, route and effect that the evidence is about. */
-export function speaksOf(evidence: Evidence): (result: ClassResult) => boolean {
-  if (lacksEffect(evidence)) return () => false;
+/** The class that the evidence is about, as listed; null where it names none. */
+export function classOf(evidence: Evidence): string | null {
+  if (lacksEffect(evidence)) return null;
   const listed = listedClass(evidence.hazardClass);
   const effect = evidence.hazard?.effect;
-  const name = listed === 'STOT SE' && effect ? `STOT SE 3 (${effect})` : listed;
+  return listed === 'STOT SE' && effect ? listedByEffect(effect) : listed;
+}
+
+/** Whether a result is of the class, route and effect that the evidence is about. */
+export function speaksOf(evidence: Evidence): (result: ClassResult) => boolean {
+  const name = classOf(evidence);
   return result => result.class === name && (result.route ?? null) === (result.route ? evidence.route : null);
 }
 
@@ -37,9 +42,7 @@ export function applyEvidence(
   results: readonly ClassResult[],
   diluted: readonly Context[],
 ): readonly ClassResult[] {
-  const { mixture } = context;
-  if (mixture.evidence.length === 0) return results;
-  const heard = mixture.evidence.map(entry => ({ entry, isAbout: speaksOf(entry) }));
+  const heard = context.mixture.evidence.map(entry => ({ entry, isAbout: speaksOf(entry) }));
   return results.map(result => {
     const about = heard.filter(({ isAbout }) => isAbout(result)).map(({ entry }) => entry);
     if (about.length === 0) return result;

@@ -71,6 +71,8 @@ export interface Mixture {
   readonly ingredients: readonly Ingredient[];
   readonly properties: Properties;
   readonly evidence: readonly Evidence[];
+  /** Hazard classes of which any ingredient has a hazard or a specific limit, or is a peroxide by its structure. */
+  readonly classes: ReadonlySet<string>;
 }
 
 /** The form in which an inhalation category without a form is judged (reading `inhalation-form`). */
@@ -109,22 +111,21 @@ export const hazardsOf = ({ data }: Ingredient, hazardClass: string): readonly H
 export const limitsOf = ({ data }: Ingredient, hazardClass: string): readonly SpecificLimit[] =>
   groupOf(data.limits, hazardClass);
 
-const present = new WeakMap<Mixture, ReadonlySet<string>>();
-
-/** Whether any ingredient has a hazard or a specific limit of one of the classes, or is a peroxide by its structure. */
-export function concerns(mixture: Mixture, ...hazardClasses: readonly string[]): boolean {
-  let classes = present.get(mixture);
-  if (!classes) {
-    const made = new Set<string>();
-    for (const { data } of mixture.ingredients) {
-      for (const { hazardClass } of data.hazards) made.add(hazardClass);
-      for (const { hazardClass } of data.limits) made.add(hazardClass);
-      if (data.peroxide) made.add('Org. Perox.');
-    }
-    classes = made;
-    present.set(mixture, made);
+/** Hazard classes of which any ingredient has a hazard or a specific limit, or is a peroxide by its structure. */
+export function classesIn(all: readonly IngredientData[]): ReadonlySet<string> {
+  const classes = new Set<string>();
+  for (const { hazards, limits, peroxide } of all) {
+    for (const { hazardClass } of hazards) classes.add(hazardClass);
+    for (const { hazardClass } of limits) classes.add(hazardClass);
+    if (peroxide) classes.add('Org. Perox.');
   }
-  return hazardClasses.some(hazardClass => classes.has(hazardClass));
+  return classes;
+}
+
+/** Whether any ingredient concerns one of the classes. */
+export function concerns({ classes }: Mixture, hazardClasses: readonly string[]): boolean {
+  for (const hazardClass of hazardClasses) if (classes.has(hazardClass)) return true;
+  return false;
 }
 
 /** The lowest lower bound among specific limits, or null. */

@@ -69,6 +69,21 @@ export const reactivePairs: readonly ReactivePair[] = (pairFile.pairs as readonl
   (one, other) => severity.get(one.danger)! - severity.get(other.danger)!,
 );
 
+const pairsByGroup = new Map<string, ReactivePair[]>();
+for (const pair of reactivePairs)
+  for (const group of pair.a) {
+    const pairs = pairsByGroup.get(group);
+    if (pairs) pairs.push(pair);
+    else pairsByGroup.set(group, [pair]);
+  }
+
+/** Pairs of which one of the groups is side a, the worst danger first. */
+export function pairsWith(groups: ReadonlySet<string>): readonly ReactivePair[] {
+  const found = new Set<ReactivePair>();
+  for (const group of groups) for (const pair of pairsByGroup.get(group) ?? []) found.add(pair);
+  return found.size < 2 ? [...found] : reactivePairs.filter(pair => found.has(pair));
+}
+
 const classGroups = reactiveGroups.filter(({ hazardClasses }) => hazardClasses);
 const waterGroups = reactiveGroups.filter(group => group.water);
 const byCas = new Map<string, Set<string>>();
@@ -100,6 +115,22 @@ function groupsByName(written: string): ReadonlySet<string> {
   return found;
 }
 
+/** An ingredient with the groups that it belongs to. */
+export interface Grouped {
+  readonly ingredient: Ingredient;
+  readonly groups: ReadonlySet<string>;
+}
+
+/** The ingredients that belong to any group. */
+export function groupedIn(ingredients: readonly Ingredient[]): readonly Grouped[] {
+  const grouped: Grouped[] = [];
+  for (const ingredient of ingredients) {
+    const groups = groupsOf(ingredient);
+    if (groups.size > 0) grouped.push({ ingredient, groups });
+  }
+  return grouped;
+}
+
 /** Groups of a constituent: by CAS number, by name where it has none, by hazard class. */
 export function groupsOf({
   cas,
@@ -108,7 +139,7 @@ export function groupsOf({
   data,
 }: Pick<Ingredient, 'cas' | 'name' | 'water' | 'data'>): ReadonlySet<string> {
   const listed = cas ? byCas.get(cas) : groupsByName(name);
-  if (!water && data.hazards.length === 0) return listed ?? noGroups;
+  if (!water && !data.hazards.some(({ hazardClass }) => byClass.has(hazardClass))) return listed ?? noGroups;
   const found = new Set(listed);
   if (water) for (const { id } of waterGroups) found.add(id);
   for (const { hazardClass } of data.hazards) for (const id of byClass.get(hazardClass) ?? []) found.add(id);

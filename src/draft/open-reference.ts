@@ -44,19 +44,21 @@ export async function openReference(id: BasisId, asOf: string): Promise<Outcome<
 }
 
 let exposure: ExposureTable | null = null;
-const searched = new Map<string, LookUp<CarcinogenListing>>();
+/** By name, then by number, then by form: a key of all three would have to be made for each question. */
+const searched = new Map<string, Map<string | null, Map<string, LookUp<CarcinogenListing>>>>();
 
 /** Listings of a substance; each is searched once, because a table of what follows from a percent asks many times. */
 function carcinogensOf({ name, cas, form }: SoughtEntry): LookUp<CarcinogenListing> {
-  const key = `${cas ?? ''} ${form} ${name}`;
-  let found = searched.get(key);
+  let found = searched.get(name)?.get(cas)?.get(form);
   if (!found) {
     exposure ??= openExposure(
       readPackageFile('hazard-data', 'exposure', 'osha-pel.tsv'),
       readPackageFile('hazard-data', 'exposure', 'carcinogen-lists.tsv'),
     );
     found = exposure.carcinogens({ name, cas, form });
-    searched.set(key, found);
+    const byCas = searched.get(name) ?? new Map<string | null, Map<string, LookUp<CarcinogenListing>>>();
+    const byForm = byCas.get(cas) ?? new Map<string, LookUp<CarcinogenListing>>();
+    if (searched.size < 10_000) searched.set(name, byCas.set(cas, byForm.set(form, found)));
   }
   return found;
 }

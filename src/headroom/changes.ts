@@ -1,7 +1,7 @@
 import type { ClassifiedHazard } from '../classify/classification.ts';
 import type { Because } from '../classify/facts/because.ts';
 import type { PictogramCode, SignalWord } from '../labelling/label-elements.ts';
-import { listedClass } from '../notation/listed-class.ts';
+import { listedByEffect, listedClass } from '../notation/listed-class.ts';
 import { isLessSpecific, isWorse } from '../notation/severity.ts';
 import { hazardText, type State } from './state.ts';
 
@@ -43,7 +43,7 @@ export type Change =
 /** The class as listed among those examined; of acute toxicity and STOT SE 3 each route and effect by itself. */
 function seatOf({ hazardClass, category, route, effect }: ClassifiedHazard): string {
   if (hazardClass === 'Acute Tox.') return `${hazardClass} ${route}`;
-  if (hazardClass === 'STOT SE' && category === '3') return `STOT SE 3 (${effect})`;
+  if (hazardClass === 'STOT SE' && category === '3' && effect) return listedByEffect(effect);
   return listedClass(hazardClass);
 }
 

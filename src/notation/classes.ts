@@ -64,6 +64,25 @@ const byCode = new Map<string, ClassAndCategory>(
   ),
 );
 
+const byCategory = new Map(
+  hazardClasses.map(({ class: name, categories }) => [
+    name,
+    new Map(
+      categories.map(category => [
+        category.category,
+        { code: hazardCode(name, category.category), category },
+      ]),
+    ),
+  ]),
+);
+
+/** The code of a class and category, with what follows from it; undefined where there is none. */
+export const findCategory = (
+  hazardClass: string,
+  category: string,
+): { readonly code: string; readonly category: HazardCategory } | undefined =>
+  byCategory.get(hazardClass)?.get(category);
+
 /** The class of an abbreviation, as `STOT SE`; undefined where there is none. */
 export const findClass = (abbreviation: string): HazardClass | undefined => byClass.get(abbreviation);
 

@@ -1,7 +1,7 @@
 import { classesOf } from '../../src/classify/classes-of.ts';
 import type { ClassResult, Context } from '../../src/classify/context.ts';
 import type { Warning } from '../../src/classify/facts/warning.ts';
-import type { Mixture } from '../../src/classify/ingredient.ts';
+import { classesIn, type Mixture } from '../../src/classify/ingredient.ts';
 import { defaultOf, type ReadingId } from '../../src/classify/readings.ts';
 import { resolve } from '../../src/classify/resolve.ts';
 import type { SoldAs } from '../../src/classify/supplemental/_finding.ts';
@@ -55,6 +55,7 @@ export async function contextOf(
     properties: record.properties,
     evidence: record.evidence,
     ingredients,
+    classes: classesIn(ingredients.map(({ data }) => data)),
   };
   const take = (id: ReadingId): string => choices[id] ?? defaultOf(id);
   const context = { mixture, basis, scale: quietScale, applyLimits: basis.specificLimits.apply, take };

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import groups from '../../hazard-data/reactivity/groups.json' with { type: 'json' };
 import pairs from '../../hazard-data/reactivity/pairs.json' with { type: 'json' };
-import type { Mixture } from '../../src/classify/ingredient.ts';
+import { classesIn, type Mixture } from '../../src/classify/ingredient.ts';
 import { reactiveAlone } from '../../src/classify/warnings/reactive-alone.ts';
 import { reactiveConstituents } from '../../src/classify/warnings/reactive-constituents.ts';
 import { isCas } from '../../src/notation/cas.ts';
@@ -55,7 +55,8 @@ function mixtureOf(
     pH === undefined
       ? {}
       : { pH: { value: Exact.decimal(pH), written: String(pH), method: null, source: null } };
-  return { form, ingredients, properties: { ...measured, other: {} }, evidence: [] };
+  const classes = classesIn(ingredients.map(({ data }) => data));
+  return { form, ingredients, properties: { ...measured, other: {} }, evidence: [], classes };
 }
 
 const warned = (parts: readonly Part[], more: Parameters<typeof mixtureOf>[1] = {}) => {

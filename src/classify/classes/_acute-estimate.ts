@@ -18,9 +18,15 @@ export interface Estimate {
   readonly contradicts?: string;
 }
 
+/** The most severe first; a basis has the first four or all. */
+export const acuteCategories = ['1', '2', '3', '4', '5'] as const;
+
 /** The category of an estimate: the first whose upper bound it does not exceed (Table A.1.1; CLP Table 3.1.1). */
 function categoryOf(scale: Scale, value: Exact, bounds: Readonly<Record<string, number>>): string | null {
-  for (const category in bounds) if (scale.compare(value, bounds[category]!) <= 0) return category;
+  for (const category of acuteCategories) {
+    const bound = bounds[category];
+    if (bound !== undefined && scale.compare(value, bound) <= 0) return category;
+  }
   return null;
 }
 
@@ -51,8 +57,9 @@ export function estimateOf(
   unnamedForm: AcuteKey,
   scale: Scale,
 ): Estimate | null {
-  const { ate } = ingredient.data;
+  const { ate, hazards } = ingredient.data;
   const value = ate[key];
+  if (!value && hazards.length === 0) return null;
   // Reading `inhalation-forms-apart`: an estimate names the form that a category leaves open.
   const named = Boolean(ate.gas || ate.vapour || ate.mist);
   const open = !named ? unnamedForm : value && isInhaled(key) ? key : null;

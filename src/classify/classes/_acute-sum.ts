@@ -6,7 +6,7 @@ import type { Because } from '../facts/because.ts';
 import { ofHealth } from '../facts/provision.ts';
 import type { Warning } from '../facts/warning.ts';
 import type { ReadingId } from '../readings.ts';
-import { isInhaled } from './_acute-estimate.ts';
+import { acuteCategories, isInhaled } from './_acute-estimate.ts';
 import { type Counted, gatherEstimates } from './_acute-gather.ts';
 import { becauseNothingCounts, becauseOfFormula, becauseShared } from './_acute-reasons.ts';
 
@@ -82,7 +82,7 @@ export function acuteSum(context: Context, key: AcuteKey): AcuteSum {
     return { key, ateMix, category: shared, unknown, limit, parts, explain, readings, warnings };
   }
   const category = categoryBySum(scale, parts, bounds, corrected ? unknownParts : []);
-  const limit = category ? bounds[category]! : Object.values(bounds).at(-1)!;
+  const limit = bounds[category ?? lastOf(bounds)]!;
   const explain = () => becauseOfFormula(context, key, gathered, { ateMix, category, limit, corrected });
   return { key, ateMix, category, unknown, limit, parts, explain, readings, warnings };
 }
@@ -105,6 +105,10 @@ function contradictions({ basis }: Context, key: AcuteKey, counted: readonly Cou
   return warnings;
 }
 
+/** The mildest category that the basis has. */
+const lastOf = (bounds: AcuteToxicityRules['categories'][AcuteKey]): string =>
+  acuteCategories.findLast(category => bounds[category] !== undefined)!;
+
 /** The most severe category whose bound ATEmix does not exceed: ATEmix <= L is sum(Ci L / ATEi) + unknown >= 100. */
 function categoryBySum(
   scale: Scale,
@@ -112,7 +116,9 @@ function categoryBySum(
   bounds: AcuteToxicityRules['categories'][AcuteKey],
   unknown: readonly Part[],
 ): string | null {
-  for (const category in bounds)
-    if (scale.meetsScaled(parts, bounds[category]!, unknown, 100)) return category;
+  for (const category of acuteCategories) {
+    const bound = bounds[category];
+    if (bound !== undefined && scale.meetsScaled(parts, bound, unknown, 100)) return category;
+  }
   return null;
 }

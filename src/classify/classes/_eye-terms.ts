@@ -12,9 +12,11 @@ export const isDamaging = (ingredient: Ingredient): boolean =>
 export const irritantCategories = (ingredient: Ingredient): readonly string[] =>
   hazardsOf(ingredient, 'Eye Irrit.').map(({ category }) => category);
 
+const noLimits = { damage: [], irritation: [] } as const;
+
 /** Specific limits for the eye that count. */
 export const eyeLimits = ({ applyLimits }: Context, ingredient: Ingredient) => {
-  if (!applyLimits) return { damage: [], irritation: [] };
+  if (!applyLimits) return noLimits;
   return { damage: limitsOf(ingredient, 'Eye Dam.'), irritation: limitsOf(ingredient, 'Eye Irrit.') };
 };
 
@@ -47,5 +49,5 @@ export function irritantTerm(context: Context, ingredient: Ingredient): SumTerm 
       return specificTerm(ingredient, low, damageWeight.factor);
     return genericTerm(ingredient, irritant.percent, damageWeight.factor);
   }
-  return irritantCategories(ingredient).length > 0 ? genericTerm(ingredient, irritant.percent) : null;
+  return hazardsOf(ingredient, 'Eye Irrit.').length > 0 ? genericTerm(ingredient, irritant.percent) : null;
 }

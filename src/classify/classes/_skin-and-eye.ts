@@ -22,6 +22,10 @@ export interface Sorted {
   readonly below: readonly Ingredient[];
 }
 
+/** Limits of two classes; mostly one or both have none. */
+export const both = (a: readonly SpecificLimit[], b: readonly SpecificLimit[]): readonly SpecificLimit[] =>
+  a.length === 0 ? b : b.length === 0 ? a : [...a, ...b];
+
 /**
  * Relevant ingredients in two groups, summed and judged alone, and those left out: A.2.3.3.1, A.3.3.3.1; CLP 3.2.3.3.1,
  * 3.3.3.3.1 with 1.1.2.2.2, by which a lower specific limit lowers the cut-off.

@@ -1,3 +1,4 @@
+import type { SpecificLimit } from '../../notation/limit.ts';
 import type { Context } from '../context.ts';
 import type { Because } from '../facts/because.ts';
 import { ofHealth } from '../facts/provision.ts';
@@ -32,8 +33,14 @@ export function corrosiveBySum(
 ): { category: string; because: Because } | null {
   const { basis, scale } = context;
   const { percent } = basis.skin.corrosive;
+  const corrosives: Corrosive[] = [];
+  for (const ingredient of additive) {
+    const corrosive = corrosiveOf(context, ingredient);
+    if (corrosive.category || corrosive.limits.length > 0) corrosives.push(corrosive);
+  }
+  if (corrosives.length === 0) return null;
   const at = (level: Level) =>
-    additive.map(ingredient => corrosiveTerm(context, ingredient, level)).filter(term => term !== null);
+    corrosives.map(each => termAt(each, level, percent)).filter(term => term !== null);
   const outcome = (category: Level, terms: readonly SumTerm[]) => {
     noteLimits(terms, used);
     if (terms.some(({ specific }) => specific)) used.add('limit-sub-category');
@@ -67,13 +74,26 @@ export function corrosiveBySum(
 }
 
 /** What an ingredient adds towards Category 1 at a level: its specific limit of that or a worse level, else the table's 5 %. */
-export function corrosiveTerm(context: Context, ingredient: Ingredient, level: Level): SumTerm | null {
-  const limits = corrosionLimits(context, ingredient);
+export const corrosiveTerm = (context: Context, ingredient: Ingredient, level: Level): SumTerm | null =>
+  termAt(corrosiveOf(context, ingredient), level, context.basis.skin.corrosive.percent);
+
+interface Corrosive {
+  readonly ingredient: Ingredient;
+  readonly category: Level | null;
+  /** Specific limits that count. */
+  readonly limits: readonly SpecificLimit[];
+}
+
+const corrosiveOf = (context: Context, ingredient: Ingredient): Corrosive => ({
+  ingredient,
+  category: corrosiveCategory(ingredient),
+  limits: corrosionLimits(context, ingredient),
+});
+
+function termAt({ ingredient, category, limits }: Corrosive, level: Level, percent: number): SumTerm | null {
   if (limits.length > 0) {
-    const low = lowestBound(limits.filter(({ category }) => rank(category) <= rank(level)));
+    const low = lowestBound(limits.filter(limit => rank(limit.category) <= rank(level)));
     return low && specificTerm(ingredient, low);
   }
-  const category = corrosiveCategory(ingredient);
-  if (!category || rank(category) > rank(level)) return null;
-  return genericTerm(ingredient, context.basis.skin.corrosive.percent);
+  return category && rank(category) <= rank(level) ? genericTerm(ingredient, percent) : null;
 }

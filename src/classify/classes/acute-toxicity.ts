@@ -6,7 +6,7 @@ import { always, type ClassRule } from '../class-rule.ts';
 import { constant } from '../constant.ts';
 import { type ClassResult, type Context, hazardIn } from '../context.ts';
 import type { Warning } from '../facts/warning.ts';
-import { concerns, type Ingredient, inhalationFormOf } from '../ingredient.ts';
+import { type Ingredient, inhalationFormOf } from '../ingredient.ts';
 import { type Objective, objective, objectives } from '../ranges/objective.ts';
 import { estimateOf, isInhaled } from './_acute-estimate.ts';
 import { isUnknown } from './_acute-gather.ts';
@@ -62,7 +62,7 @@ export const acuteToxicity: ClassRule = {
 /** The results of the three routes. */
 export function acuteResults(context: Context): readonly ClassResult[] {
   const { basis, mixture } = context;
-  if (concerns(mixture, CLASS) || mixture.ingredients.some(hasEstimateOrGap)) return judge(context);
+  if (mixture.classes.has(CLASS) || mixture.ingredients.some(hasEstimateOrGap)) return judge(context);
   return constant(basis, CLASS, () => judge(context));
 }
 

@@ -5,7 +5,7 @@ import { constant } from '../constant.ts';
 import { type ClassResult, type Context, hazardIn } from '../context.ts';
 import { figureOf } from '../facts/figure.ts';
 import { ofHealth } from '../facts/provision.ts';
-import { concerns, hazardsOf, type Ingredient } from '../ingredient.ts';
+import { hazardsOf, type Ingredient } from '../ingredient.ts';
 import { type Objective, objective, objectives } from '../ranges/objective.ts';
 import type { ReadingId } from '../readings.ts';
 import { becauseOfSum, genericTerm, reachesLimit, type SumTerm } from '../sums.ts';
@@ -68,7 +68,7 @@ const aquatic = (name: string, half: 'acute' | 'chronic'): ClassRule => ({
     const rules = context.basis.aquatic;
     if (!rules) return [];
     const sum = () => [summation(context, rules, name, rules[half])];
-    return concerns(context.mixture, name) ? sum() : constant(context.basis, name, sum);
+    return context.mixture.classes.has(name) ? sum() : constant(context.basis, name, sum);
   },
   objectives: aquaticObjectives,
   limitedBy: [],

@@ -1,15 +1,16 @@
 import { always, type ClassRule } from '../class-rule.ts';
-import { constant } from '../constant.ts';
+import { constant, keysByForm } from '../constant.ts';
 import { type ClassResult, type Context, hazardIn } from '../context.ts';
 import type { Because } from '../facts/because.ts';
 import { ofHealth } from '../facts/provision.ts';
-import { concerns, hazardsOf } from '../ingredient.ts';
+import { hazardsOf } from '../ingredient.ts';
 import { measurementOf } from '../measured.ts';
 import { type Objective, objective, objectives } from '../ranges/objective.ts';
 import type { ReadingId } from '../readings.ts';
 import { becauseOfSum, genericTerm, reachesLimit } from '../sums.ts';
 
 const CLASS = 'Asp. Tox.';
+const byForm = keysByForm(CLASS);
 
 /** Which way the sum of each category gets worse. */
 const aspirationObjectives = ({ mixture, basis }: Context): readonly Objective[] =>
@@ -30,8 +31,8 @@ export const aspiration: ClassRule = {
   isOf: always,
   judge: context => {
     const { basis, mixture } = context;
-    if (concerns(mixture, CLASS)) return judge(context);
-    return constant(basis, `${CLASS} ${mixture.form}`, () => judge(context));
+    if (mixture.classes.has(CLASS)) return judge(context);
+    return constant(basis, byForm[mixture.form], () => judge(context));
   },
   objectives: aspirationObjectives,
   limitedBy: [],

@@ -7,7 +7,7 @@ import { constant } from '../constant.ts';
 import { type ClassResult, type Context, hazardIn } from '../context.ts';
 import type { Because, Comparison } from '../facts/because.ts';
 import { ofHealth } from '../facts/provision.ts';
-import { concerns, hazardsOf, type Ingredient, limitsOf } from '../ingredient.ts';
+import { hazardsOf, type Ingredient, limitsOf } from '../ingredient.ts';
 import type { ReadingId } from '../readings.ts';
 import { figure } from '../sums.ts';
 
@@ -160,7 +160,7 @@ export function byIngredient(
   hazardClass: string,
   table: CutOffTable,
 ): { result: ClassResult; triggers: readonly Candidate[]; reached: readonly Candidate[] } {
-  if (!concerns(context.mixture, hazardClass)) return noneOf(context, hazardClass, table);
+  if (!context.mixture.classes.has(hazardClass)) return noneOf(context, hazardClass, table);
   const candidates = candidatesOf(context, hazardClass, table);
   const reached = candidates.filter(candidate => candidate.reached).sort(bySeverity(context.scale));
   const floor = floorOf(table);

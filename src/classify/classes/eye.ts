@@ -4,7 +4,7 @@ import { type ClassResult, type Context, hazardIn } from '../context.ts';
 import { extremePh, type PhFinding } from '../extreme-ph.ts';
 import type { Because } from '../facts/because.ts';
 import { ofHealth } from '../facts/provision.ts';
-import { concerns, type Ingredient, lowestBound } from '../ingredient.ts';
+import { concerns, hazardsOf, type Ingredient, lowestBound } from '../ingredient.ts';
 import { type Objective, objective, objectives, weightOfTerm } from '../ranges/objective.ts';
 import type { ReadingId } from '../readings.ts';
 import { judgedSevere } from '../strong.ts';
@@ -18,6 +18,7 @@ import {
   ownDamageLimit,
 } from './_eye-terms.ts';
 import {
+  both,
   eachAlone,
   firstAtLimit,
   floorOf,
@@ -32,6 +33,7 @@ import {
 import { skin } from './skin.ts';
 
 const CLASS = 'Eye Dam./Irrit.';
+const eyeClasses = ['Skin Corr.', 'Eye Dam.', 'Eye Irrit.'];
 
 /**
  * Serious eye damage and eye irritation of an untested mixture: A.3.3.1.2 (pH), A.3.3.3.3 with Table A.3.3 (sums),
@@ -44,7 +46,7 @@ export const eye: ClassRule = {
   judge: (context, found) => {
     const { basis, mixture } = context;
     const skinCorrosive = found(skin).some(isCorrosive);
-    const concerned = skinCorrosive || concerns(mixture, 'Skin Corr.', 'Eye Dam.', 'Eye Irrit.');
+    const concerned = skinCorrosive || concerns(mixture, eyeClasses);
     if (concerned || mixture.properties.pH || judgedSevere(context).length > 0)
       return [judge(context, skinCorrosive)];
     return constant(basis, CLASS, () => [judge(context, false)]);
@@ -66,9 +68,9 @@ function judge(context: Context, skinCorrosive: boolean): ClassResult {
     rules.relevantFrom,
     ingredient => {
       const { damage: ownDamage, irritation } = eyeLimits(context, ingredient);
-      return [...ownDamage, ...irritation];
+      return both(ownDamage, irritation);
     },
-    ingredient => isDamaging(ingredient) || irritantCategories(ingredient).length > 0,
+    ingredient => isDamaging(ingredient) || hazardsOf(ingredient, 'Eye Irrit.').length > 0,
     used,
   );
   const ph = extremePh(context, rules.extremePh, 'eye', used);
@@ -163,11 +165,7 @@ function irritantResult(context: Context, classified: readonly Ingredient[], use
   };
   const counts = (ingredient: Ingredient): boolean => {
     const { damage: ownDamage, irritation } = eyeLimits(context, ingredient);
-    return isRelevant(
-      context.scale,
-      ingredient,
-      floorOf([...ownDamage, ...irritation], relevantFrom.percent),
-    );
+    return isRelevant(context.scale, ingredient, floorOf(both(ownDamage, irritation), relevantFrom.percent));
   };
   const allMild = classified.every(ingredient => isMild(ingredient) || !counts(ingredient));
   return allMild ? mildIrritant.category : irritantCategory;

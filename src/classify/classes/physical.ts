@@ -2,7 +2,7 @@ import type { Hazard } from '../../notation/hazard.ts';
 import type { Basis, PhysicalClassRules } from '../../reference/thresholds.ts';
 import type { ClassRule } from '../class-rule.ts';
 import { noCutOff } from '../class-rule.ts';
-import { constant } from '../constant.ts';
+import { constant, keysByForm } from '../constant.ts';
 import { type ClassResult, type Context, hazardIn } from '../context.ts';
 import type { Sign } from '../facts/physical.ts';
 import { ofPhysical, type Provision } from '../facts/provision.ts';
@@ -28,30 +28,32 @@ const entryOf = (basis: Basis, name: string): PhysicalClassRules | undefined => 
  * what the ingredients say is judged: a product that is one substance takes that substance's class, a specific limit
  * decides where it applies, and an ingredient of the class or of a neighbouring one leaves it open.
  */
-export const physicalClass = (name: string, rule: PhysicalRule = {}): ClassRule => ({
-  listed: name,
-  isOf: basis => entryOf(basis, name) !== undefined,
-  judge: context => {
-    const { basis, mixture } = context;
-    const entry = entryOf(basis, name);
-    if (!entry) return [];
-    if (!entry.forms.includes(mixture.form))
-      return constant(basis, `${name} not for ${mixture.form}`, () => [wrongForm(context, name, entry)]);
-    if (rule.own) return [rule.own(context)];
-    if (rule.signs || isConcerned(mixture, name, entry)) return [judge(context, name, entry, rule)];
-    const onlyWater = mixture.ingredients.every(({ water }) => water);
-    return constant(basis, onlyWater ? `${name} of water` : name, () => [
-      undecided(context, name, entry, rule),
-    ]);
-  },
-  objectives: rule.objectives,
-  limitedBy: [name],
-  cutOff: noCutOff,
-  criteria: basis => {
-    const entry = entryOf(basis, name);
-    return entry ? citeOf(basis, entry) : null;
-  },
-});
+export function physicalClass(name: string, rule: PhysicalRule = {}): ClassRule {
+  const notFor = keysByForm(`${name} is not for the form`);
+  const ofWater = `${name} of water`;
+  return {
+    listed: name,
+    isOf: basis => entryOf(basis, name) !== undefined,
+    judge: context => {
+      const { basis, mixture } = context;
+      const entry = entryOf(basis, name);
+      if (!entry) return [];
+      if (!entry.forms.includes(mixture.form))
+        return constant(basis, notFor[mixture.form], () => [wrongForm(context, name, entry)]);
+      if (rule.own) return [rule.own(context)];
+      if (rule.signs || isConcerned(mixture, name, entry)) return [judge(context, name, entry, rule)];
+      const onlyWater = mixture.ingredients.every(({ water }) => water);
+      return constant(basis, onlyWater ? ofWater : name, () => [undecided(context, name, entry, rule)]);
+    },
+    objectives: rule.objectives,
+    limitedBy: [name],
+    cutOff: noCutOff,
+    criteria: basis => {
+      const entry = entryOf(basis, name);
+      return entry ? citeOf(basis, entry) : null;
+    },
+  };
+}
 
 function judge(context: Context, name: string, entry: PhysicalClassRules, rule: PhysicalRule): ClassResult {
   const cite = citeOf(context.basis, entry);
@@ -65,9 +67,9 @@ function judge(context: Context, name: string, entry: PhysicalClassRules, rule: 
 
 // Asked for every class of every product; most have no neighbours.
 const isConcerned = (mixture: Mixture, own: string, { members, openedBy }: PhysicalClassRules): boolean =>
-  concerns(mixture, own) ||
-  (members !== undefined && concerns(mixture, ...members)) ||
-  (openedBy !== undefined && concerns(mixture, ...openedBy));
+  mixture.classes.has(own) ||
+  (members !== undefined && concerns(mixture, members)) ||
+  (openedBy !== undefined && concerns(mixture, openedBy));
 
 const citeOf = (basis: Basis, { instrument, criteria }: PhysicalClassRules): Provision =>
   ofPhysical(basis, criteria, instrument);

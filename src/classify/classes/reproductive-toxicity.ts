@@ -4,7 +4,7 @@ import type { CutOffTable } from '../../reference/thresholds.ts';
 import { always, type ClassRule } from '../class-rule.ts';
 import type { ClassifiedHazard } from '../classification.ts';
 import { type ClassResult, type Context, hazardIn } from '../context.ts';
-import { concerns, hazardsOf, type Ingredient, limitsOf } from '../ingredient.ts';
+import { hazardsOf, type Ingredient, limitsOf } from '../ingredient.ts';
 import {
   becauseOfCandidates,
   byIngredient,
@@ -141,7 +141,7 @@ export const lactation: ClassRule = {
 
 function judge(context: Context): ClassResult {
   const table = context.basis.byIngredient['Repr.']!;
-  if (!concerns(context.mixture, 'Repr.')) return noneOf(context, 'Repr.', table).result;
+  if (!context.mixture.classes.has('Repr.')) return noneOf(context, 'Repr.', table).result;
   const all = context.mixture.ingredients.flatMap(ingredient => triggersOf(context, ingredient, table));
   const reached = all
     .filter(({ reached }) => reached)

@@ -10,6 +10,7 @@ import type { ReadingId } from '../readings.ts';
 import { judgedSevere } from '../strong.ts';
 import { becauseOfSum, figure, genericTerm, reachesLimit, type SumTerm, specificTerm } from '../sums.ts';
 import {
+  both,
   eachAlone,
   firstAtLimit,
   noteLimits,
@@ -28,6 +29,7 @@ import {
 } from './_skin-corrosion.ts';
 
 const CLASS = 'Skin Corr./Irrit.';
+const skinClasses = ['Skin Corr.', 'Skin Irrit.'];
 const isIrritant = (ingredient: Ingredient, category = '2'): boolean =>
   hazardsOf(ingredient, 'Skin Irrit.').some(hazard => hazard.category === category);
 
@@ -43,7 +45,7 @@ export const skin: ClassRule = {
   isOf: always,
   judge: context => {
     const { basis, mixture } = context;
-    const concerned = mixture.properties.pH || concerns(mixture, 'Skin Corr.', 'Skin Irrit.');
+    const concerned = mixture.properties.pH || concerns(mixture, skinClasses);
     if (concerned || judgedSevere(context).length > 0) return [judge(context)];
     return constant(basis, CLASS, () => [judge(context)]);
   },
@@ -59,7 +61,7 @@ function judge(context: Context): ClassResult {
   const sorted = sortIngredients(
     context,
     rules.relevantFrom,
-    ingredient => [...corrosionLimits(context, ingredient), ...irritationLimits(context, ingredient)],
+    ingredient => both(corrosionLimits(context, ingredient), irritationLimits(context, ingredient)),
     ingredient =>
       hazardsOf(ingredient, 'Skin Corr.').length > 0 || hazardsOf(ingredient, 'Skin Irrit.').length > 0,
     used,

@@ -1,4 +1,5 @@
 import type { TransientEffect } from '../../notation/hazard.ts';
+import { listedByEffect } from '../../notation/listed-class.ts';
 import type { Exact } from '../../quantity/exact.ts';
 import { always, type ClassRule } from '../class-rule.ts';
 import { constant } from '../constant.ts';
@@ -6,7 +7,7 @@ import { type ClassResult, type Context, hazardIn } from '../context.ts';
 import type { Because } from '../facts/because.ts';
 import { ofHealth } from '../facts/provision.ts';
 import type { Ended } from '../facts/reason-base.ts';
-import { concerns, hazardsOf, type Ingredient, limitsOf } from '../ingredient.ts';
+import { hazardsOf, type Ingredient, limitsOf } from '../ingredient.ts';
 import { type Objective, objective, objectives } from '../ranges/objective.ts';
 import type { ReadingId } from '../readings.ts';
 import { becauseOfSum, figure, genericTerm, reachesLimit, type SumTerm, specificTerm } from '../sums.ts';
@@ -47,7 +48,7 @@ export const transientEffects: ClassRule = {
   categories: ['3'],
   isOf: always,
   judge: context =>
-    concerns(context.mixture, 'STOT SE')
+    context.mixture.classes.has('STOT SE')
       ? judgeTransient(context)
       : constant(context.basis, 'STOT SE 3', () => judgeTransient(context)),
   objectives: transientObjectives,
@@ -66,7 +67,7 @@ function judgeTransient(context: Context): ClassResult[] {
     const ended = context.mixture.ingredients.flatMap(ingredient =>
       endedRange(context, ingredient, effect, statement),
     );
-    const label = `STOT SE 3 (${effect})`;
+    const label = listedByEffect(effect);
     const floor = rules.relevantFrom.percent;
     const reached = reachesLimit(scale, terms, rules.sum.percent);
     const reason: Because =

@@ -4,7 +4,7 @@ import { bySource } from '../facts/provision.ts';
 import type { Warning } from '../facts/warning.ts';
 import { hazardsOf, type Ingredient } from '../ingredient.ts';
 import { groupsOf } from '../reactivity.ts';
-import { strongSide } from '../strong.ts';
+import { type Side, strongSide } from '../strong.ts';
 
 const shareOf = ({ index, percent }: Ingredient) => ({ constituent: index, amount: percent });
 
@@ -52,26 +52,25 @@ function pH({ mixture, scale }: Context): Warning[] {
   if (!measured) return [];
   const { percent: from, moderate, acids, bases, source } = doubts.pH;
   const [low, high] = moderate as [number, number];
+  const { ingredients } = mixture;
+  // Whatever is unknown may be what neutralizes.
+  if (ingredients.some(({ data }) => data.noData)) return [];
   const isIn = (ingredient: Ingredient, ids: readonly string[]): boolean => {
     const groups = groupsOf(ingredient);
     return ids.some(id => groups.has(id));
   };
-  const of = (side: 'acid' | 'base', ids: readonly string[]) => ({
-    strong: mixture.ingredients.filter(
-      each => strongSide(each) === side && scale.reaches(each.percent, from),
-    ),
-    any: mixture.ingredients.some(each => strongSide(each) === side || isIn(each, ids)),
-  });
-  const acid = of('acid', acids);
-  const base = of('base', bases);
-  // Whatever is unknown may be what neutralizes.
-  if (mixture.ingredients.some(({ data }) => data.noData)) return [];
-  const doubted =
-    scale.compare(measured.value, low) > 0 && acid.strong.length > 0 && !base.any
-      ? acid.strong
-      : scale.compare(measured.value, high) < 0 && base.strong.length > 0 && !acid.any
-        ? base.strong
-        : [];
+  const strong = (side: Side): readonly Ingredient[] =>
+    ingredients.filter(each => strongSide(each) === side && scale.reaches(each.percent, from));
+  const holds = (side: Side, ids: readonly string[]): boolean =>
+    ingredients.some(each => strongSide(each) === side || isIn(each, ids));
+  const unanswered = (side: Side, other: Side, ids: readonly string[]): readonly Ingredient[] => {
+    const found = strong(side);
+    return found.length > 0 && !holds(other, ids) ? found : [];
+  };
+  const isAboveAcid = scale.compare(measured.value, low) > 0;
+  const isBelowBase = scale.compare(measured.value, high) < 0;
+  const acid = isAboveAcid ? unanswered('acid', 'base', bases) : [];
+  const doubted = acid.length === 0 && isBelowBase ? unanswered('base', 'acid', acids) : acid;
   if (doubted.length === 0) return [];
   return [
     {

@@ -1,5 +1,6 @@
 import doubts from '../../../hazard-data/measured-doubts.json' with { type: 'json' };
 import type { AcuteKey } from '../../reference/thresholds.ts';
+import { acuteCategories } from '../classes/_acute-estimate.ts';
 import type { ClassResult, Context } from '../context.ts';
 import type { Because } from '../facts/because.ts';
 import { type Figure, figureOf } from '../facts/figure.ts';
@@ -16,22 +17,35 @@ function isClose({ total, limit, unit }: Held): boolean {
   return Math.abs(total - limit) <= within;
 }
 
-const percent = (total: number, limit: number): Held => ({ total, limit, unit: '%' });
+/** Of the figures that are close to their limit the closest; hears of each. */
+class Closest {
+  found: Held | null = null;
+
+  hear(total: number, limit: number, unit: Held['unit']): void {
+    const held = { total, limit, unit };
+    if (isClose(held) && (!this.found || distance(held) < distance(this.found))) this.found = held;
+  }
+}
 
 /** The limit that decided, and that of the next more severe category, with the figure of each. */
-function heldAgainst(because: Because, { basis }: Context): readonly Held[] {
+function closestIn(because: Because, { basis }: Context): Held | null {
+  const closest = new Closest();
   const decided = figureOf(because);
-  const found: Held[] = decided?.limit ? [{ ...decided, limit: decided.limit }] : [];
+  if (decided?.limit) closest.hear(decided.total, decided.limit, decided.unit);
   switch (because.kind) {
     case 'additivity':
     case 'shared-category': {
-      const bounds = Object.values(basis.acuteToxicity.categories[because.key as AcuteKey]);
-      const next = Math.max(...bounds.filter(bound => bound < because.ateMix));
-      if (decided && Number.isFinite(next)) found.push({ ...decided, limit: next });
+      const bounds = basis.acuteToxicity.categories[because.key as AcuteKey];
+      let next = Number.NEGATIVE_INFINITY;
+      for (const category of acuteCategories) {
+        const bound = bounds[category];
+        if (bound !== undefined && bound < because.ateMix && bound > next) next = bound;
+      }
+      if (decided && Number.isFinite(next)) closest.hear(decided.total, next, decided.unit);
       break;
     }
     case 'flash-point':
-      if (decided && because.above) found.push({ ...decided, limit: because.above.limit });
+      if (decided && because.above) closest.hear(decided.total, because.above.limit, decided.unit);
       break;
     case 'sum': {
       // Corrosives weigh ten times in the sum towards irritation; by themselves they may reach corrosion.
@@ -41,20 +55,19 @@ function heldAgainst(because: Because, { basis }: Context): readonly Held[] {
       }[because.rule as string];
       const heavy = because.terms.filter(({ weight }) => weight > 1);
       if (severe !== undefined && heavy.length > 0)
-        found.push(
-          percent(
-            heavy.reduce((sum, { amount }) => sum + amount.value, 0),
-            severe,
-          ),
+        closest.hear(
+          heavy.reduce((sum, { amount }) => sum + amount.value, 0),
+          severe,
+          '%',
         );
       break;
     }
     case 'ingredients':
-      for (const { amount, limit } of because.comparisons) found.push(percent(amount.value, limit.value));
+      for (const { amount, limit } of because.comparisons) closest.hear(amount.value, limit.value, '%');
       break;
     default:
   }
-  return found;
+  return closest.found;
 }
 
 /** A moderate pH close to those that give Category 1 of skin and eye (A.2.3.1.3, A.3.3.1.2; CLP and UN 3.2.3.1.2). */
@@ -76,19 +89,12 @@ export function nearLimit(results: readonly ClassResult[], context: Context): Wa
   const warnings: Warning[] = [];
   const byPh = nearExtremePh(context);
   for (const { class: name, route = null, because } of results) {
-    const close = closest(heldAgainst(because, context));
+    const close = closestIn(because, context);
     const isSkinOrEye = name === 'Skin Corr./Irrit.' || name === 'Eye Dam./Irrit.';
     if (close) warnings.push(warningOf(name, route, close, because.cites));
     else if (byPh && isSkinOrEye) warnings.push(warningOf(name, route, byPh.figure, [byPh.cite]));
   }
   return warnings;
-}
-
-/** Of the figures that are close to their limit the closest. */
-function closest(held: readonly Held[]): Held | null {
-  let least: Held | null = null;
-  for (const each of held) if (isClose(each) && (!least || distance(each) < distance(least))) least = each;
-  return least;
 }
 
 const distance = ({ total, limit }: Held): number => Math.abs(total - limit) / Math.abs(limit);

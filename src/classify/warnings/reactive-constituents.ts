@@ -4,14 +4,13 @@ import type { ReactiveAdvice, Warning } from '../facts/warning.ts';
 import type { Ingredient, Mixture } from '../ingredient.ts';
 import {
   additivityCite,
-  groupsOf,
+  type Grouped,
+  groupedIn,
   mixtureCite,
+  pairsWith,
   type ReactivePair,
   reactiveFrom,
-  reactivePairs,
 } from '../reactivity.ts';
-
-type Grouped = readonly { readonly ingredient: Ingredient; readonly groups: ReadonlySet<string> }[];
 
 /**
  * Constituents that react with each other when mixed: toxic gas, fire, pressure or heat may come of it, and a
@@ -19,20 +18,20 @@ type Grouped = readonly { readonly ingredient: Ingredient; readonly groups: Read
  * 1910.1200(c), definition of mixture). The worst danger first, one warning for each pair of groups. Groups and pairs
  * after EPA-600/2-80-076, 40 CFR 264 App. V and agency notes, each pair with its source.
  * @param mixture at the concentrations to judge; the upper ends where ranges are given.
+ * @param all its ingredients with their groups, where they are known already.
  */
-export function reactiveConstituents(mixture: Mixture, scale: Scale): Warning[] {
-  const grouped: { ingredient: Ingredient; groups: ReadonlySet<string> }[] = [];
-  const present = new Set<string>();
-  for (const ingredient of mixture.ingredients) {
-    if (!scale.reaches(ingredient.percent, reactiveFrom)) continue;
-    const groups = groupsOf(ingredient);
-    if (groups.size > 0) grouped.push({ ingredient, groups });
-    for (const group of groups) present.add(group);
-  }
+export function reactiveConstituents(
+  mixture: Mixture,
+  scale: Scale,
+  all: readonly Grouped[] = groupedIn(mixture.ingredients),
+): Warning[] {
+  const grouped = all.filter(({ ingredient }) => scale.reaches(ingredient.percent, reactiveFrom));
   if (grouped.length < 2) return [];
+  const present = new Set<string>();
+  for (const { groups } of grouped) for (const group of groups) present.add(group);
   const warnings: Warning[] = [];
-  for (const pair of reactivePairs) {
-    if (!holdsAny(present, pair.a) || !holdsAny(present, pair.b)) continue;
+  for (const pair of pairsWith(present)) {
+    if (!pair.b.some(group => present.has(group))) continue;
     if (!pair.forms || pair.forms.includes(mixture.form))
       warnings.push(...warningOf(pair, grouped, mixture, scale));
   }
@@ -51,13 +50,12 @@ const isDilute = (
     below.a,
   );
 
-// Asked for every pair of every product.
-function holdsAny(present: ReadonlySet<string>, ids: readonly string[]): boolean {
-  for (const id of ids) if (present.has(id)) return true;
-  return false;
-}
-
-function warningOf(pair: ReactivePair, grouped: Grouped, mixture: Mixture, scale: Scale): Warning[] {
+function warningOf(
+  pair: ReactivePair,
+  grouped: readonly Grouped[],
+  mixture: Mixture,
+  scale: Scale,
+): Warning[] {
   const one = sideOf(scale, pair, grouped, pair.a, pair.fromA);
   const other = sideOf(scale, pair, grouped, pair.b, pair.fromB);
   const reacts = (x: Ingredient, y: Ingredient): boolean =>
@@ -83,7 +81,7 @@ function warningOf(pair: ReactivePair, grouped: Grouped, mixture: Mixture, scale
 const sideOf = (
   scale: Scale,
   pair: ReactivePair,
-  grouped: Grouped,
+  grouped: readonly Grouped[],
   ids: readonly string[],
   from = reactiveFrom,
 ): Ingredient[] =>

@@ -6,6 +6,8 @@ import type { Warning } from '../facts/warning.ts';
 import type { Ingredient } from '../ingredient.ts';
 import { bearsFrom, bearsOn, type JudgedProperty, judgedProperties, movedFrom } from './bearing.ts';
 
+const judgedKeys = Object.keys(judgedProperties) as JudgedProperty[];
+
 const bare = (revision: string): string => revision.replace(/^\s*rev(ision|\.)?\s*/i, '').trim();
 
 /** A constituent at both ends of its range. */
@@ -65,9 +67,10 @@ export function staleMeasurements(
   }: Pick<ProductRecord, 'properties'> & Partial<Pick<ProductRecord, 'revision' | 'revised'>>,
   formulaNow: () => readonly Ranged[] = () => [],
 ): Warning[] {
-  const stale = (Object.keys(judgedProperties) as JudgedProperty[]).flatMap(key => {
+  const stale = judgedKeys.flatMap(key => {
     const found: Measured<unknown> | undefined = properties[key];
-    const { measuredOn = null, measuredFormula = null } = found ?? {};
+    if (!found) return [];
+    const { measuredOn = null, measuredFormula = null } = found;
     const moved = measuredFormula ? movedSince(key, measuredFormula, formulaNow()) : [];
     const other = measuredOn !== null && isOfOther(measuredOn, revision, revised);
     return other || moved.length > 0 ? [{ property: judgedProperties[key], measuredOn, moved }] : [];

@@ -1,5 +1,5 @@
 import doubts from '../../../hazard-data/measured-doubts.json' with { type: 'json' };
-import { listedClass } from '../../notation/listed-class.ts';
+import { effectOf, listedClass } from '../../notation/listed-class.ts';
 import type { ClassResult } from '../context.ts';
 import type { Because } from '../facts/because.ts';
 import type { Provision } from '../facts/provision.ts';
@@ -49,12 +49,9 @@ function pointerOf(because: Because): Pointer {
   }
 }
 
-const ofEffect = /^STOT SE 3 \((.+)\)$/u;
-
 /** Whether an ingredient has a hazard of the class of a result, however little of it there is. */
 function isOf({ data: { hazards } }: Ingredient, { class: name, route }: ClassResult): boolean {
-  if (hazards.length === 0) return false;
-  const wanted = ofEffect.exec(name)?.[1];
+  const wanted = effectOf(name);
   return hazards.some(hazard => {
     if (wanted) return hazard.code === 'STOT SE 3' && (hazard.effect ?? wanted) === wanted;
     if (name === 'STOT SE' && hazard.category === '3') return false;
@@ -67,7 +64,20 @@ function isOf({ data: { hazards } }: Ingredient, { class: name, route }: ClassRe
 const burns = ({ data: { hazards } }: Ingredient): boolean =>
   hazards.some(({ hazardClass }) => doubts.flashPoint.missing.classes.includes(hazardClass));
 
-const union = <T>(a: readonly T[], b: readonly T[] = []): T[] => [...new Set([...a, ...b])];
+/** Adds what a list has not got yet. */
+function join<T>(list: T[], more: readonly T[], isSame = (a: T, b: T): boolean => a === b): void {
+  for (const each of more) if (!list.some(known => isSame(known, each))) list.push(each);
+}
+
+const isSameParagraph = (a: Provision, b: Provision): boolean => a.paragraph === b.paragraph;
+
+/** What the classes that wait for the same have come to. */
+interface Open {
+  readonly classes: string[];
+  readonly constituents: number[];
+  readonly lacking: number[];
+  readonly cites: Provision[];
+}
 
 /**
  * Classes left open although an ingredient has the hazard or a neighbouring one: silence would read as harmless (29 CFR
@@ -78,30 +88,36 @@ export function undecidedWithCause(
   results: readonly ClassResult[],
   ingredients: readonly Ingredient[],
 ): Warning[] {
-  const open = new Map<Needed, Extract<Warning, { id: 'undecided-with-cause' }>>();
+  const open = new Map<Needed, Open>();
+  const held = new Set<string>();
+  for (const { data } of ingredients)
+    for (const { hazardClass } of data.hazards) held.add(listedClass(hazardClass));
   for (const result of results) {
     const { class: name, route, outcome, because } = result;
     if (outcome !== 'insufficient-data') continue;
     const { named, needs, lacking } = pointerOf(because);
-    const constituents = named.length === 0 ? [] : union(named);
-    for (const each of ingredients) {
-      if (each.percent.value === 0 || constituents.includes(each.index)) continue;
-      if (isOf(each, result) || (needs === 'flash-point' && burns(each))) constituents.push(each.index);
-    }
+    const isHeld = held.has(effectOf(name) ? 'STOT SE' : name);
+    if (!isHeld && needs !== 'flash-point' && named.length === 0) continue;
+    const constituents: number[] = [];
+    join(constituents, named);
+    if (isHeld || needs === 'flash-point')
+      for (const each of ingredients) {
+        if (each.percent.value === 0 || constituents.includes(each.index)) continue;
+        if (isOf(each, result) || (needs === 'flash-point' && burns(each))) constituents.push(each.index);
+      }
     if (constituents.length === 0) continue;
-    const known = open.get(needs);
-    const cites: readonly Provision[] = because.cites;
-    open.set(needs, {
-      id: 'undecided-with-cause',
-      needs,
-      classes: union(known?.classes ?? [], [route ? `${name} (${route})` : name]),
-      constituents: union(known?.constituents ?? [], constituents),
-      lacking: union(known?.lacking ?? [], lacking),
-      cites: [
-        ...(known?.cites ?? []),
-        ...cites.filter(cite => !known?.cites.some(({ paragraph }) => paragraph === cite.paragraph)),
-      ],
-    });
+    let known = open.get(needs);
+    if (!known) {
+      known = { classes: [], constituents: [], lacking: [], cites: [] };
+      open.set(needs, known);
+    }
+    join(known.classes, [route ? `${name} (${route})` : name]);
+    join(known.constituents, constituents);
+    if (lacking) join(known.lacking, lacking);
+    join<Provision>(known.cites, because.cites, isSameParagraph);
   }
-  return [...open.values()];
+  const warnings: Warning[] = [];
+  for (const [needs, { classes, constituents, lacking, cites }] of open)
+    warnings.push({ id: 'undecided-with-cause', needs, classes, constituents, lacking, cites });
+  return warnings;
 }
