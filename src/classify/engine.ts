@@ -5,7 +5,7 @@ import { blocksUsed } from './building-blocks.ts';
 import { aquaticObjectives } from './classes/aquatic.ts';
 import { classesOf } from './classes-of.ts';
 import type { Classification, ClassifiedHazard, OtherClass, Reading } from './classification.ts';
-import type { ClassResult, RouteEstimate } from './context.ts';
+import type { ClassResult, Context, RouteEstimate } from './context.ts';
 import { type ClassifiedRecord, contextsOf } from './contexts.ts';
 import { describeConstituent } from './describe.ts';
 import { ofHealth } from './facts/provision.ts';
@@ -49,7 +49,8 @@ export function classify(
 ): Classification {
   const resolved = formula.constituents.map((constituent, i) => resolve(constituent, i, lookup, record.form));
   const contextAt = contextsOf(record, formula, resolved, basis, scale);
-  const spread = worstEnds(formula, contextAt);
+  const highs = formula.constituents.map(({ high }) => high);
+  const spread = worstEnds(formula, contextAt, highs);
   const { take, applyLimits } = spread.each[0]!;
   const { results: worst, estimates } = classesOf(spread, worstOf);
   const results = spread.apart ? besideMild(worst, mildEnds(formula, contextAt)) : worst;
@@ -60,7 +61,7 @@ export function classify(
   const used = new Set<ReadingId>();
   const warnings: Warning[] = [];
   for (const each of resolved) warnings.push(...each.warnings);
-  const highest = contextAt(formula.constituents.map(({ high }) => high));
+  const highest = formula.chosen ? contextAt(highs) : spread.each[0]!;
   const grouped = groupedIn(highest.mixture.ingredients);
   warnings.push(
     ...recordAgainstEntry(resolved, results, replaced => {
@@ -114,8 +115,7 @@ export function classify(
     used.add('us-specific-limits');
   const limited = applyLimits ? none : limitedClasses(resolved);
   if (limited.size > 0) {
-    const limitedAt = (percents: Composition) => ({ ...contextAt(percents), applyLimits: true });
-    const within = classesOf(worstEnds(formula, limitedAt), worstOf, limited).results;
+    const within = classesOf(withLimits(spread, formula, contextAt), worstOf, limited).results;
     warnings.push(...limitsWouldMatter(results, within, ofHealth(basis, basis.specificLimits.cite)));
   }
   return {
@@ -153,6 +153,14 @@ const isBesideSevere = (hazards: readonly ClassifiedHazard[]): boolean => {
     .map(each => each.category);
   return categories.includes('3') && categories.some(category => category !== '3');
 };
+
+/** The compositions that are worst where specific limits count. */
+function withLimits(spread: Spread, formula: Formula, contextAt: (percents: Composition) => Context): Spread {
+  const limited = (context: Context): Context => ({ ...context, applyLimits: true });
+  if (spread.apart) return worstEnds(formula, percents => limited(contextAt(percents)));
+  const each = spread.each.map(limited);
+  return { each, apart: false, at: () => each };
+}
 
 /** Hazard classes for which any ingredient has a specific limit. */
 function limitedClasses(resolved: readonly Resolved[]): ReadonlySet<string> {

@@ -1,5 +1,6 @@
 import type { Constituent } from '../formula/constituent.ts';
 import type { Hazard } from '../notation/hazard.ts';
+import type { AteValues } from '../notation/limit.ts';
 import type { Endpoint, GivenData } from '../record/given-data.ts';
 import type { PhysicalForm } from '../record/product-record.ts';
 import { formatAct } from '../reference/harmonised/act.ts';
@@ -18,7 +19,25 @@ import { answerUnused, entryTold, laterOf } from './warnings/entry-told.ts';
 /** Looks up harmonised classifications as they apply on a date; percent and form help to choose among several. */
 export type HarmonisedLookup = (sought: SoughtEntry) => FoundEntry;
 
-const everyEndpoint: readonly Endpoint[] = ['acute-oral', 'acute-dermal', 'acute-inhalation', 'aquatic'];
+const everyEndpoint: ReadonlySet<Endpoint> = new Set([
+  'acute-oral',
+  'acute-dermal',
+  'acute-inhalation',
+  'aquatic',
+]);
+
+/** Endpoints of which estimates say nothing, or that the record calls unknown all the same. */
+function unknownBeside(
+  { oral, dermal, gas, vapour, mist }: AteValues,
+  more: readonly Endpoint[],
+): ReadonlySet<Endpoint> {
+  const unknown = new Set(everyEndpoint);
+  if (oral) unknown.delete('acute-oral');
+  if (dermal) unknown.delete('acute-dermal');
+  if (gas || vapour || mist) unknown.delete('acute-inhalation');
+  for (const endpoint of more) unknown.add(endpoint);
+  return unknown;
+}
 
 /** What hazards or values of a record replace. */
 export interface ReplacedEntry {
@@ -95,11 +114,7 @@ function chosen({ given }: Constituent, found: FoundEntry): FoundEntry {
 }
 
 function withoutHazards({ given, cas }: Constituent, index: number, { later }: FoundEntry): Resolved {
-  const known = new Set<Endpoint>();
-  if (given.ate?.oral) known.add('acute-oral');
-  if (given.ate?.dermal) known.add('acute-dermal');
-  if (given.ate?.gas || given.ate?.vapour || given.ate?.mist) known.add('acute-inhalation');
-  const unknown = new Set([...everyEndpoint.filter(endpoint => !known.has(endpoint)), ...given.unknown]);
+  const unknown = given.ate ? unknownBeside(given.ate, given.unknown) : everyEndpoint;
   return {
     data: dataWith({
       noData: true,

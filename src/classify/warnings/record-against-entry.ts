@@ -14,6 +14,7 @@ export function recordAgainstEntry(
   results: readonly ClassResult[],
   within: (replaced: readonly Resolved[]) => readonly ClassResult[],
 ): Warning[] {
+  if (resolved.every(({ replaced }) => replaced === null)) return [];
   return resolved.flatMap(({ replaced }, constituent) => {
     if (!replaced) return [];
     const { index, act, lost, by, source } = replaced;

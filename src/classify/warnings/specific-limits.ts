@@ -16,21 +16,21 @@ const isSevere = ({ outcome }: ClassResult): boolean => outcome === 'classified'
  * milder (A.0.4.3.2, A.0.4.3.3; reading `us-specific-limits`).
  * @param without results as classified; @param within the same classes with specific limits applied.
  */
-export const limitsWouldMatter = (
+export function limitsWouldMatter(
   without: readonly ClassResult[],
   within: readonly ClassResult[],
   cite: Provision,
-): Warning[] =>
-  within.flatMap((other): Warning[] => {
+): Warning[] {
+  const warnings: Warning[] = [];
+  for (const other of within) {
     const result = without.find(
       candidate => candidate.class === other.class && candidate.route === other.route,
     )!;
     const worse = isSevere(other) && isMoreSevere(other, result);
     const milder =
       isSevere(result) && isMoreSevere(result, other) && bare(codeOf(result)) !== bare(codeOf(other));
-    if (!worse && !milder) return [];
-    return [
-      {
+    if (worse || milder)
+      warnings.push({
         id: 'us-specific-limits',
         class: result.class,
         milder,
@@ -38,6 +38,7 @@ export const limitsWouldMatter = (
         within: codeOf(other),
         because: other.because,
         cites: [cite],
-      },
-    ];
-  });
+      });
+  }
+  return warnings;
+}
