@@ -3,6 +3,7 @@ import { create, type Font } from 'fontkit';
 import { type PDFContext, type PDFRef, PDFString } from 'pdf-lib';
 import type { FaceName, FontLibrary, Glyph, GlyphRun } from '../text/glyph-run.ts';
 import { pdfNumber, snapped } from './_number.ts';
+import { flateStream } from './flate.ts';
 import { toUnicode } from './to-unicode.ts';
 
 // Reserved by ISO 32000-1 Table 123: bits for "not the standard Latin set" and "italic".
@@ -96,7 +97,7 @@ class EmbeddedFace {
         CapHeight: Math.round(this.#scaled(font.capHeight)),
         XHeight: Math.round(this.#scaled(font.xHeight)),
         StemV: this.#stemWidth(),
-        FontFile2: context.register(context.flateStream(program, { Length1: program.length })),
+        FontFile2: context.register(flateStream(context, program, { Length1: program.length })),
       }),
     );
     const descendant = context.register(
@@ -119,7 +120,7 @@ class EmbeddedFace {
         BaseFont: name,
         Encoding: 'Identity-H',
         DescendantFonts: [descendant],
-        ToUnicode: context.register(context.flateStream(map)),
+        ToUnicode: context.register(flateStream(context, map)),
       }),
     );
   }
