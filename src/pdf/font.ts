@@ -22,6 +22,12 @@ interface CodedGlyph {
   readonly width: number;
 }
 
+/** What a glyph is in a text array: its code in hexadecimal digits, and the kerning after it. */
+interface GlyphOperand {
+  readonly code: string;
+  readonly kern: string;
+}
+
 const hex4 = (code: number): string => code.toString(16).toUpperCase().padStart(4, '0');
 
 // Parsing is the dear part and depends on the bytes alone.
@@ -41,6 +47,7 @@ class EmbeddedFace {
   readonly #font: Font;
   readonly #subset: GlyphSubset;
   readonly #codes = new Map<string, number>();
+  readonly #operands = new Map<Glyph, GlyphOperand>();
   readonly #glyphs: CodedGlyph[];
 
   constructor(bytes: Uint8Array) {
@@ -65,6 +72,16 @@ class EmbeddedFace {
     this.#codes.set(key, code);
     this.#glyphs[code] = { text, width };
     return code;
+  }
+
+  /** As `code`, with the kerning after the glyph. */
+  operand(glyph: Glyph): GlyphOperand {
+    let known = this.#operands.get(glyph);
+    if (!known) {
+      known = { code: hex4(this.code(glyph)), kern: pdfNumber(glyph.width - glyph.advance) };
+      this.#operands.set(glyph, known);
+    }
+    return known;
   }
 
   /** Area by height of "l", which is nothing but a stem in a sans serif face: true for slanted ones too. */
@@ -163,8 +180,8 @@ export class EmbeddedFonts {
     let codes = '';
     let array = '';
     for (const glyph of glyphs) {
-      codes += hex4(face.code(glyph));
-      const kern = pdfNumber(glyph.width - glyph.advance);
+      const { code, kern } = face.operand(glyph);
+      codes += code;
       if (kern === '0') continue;
       array += `<${codes}>${kern}`;
       codes = '';
