@@ -1,67 +1,81 @@
-import { nodeFiles } from '../cli/files.ts';
-import { classifyProduct } from '../draft/classified-product.ts';
-import { draftLabel } from '../draft/draft-label.ts';
-import { draftSheet } from '../draft/draft-sheet.ts';
-import { openProduct } from '../draft/open-product.ts';
-import { openReference } from '../draft/open-reference.ts';
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { packagePath } from '../environment/package-files.ts';
-import type { LabelElements } from '../labelling/label-elements.ts';
-import type { Outcome } from '../report/diagnostic.ts';
-import { loadFonts } from '../text/font-library.ts';
-import { en } from '../words/en/index.ts';
-import { openBrowser } from './chromium.ts';
+import { openBrowser, printOnce } from './chromium.ts';
 import type { Ratio } from './classification.ts';
-import { secondsOfAsync } from './timing.ts';
+import { type Drafted, demoDrafts } from './drafts.ts';
+import { secondsInTurn } from './timing.ts';
 
-const must = <T>(outcome: Outcome<T>): T => {
-  if (!outcome.ok) throw new Error(outcome.diagnostics.map(({ message }) => message).join('; '));
-  return outcome.value;
-};
+/** The same command as a process of its own, which reads the record, classifies, drafts, reads back and writes. */
+function runCommand(args: readonly string[], folder: string): void {
+  const main = packagePath('out', 'dist', 'cli', 'main.js');
+  const { status } = spawnSync(process.execPath, [main, ...args, '--out', folder], { stdio: 'ignore' });
+  if (status !== 0 && status !== 1) throw new Error(`${args.join(' ')} ended with ${status}`);
+}
 
-/** The texts of a label as a page for a browser, without its symbols and bars: less than the label holds. */
-const asPage = (name: string, { hazardStatements, precautionaryStatements }: LabelElements): string =>
-  `<!doctype html><style>@page{size:130mm 120mm;margin:4mm}</style><h1>${name}</h1>${[
-    ...hazardStatements,
-    ...precautionaryStatements,
-  ]
-    .map(({ text }) => `<p>${text}</p>`)
-    .join('')}`;
+async function ratiosOf(
+  { name, page, setAndWritten, drafted, whole, command }: Drafted,
+  print: (html: string) => Promise<Uint8Array>,
+  folder: string,
+): Promise<Ratio[]> {
+  const file = join(folder, `${name}.html`);
+  writeFileSync(file, page);
+  const [written, draft, open, once, process] = await secondsInTurn(
+    async () => void (await setAndWritten()),
+    drafted,
+    async () => void (await print(page)),
+    async () => printOnce(file, join(folder, `${name}.pdf`)),
+    async () => runCommand(command, join(folder, 'out')),
+  );
+  const browsers = [
+    ['Chromium, already open', open!],
+    ['Chromium, started for each document', once!],
+  ] as const;
+  const ours = [
+    [`the ${name} laid out and written as PDF`, written!],
+    [`the ${name} drafted whole: ${whole}, read back and checked`, draft!],
+  ] as const;
+  const kilobytes = (await setAndWritten()).length / 1000;
+  return [
+    ...ours.flatMap(([against, seconds]) =>
+      browsers.map(([browser, others]) => ({
+        what: `${browser}, prints the ${name}`,
+        against,
+        ratio: others / seconds,
+        seconds: [others, seconds] as const,
+      })),
+    ),
+    {
+      what: `Chromium, started for each document, prints the ${name}`,
+      against: `labelwright ${command[0]}, started for each document: from record to files`,
+      ratio: once! / process!,
+      seconds: [once!, process!],
+    },
+    {
+      what: `PDF of the ${name}, kilobytes`,
+      against: name === 'sheet' ? '250 at most' : '80 at most, without a profile',
+      ratio: kilobytes,
+    },
+  ];
+}
 
 /**
- * A sheet and a label, drafted from the classification and read back, against headless Chromium, already open, that
- * prints the same texts. None where the machine has no Chromium.
+ * A sheet and a label against headless Chromium that prints the same content: already open, and started for each
+ * document. None where the machine has no Chromium.
  */
 export async function browserRatios(): Promise<Ratio[]> {
   const browser = await openBrowser();
   if (!browser) return [];
+  const folder = mkdtempSync(join(tmpdir(), 'bench-'));
   try {
-    const product = classifyProduct(
-      must(openProduct(packagePath('templates', 'demo', 'patio-cleaner.yaml'), nodeFiles)),
-      must(await openReference('us-hcs', '2026-11-25')),
-    );
-    const fonts = await loadFonts();
-    const date = '2026-11-25';
-    const sheet = async () => must(await draftSheet(product, { date, paper: 'letter' }, fonts, en));
-    const options = { date, pack: product.record.packs[0]!, purpose: 'us-workplace' } as const;
-    const { html } = await sheet();
-    const labelPage = asPage(product.record.name, product.elements);
-    const sheets = await secondsOfAsync(async () => void (await sheet()));
-    const labels = await secondsOfAsync(async () => void must(await draftLabel(product, options, fonts, en)));
-    const printedSheets = await secondsOfAsync(async () => void (await browser.print(html)));
-    const printedLabels = await secondsOfAsync(async () => void (await browser.print(labelPage)));
-    return [
-      {
-        what: 'headless Chromium, already open, prints the sheet',
-        against: 'the sheet drafted as PDF, web page and JSON, and read back',
-        ratio: printedSheets / sheets,
-      },
-      {
-        what: 'headless Chromium, already open, prints the texts of the label',
-        against: 'the label drafted and read back',
-        ratio: printedLabels / labels,
-      },
-    ];
+    const ratios: Ratio[] = [];
+    for (const drafted of await demoDrafts())
+      ratios.push(...(await ratiosOf(drafted, browser.print, folder)));
+    return ratios;
   } finally {
     await browser.close();
+    rmSync(folder, { recursive: true, force: true });
   }
 }

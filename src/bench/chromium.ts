@@ -1,4 +1,4 @@
-import { spawn } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -19,14 +19,24 @@ interface Answer {
   readonly error?: { readonly message: string };
 }
 
+const HEADLESS = ['--headless', '--no-sandbox', '--disable-gpu'];
+
+/** Starts Chromium, prints one page as PDF and ends it, as a script does for each document. */
+export function printOnce(page: string, pdf: string, program = 'chromium'): void {
+  const { status } = spawnSync(
+    program,
+    [...HEADLESS, '--no-pdf-header-footer', `--print-to-pdf=${pdf}`, pathToFileURL(page).href],
+    { stdio: 'ignore' },
+  );
+  if (status !== 0) throw new Error(`${program} ended with ${status}`);
+}
+
 /** Opens headless Chromium where the machine has it; null where it has none. */
 export async function openBrowser(program = 'chromium'): Promise<Browser | null> {
   const folder = mkdtempSync(join(tmpdir(), 'bench-'));
-  const child = spawn(
-    program,
-    ['--headless', '--no-sandbox', '--disable-gpu', '--remote-debugging-pipe', `--user-data-dir=${folder}`],
-    { stdio: ['ignore', 'ignore', 'ignore', 'pipe', 'pipe'] },
-  );
+  const child = spawn(program, [...HEADLESS, '--remote-debugging-pipe', `--user-data-dir=${folder}`], {
+    stdio: ['ignore', 'ignore', 'ignore', 'pipe', 'pipe'],
+  });
   const gone = new Promise<void>(resolve => child.once('exit', () => resolve()));
   const close = async (): Promise<void> => {
     if (child.kill('SIGKILL')) await gone;

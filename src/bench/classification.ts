@@ -15,6 +15,8 @@ export interface Ratio {
   readonly what: string;
   readonly against: string;
   readonly ratio: number;
+  /** Of the one and of the other, where the reader would ask for them. */
+  readonly seconds?: readonly [number, number];
 }
 
 const must = <T>(outcome: Outcome<T>): T => {

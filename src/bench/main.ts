@@ -7,8 +7,10 @@ import { tableRatios } from './table.ts';
 
 const print = (title: string, ratios: readonly Ratio[]): void => {
   process.stdout.write(`${title}\n`);
-  for (const { what, against, ratio } of ratios)
-    process.stdout.write(`  ${ratio.toFixed(2).padStart(8)}  ${what} / ${against}\n`);
+  for (const { what, against, ratio, seconds } of ratios) {
+    const times = seconds ? ` (${seconds.map(each => `${(1000 * each).toFixed(0)} ms`).join(' / ')})` : '';
+    process.stdout.write(`  ${ratio.toFixed(2).padStart(8)}  ${what} / ${against}${times}\n`);
+  }
 };
 
 process.stdout.write('Ratios measured in this run; the least of several rounds each.\n');

@@ -42,3 +42,20 @@ export async function secondsOfAsync(work: () => Promise<void>, rounds = 7): Pro
   }
   return best;
 }
+
+/**
+ * Seconds of one call of each work, awaited, the least of some rounds in which they take turns; each is first called
+ * until it is warm.
+ */
+export async function secondsInTurn(...works: readonly (() => Promise<void>)[]): Promise<number[]> {
+  const once = async (work: () => Promise<void>): Promise<number> => {
+    const start = process.hrtime.bigint();
+    await work();
+    return Number(process.hrtime.bigint() - start) / 1e9;
+  };
+  for (const work of works) for (let spent = 0; spent < WARM_UP_SECONDS; ) spent += await once(work);
+  const best = works.map(() => Number.POSITIVE_INFINITY);
+  for (let round = 0; round < ROUNDS / 4; round++)
+    for (const [at, work] of works.entries()) best[at] = Math.min(best[at]!, await once(work));
+  return best;
+}

@@ -2,7 +2,6 @@ import { childResistant, type PackagedProduct, type PackagingFinding } from '../
 import type { Duty, DutyState } from '../duties/duty.ts';
 import { stateVoc } from '../duties/state-voc.ts';
 import { type CountedAs, type VocProduct, volatileContent } from '../duties/voc.ts';
-import { readPackageFile } from '../environment/package-files.ts';
 import { Exact } from '../quantity/exact.ts';
 import { readMeasure } from '../quantity/measure.ts';
 import { completeRecord } from '../record/complete.ts';
@@ -11,10 +10,10 @@ import type { Voc } from '../record/record-blocks.ts';
 import { childResistantRules } from '../reference/duties/child-resistant-data.ts';
 import { stateVocLimits } from '../reference/duties/state-voc-data.ts';
 import { vocData } from '../reference/duties/voc-data.ts';
-import { openRegulatory } from '../reference/regulatory/open-regulatory.ts';
 import { basicDescription } from '../transport/answer.ts';
 import type { ClassifiedProduct } from './classified-product.ts';
 import { draftTransport } from './draft-transport.ts';
+import { regulatoryTable } from './open-reference.ts';
 
 /** Duties around the label, as far as composition, packs and record decide them; claims have findings of their own. */
 export const dutiesOf = (product: ClassifiedProduct): readonly Duty[] => [
@@ -169,11 +168,7 @@ function leastDilutions(packs: readonly Pack[]) {
 
 function stateDuties(product: ClassifiedProduct): Duty[] {
   const { record, formula } = product;
-  const { prop65 } = openRegulatory(
-    readPackageFile('hazard-data', 'regulatory', 'cercla.tsv'),
-    readPackageFile('hazard-data', 'regulatory', 'epcra-313.tsv'),
-    readPackageFile('hazard-data', 'regulatory', 'prop65.tsv'),
-  );
+  const { prop65 } = regulatoryTable();
   const cite = 'California Health and Safety Code 25249.6';
   const found = formula.constituents.flatMap(({ name, cas, high }) =>
     prop65({ name, cas, form: record.form }).found.map(

@@ -7,6 +7,7 @@ import type { SoughtEntry } from '../reference/harmonised/entry-scopes.ts';
 import { type HarmonisedTable, openHarmonised } from '../reference/harmonised/open-harmonised.ts';
 import { type LabelData, loadLabelData } from '../reference/label-data/load-label-data.ts';
 import type { LookUp } from '../reference/lists/look-up.ts';
+import { openRegulatory, type RegulatoryTable } from '../reference/regulatory/open-regulatory.ts';
 import type { Basis } from '../reference/thresholds.ts';
 import { type Outcome, succeed } from '../report/diagnostic.ts';
 
@@ -44,6 +45,28 @@ export async function openReference(id: BasisId, asOf: string): Promise<Outcome<
 }
 
 let exposure: ExposureTable | null = null;
+
+/** Workplace limits and carcinogen lists of the package, read once. */
+export function exposureTable(): ExposureTable {
+  exposure ??= openExposure(
+    readPackageFile('hazard-data', 'exposure', 'osha-pel.tsv'),
+    readPackageFile('hazard-data', 'exposure', 'carcinogen-lists.tsv'),
+  );
+  return exposure;
+}
+
+let regulatory: RegulatoryTable | null = null;
+
+/** The lists of section 15 of the package, read once. */
+export function regulatoryTable(): RegulatoryTable {
+  regulatory ??= openRegulatory(
+    readPackageFile('hazard-data', 'regulatory', 'cercla.tsv'),
+    readPackageFile('hazard-data', 'regulatory', 'epcra-313.tsv'),
+    readPackageFile('hazard-data', 'regulatory', 'prop65.tsv'),
+  );
+  return regulatory;
+}
+
 /** By name, then by number, then by form: a key of all three would have to be made for each question. */
 const searched = new Map<string, Map<string | null, Map<string, LookUp<CarcinogenListing>>>>();
 
@@ -51,11 +74,7 @@ const searched = new Map<string, Map<string | null, Map<string, LookUp<Carcinoge
 function carcinogensOf({ name, cas, form }: SoughtEntry): LookUp<CarcinogenListing> {
   let found = searched.get(name)?.get(cas)?.get(form);
   if (!found) {
-    exposure ??= openExposure(
-      readPackageFile('hazard-data', 'exposure', 'osha-pel.tsv'),
-      readPackageFile('hazard-data', 'exposure', 'carcinogen-lists.tsv'),
-    );
-    found = exposure.carcinogens({ name, cas, form });
+    found = exposureTable().carcinogens({ name, cas, form });
     const byCas = searched.get(name) ?? new Map<string | null, Map<string, LookUp<CarcinogenListing>>>();
     const byForm = byCas.get(cas) ?? new Map<string, LookUp<CarcinogenListing>>();
     if (searched.size < 10_000) searched.set(name, byCas.set(cas, byForm.set(form, found)));

@@ -1,16 +1,13 @@
 import type { Classification } from '../classify/classification.ts';
 import { classify } from '../classify/engine.ts';
 import type { SheetInput, SheetSolution } from '../document/sheet.ts';
-import { readPackageFile } from '../environment/package-files.ts';
 import type { CompleteRecord } from '../record/product-record.ts';
 import { environmentalBasis } from '../reference/basis.ts';
-import { openExposure } from '../reference/exposure/open-exposure.ts';
 import { openProperties } from '../reference/properties/ingredient-properties.ts';
-import { openRegulatory } from '../reference/regulatory/open-regulatory.ts';
 import type { Words } from '../words/words.ts';
 import { type ClassifiedProduct, sheetElements } from './classified-product.ts';
 import { draftTransport } from './draft-transport.ts';
-import { openReference } from './open-reference.ts';
+import { exposureTable, openReference, regulatoryTable } from './open-reference.ts';
 import { sheetFacts } from './sheet-facts.ts';
 import { useSolutions } from './use-solutions.ts';
 
@@ -31,16 +28,9 @@ export async function sheetInput(
     elements: sheetElements(product),
     environment: await environmentOf(product),
     words,
-    exposure: openExposure(
-      readPackageFile('hazard-data', 'exposure', 'osha-pel.tsv'),
-      readPackageFile('hazard-data', 'exposure', 'carcinogen-lists.tsv'),
-    ),
+    exposure: exposureTable(),
     properties: openProperties(),
-    regulatory: openRegulatory(
-      readPackageFile('hazard-data', 'regulatory', 'cercla.tsv'),
-      readPackageFile('hazard-data', 'regulatory', 'epcra-313.tsv'),
-      readPackageFile('hazard-data', 'regulatory', 'prop65.tsv'),
-    ),
+    regulatory: regulatoryTable(),
     transport: sheetTransport(product),
     solutions: sheetSolutions(product),
     thresholds: reference.basis,

@@ -2,7 +2,9 @@
 export const pdfNumber = (value: number): string => {
   if (!Number.isFinite(value)) throw new RangeError(`${value} cannot be written in a PDF`);
   const rounded = Math.round(value * 10_000) / 10_000;
-  return rounded === 0 ? '0' : rounded.toFixed(4).replace(/\.?0+$/u, '');
+  // The shortest form of a number of this size has no more decimals than it was rounded to, and no exponent.
+  if (Math.abs(rounded) < 1e9) return rounded === 0 ? '0' : String(rounded);
+  return rounded.toFixed(4).replace(/\.?0+$/u, '');
 };
 
 /** Rounds as `pdfNumber` writes. */

@@ -12,6 +12,7 @@ import {
 import type { Art, DrawingArt, DrawnLine, Inks, Matrix, PageArt, PictureArt } from '../artwork/art.ts';
 import type { FrameItem } from '../layout/frame.ts';
 import { pdfNumber } from './_number.ts';
+import { flateStream } from './flate.ts';
 
 /** Every artwork of a document once, by the name of its resource. */
 export const artNames = (items: readonly FrameItem[]): ReadonlyMap<Art, string> => {
@@ -72,7 +73,7 @@ async function registerPage(context: PDFContext, { source, page: number, box }: 
     stream instanceof PDFRawStream ? [decodePDFRawStream(stream).decode(), new Uint8Array([10])] : [],
   );
   return context.register(
-    context.flateStream(Uint8Array.from(Buffer.concat(parts)), {
+    flateStream(context, Uint8Array.from(Buffer.concat(parts)), {
       Type: 'XObject',
       Subtype: 'Form',
       FormType: 1,
@@ -86,7 +87,7 @@ async function registerPage(context: PDFContext, { source, page: number, box }: 
 function registerPicture(context: PDFContext, { columns, rows, space, samples, alpha }: PictureArt): PDFRef {
   const image = (bytes: Uint8Array, colors: string, more: Record<string, PDFRef> = {}) =>
     context.register(
-      context.flateStream(bytes, {
+      flateStream(context, bytes, {
         Type: 'XObject',
         Subtype: 'Image',
         Width: columns,
@@ -133,7 +134,7 @@ function registerDrawing(context: PDFContext, { view, shapes }: DrawingArt): PDF
     ];
   });
   return context.register(
-    context.flateStream(`${operators.join('\n')}\n`, {
+    flateStream(context, `${operators.join('\n')}\n`, {
       Type: 'XObject',
       Subtype: 'Form',
       FormType: 1,

@@ -1,5 +1,6 @@
 import { type PDFContext, PDFHexString, type PDFRef, type PDFString } from 'pdf-lib';
 import type { Attachment } from '../layout/frame.ts';
+import { flateStream } from './flate.ts';
 
 /**
  * Embeds the files that go with a document (ISO 32000-1 7.11.4): stream with media type and dates, file
@@ -13,7 +14,7 @@ export const attach = (
   const byName = [...attachments].sort((a, b) => (a.name < b.name ? -1 : 1));
   return byName.map(({ name, mediaType, description, relationship, bytes }) => {
     const stream = context.register(
-      context.flateStream(bytes, {
+      flateStream(context, bytes, {
         Type: 'EmbeddedFile',
         Subtype: mediaType,
         Params: { Size: bytes.length, CreationDate: date, ModDate: date },

@@ -1,5 +1,5 @@
 import type { Art } from '../artwork/art.ts';
-import type { ArtifactKind, Frame, FrameItem, LayerName, PathItem, Tag, TextItem } from '../layout/frame.ts';
+import type { ArtifactKind, Frame, FrameItem, LayerName, Tag, TextItem } from '../layout/frame.ts';
 import { type Box, ContentWriter } from './content-writer.ts';
 import type { EmbeddedFonts } from './font.ts';
 import { CODER_LAYER, DIE_LAYER, DRAFT_LAYER, EYE_MARK_LAYER } from './layer.ts';
@@ -77,12 +77,12 @@ export const pageContent = (
   fonts: EmbeddedFonts,
   art: ReadonlyMap<Art, string> = new Map(),
 ): PageContent => {
-  for (const { kind, layer, ...item } of frame.items) {
-    if (kind === 'art') continue;
-    const inks =
-      kind === 'text' ? [(item as TextItem).ink] : [(item as PathItem).fill, (item as PathItem).stroke];
+  for (const item of frame.items) {
+    if (item.kind === 'art') continue;
+    const has = (ink: 'die' | 'coder') =>
+      item.kind === 'text' ? item.ink === ink : item.fill === ink || item.stroke === ink;
     for (const technical of ['die', 'coder'] as const)
-      if (inks.includes(technical) !== (layer === technical))
+      if (has(technical) !== (item.layer === technical))
         throw new Error(
           `the ${TECHNICAL[technical]} ink belongs on the ${TECHNICAL[technical]} layer, and nothing else does`,
         );

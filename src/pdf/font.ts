@@ -3,6 +3,7 @@ import { create, type Font } from 'fontkit';
 import { type PDFContext, type PDFRef, PDFString } from 'pdf-lib';
 import type { FaceName, FontLibrary, Glyph, GlyphRun } from '../text/glyph-run.ts';
 import { pdfNumber, snapped } from './_number.ts';
+import { flateStream } from './flate.ts';
 import { toUnicode } from './to-unicode.ts';
 
 // Reserved by ISO 32000-1 Table 123: bits for "not the standard Latin set" and "italic".
@@ -19,6 +20,12 @@ interface GlyphSubset {
 interface CodedGlyph {
   readonly text: string;
   readonly width: number;
+}
+
+/** What a glyph is in a text array: its code in hexadecimal digits, and the kerning after it. */
+interface GlyphOperand {
+  readonly code: string;
+  readonly kern: string;
 }
 
 const hex4 = (code: number): string => code.toString(16).toUpperCase().padStart(4, '0');
@@ -40,6 +47,7 @@ class EmbeddedFace {
   readonly #font: Font;
   readonly #subset: GlyphSubset;
   readonly #codes = new Map<string, number>();
+  readonly #operands = new Map<Glyph, GlyphOperand>();
   readonly #glyphs: CodedGlyph[];
 
   constructor(bytes: Uint8Array) {
@@ -64,6 +72,16 @@ class EmbeddedFace {
     this.#codes.set(key, code);
     this.#glyphs[code] = { text, width };
     return code;
+  }
+
+  /** As `code`, with the kerning after the glyph. */
+  operand(glyph: Glyph): GlyphOperand {
+    let known = this.#operands.get(glyph);
+    if (!known) {
+      known = { code: hex4(this.code(glyph)), kern: pdfNumber(glyph.width - glyph.advance) };
+      this.#operands.set(glyph, known);
+    }
+    return known;
   }
 
   /** Area by height of "l", which is nothing but a stem in a sans serif face: true for slanted ones too. */
@@ -96,7 +114,7 @@ class EmbeddedFace {
         CapHeight: Math.round(this.#scaled(font.capHeight)),
         XHeight: Math.round(this.#scaled(font.xHeight)),
         StemV: this.#stemWidth(),
-        FontFile2: context.register(context.flateStream(program, { Length1: program.length })),
+        FontFile2: context.register(flateStream(context, program, { Length1: program.length })),
       }),
     );
     const descendant = context.register(
@@ -119,7 +137,7 @@ class EmbeddedFace {
         BaseFont: name,
         Encoding: 'Identity-H',
         DescendantFonts: [descendant],
-        ToUnicode: context.register(context.flateStream(map)),
+        ToUnicode: context.register(flateStream(context, map)),
       }),
     );
   }
@@ -162,8 +180,8 @@ export class EmbeddedFonts {
     let codes = '';
     let array = '';
     for (const glyph of glyphs) {
-      codes += hex4(face.code(glyph));
-      const kern = pdfNumber(glyph.width - glyph.advance);
+      const { code, kern } = face.operand(glyph);
+      codes += code;
       if (kern === '0') continue;
       array += `<${codes}>${kern}`;
       codes = '';

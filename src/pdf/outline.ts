@@ -13,7 +13,11 @@ interface Bookmark {
 
 const LEVELS: readonly Tag['type'][] = ['H1', 'H2'];
 
-const within = (tag: Tag): Tag[] => [tag, ...tag.children.flatMap(within)];
+const within = (tag: Tag, into: Tag[] = []): Tag[] => {
+  into.push(tag);
+  for (const child of tag.children) within(child, into);
+  return into;
+};
 
 /** Headings of the first two levels that have content, nested, in the order of the tree. */
 const bookmarks = (root: Tag, marks: readonly Mark[]): Bookmark[] => {

@@ -1,6 +1,7 @@
 import { type PDFContext, type PDFRef, PDFString } from 'pdf-lib';
 import conditions from './conformance/conditions.json' with { type: 'json' };
 import srgb from './conformance/srgb.json' with { type: 'json' };
+import { flateStream } from './flate.ts';
 import type { OutputProfile } from './profile.ts';
 import { srgbProfile } from './srgb-profile.ts';
 
@@ -24,7 +25,7 @@ export const writeOutputIntent = (context: PDFContext, { bytes, condition }: Out
       OutputConditionIdentifier: PDFString.of(condition),
       Info: PDFString.of(condition),
       ...(isRegistered(condition) && { RegistryName: PDFString.of(conditions.registry) }),
-      DestOutputProfile: context.register(context.flateStream(bytes, { N: 4 })),
+      DestOutputProfile: context.register(flateStream(context, bytes, { N: 4 })),
     }),
   );
 
@@ -37,6 +38,6 @@ export const writeScreenIntent = (context: PDFContext): PDFRef =>
       OutputConditionIdentifier: PDFString.of(srgb.condition),
       Info: PDFString.of(srgb.condition),
       RegistryName: PDFString.of(srgb.registry),
-      DestOutputProfile: context.register(context.flateStream(srgbProfile(), { N: 3 })),
+      DestOutputProfile: context.register(flateStream(context, srgbProfile(), { N: 3 })),
     }),
   );

@@ -5,7 +5,6 @@ import {
   PDFHexString,
   PDFName,
   type PDFRef,
-  PDFStreamWriter,
   PDFString,
   PDFWriter,
 } from 'pdf-lib';
@@ -19,6 +18,7 @@ import { pdfa3Faults } from './conformance/pdfa3.ts';
 import { pdfua1Faults } from './conformance/pdfua1.ts';
 import { pdfx4Faults } from './conformance/pdfx4.ts';
 import { pageContent } from './content.ts';
+import { flateStream } from './flate.ts';
 import { EmbeddedFonts } from './font.ts';
 import {
   BRAND_SPACE,
@@ -34,6 +34,7 @@ import { contentId, type Metadata, pdfDate, writeInfo, writeXmp } from './metada
 import { writeOutline } from './outline.ts';
 import { writeOutputIntent, writeScreenIntent } from './output-intent.ts';
 import { type LabelProfile, type PdfProfile, profileFaults } from './profile.ts';
+import { serializeCompressed } from './serialize.ts';
 import { writeStructure } from './tag.ts';
 
 /** Boxes of a page, lower left and upper right corner: media outside, then bleed, then trim. */
@@ -78,8 +79,7 @@ const addPressResources = (
 };
 
 const serialize = async (context: PDFContext, kind: PdfProfile['kind']): Promise<Uint8Array> => {
-  if (kind === 'sheet')
-    return PDFStreamWriter.forContext(context, Number.POSITIVE_INFINITY).serializeToBuffer();
+  if (kind === 'sheet') return serializeCompressed(context);
   const bytes = await PDFWriter.forContext(context, Number.POSITIVE_INFINITY).serializeToBuffer();
   if (kind === 'printer') {
     // Drivers of label printers read old files best; nothing newer is used.
@@ -156,7 +156,7 @@ export const writePdf = async (
       Type: 'Page',
       Parent: treeRef,
       Resources: resourcesRef,
-      Contents: context.register(context.flateStream(contents[index]!.operators)),
+      Contents: context.register(flateStream(context, contents[index]!.operators)),
       StructParents: index,
       Tabs: 'S',
       ...(blended && { Group: { Type: 'Group', S: 'Transparency', CS: 'DeviceCMYK' } }),

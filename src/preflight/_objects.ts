@@ -1,3 +1,4 @@
+import { inflateSync } from 'node:zlib';
 import {
   decodePDFRawStream,
   PDFArray,
@@ -13,19 +14,33 @@ import {
   PDFString,
 } from 'pdf-lib';
 
+// Keys that are asked of thousands of objects: making a name takes longer than looking it up.
+const ASKED_OFTEN: ReadonlyMap<string, PDFName> = new Map(
+  ['A', 'Alt', 'ColSpan', 'Filter', 'F', 'K', 'MCID', 'P', 'Pg', 'S', 'Subtype', 'Type'].map(key => [
+    key,
+    PDFName.of(key),
+  ]),
+);
+
+/** The name object of a key. */
+export const nameOf = (key: string): PDFName => ASKED_OFTEN.get(key) ?? PDFName.of(key);
+
 /** Value of a key with references followed; streams give their dictionary's value. */
 export const entry = (from: PDFObject | undefined, key: string): PDFObject | undefined =>
-  asDict(from)?.lookup(PDFName.of(key));
+  asDict(from)?.lookup(nameOf(key));
 
 /** Value of a key as it stands, a reference unfollowed. */
 export const rawEntry = (from: PDFObject | undefined, key: string): PDFObject | undefined =>
-  asDict(from)?.get(PDFName.of(key));
+  asDict(from)?.get(nameOf(key));
 
 export const asDict = (object: PDFObject | undefined): PDFDict | undefined =>
   object instanceof PDFDict ? object : object instanceof PDFStream ? object.dict : undefined;
 
-export const asName = (object: PDFObject | undefined): string | undefined =>
-  object instanceof PDFName ? object.decodeText() : undefined;
+export const asName = (object: PDFObject | undefined): string | undefined => {
+  if (!(object instanceof PDFName)) return undefined;
+  const written = object.asString();
+  return written.includes('#') ? object.decodeText() : written.slice(1);
+};
 
 export const asNumber = (object: PDFObject | undefined): number | undefined =>
   object instanceof PDFNumber ? object.asNumber() : undefined;
@@ -55,8 +70,23 @@ export const entries = (object: PDFObject | undefined): [string, PDFObject][] =>
   });
 };
 
-export const decoded = (object: PDFObject | undefined): Uint8Array | undefined =>
-  object instanceof PDFRawStream ? decodePDFRawStream(object).decode() : undefined;
+const FLATE = PDFName.of('FlateDecode');
+const FILTER = PDFName.of('Filter');
+const PARAMETERS = PDFName.of('DecodeParms');
+
+/** What a stream holds, unpacked; undefined for what is no stream. */
+export const decoded = (object: PDFObject | undefined): Uint8Array | undefined => {
+  if (!(object instanceof PDFRawStream)) return undefined;
+  const { dict, contents } = object;
+  if (dict.lookup(FILTER) === FLATE && !dict.has(PARAMETERS)) {
+    try {
+      return inflateSync(contents);
+    } catch {
+      // Damaged: the slower reader takes what there is, or says what is wrong.
+    }
+  }
+  return decodePDFRawStream(object).decode();
+};
 
 /** A page with what it inherits from its ancestors. */
 export interface PageObject {

@@ -38,8 +38,16 @@ export const readStructure = (document: PDFDocument): StructureElement[] | undef
 };
 
 /** All elements of a tree in reading order. */
-export const flattened = (elements: readonly StructureElement[]): StructureElement[] =>
-  elements.flatMap(element => [element, ...flattened(element.children)]);
+export const flattened = (
+  elements: readonly StructureElement[],
+  into: StructureElement[] = [],
+): StructureElement[] => {
+  for (const element of elements) {
+    into.push(element);
+    flattened(element.children, into);
+  }
+  return into;
+};
 
 /** The parent tree: element by `StructParents` key of the page and identifier (ISO 32000-1 14.7.4.4). */
 export const parentTreeOf = (document: PDFDocument): Map<number, readonly (PDFObject | undefined)[]> => {

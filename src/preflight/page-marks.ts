@@ -74,18 +74,20 @@ const numbers = (operands: readonly Operand[]): number[] =>
   operands.flatMap(operand => (operand.kind === 'number' ? [operand.value] : []));
 const nameOf = (operand: Operand | undefined): string => (operand?.kind === 'name' ? operand.value : '');
 
-const stringBytes = (operand: Operand): readonly number[] => {
-  if (operand.kind === 'string') return operand.bytes;
-  return operand.kind === 'array' ? operand.items.flatMap(stringBytes) : [];
+const addBytes = (operands: readonly Operand[], into: number[]): number[] => {
+  for (const operand of operands) {
+    if (operand.kind === 'string') for (const byte of operand.bytes) into.push(byte);
+    else if (operand.kind === 'array') addBytes(operand.items, into);
+  }
+  return into;
 };
 
 /** Two-byte codes of a text operand (Identity-H). */
 const codesOf = (operands: readonly Operand[]): number[] => {
-  const bytes = operands.flatMap(stringBytes);
-  return Array.from(
-    { length: bytes.length >> 1 },
-    (_, index) => bytes[2 * index]! * 256 + bytes[2 * index + 1]!,
-  );
+  const bytes = addBytes(operands, []);
+  const codes: number[] = [];
+  for (let at = 0; at + 1 < bytes.length; at += 2) codes.push(bytes[at]! * 256 + bytes[at + 1]!);
+  return codes;
 };
 
 const BLACK: Colour = { space: 'DeviceGray', components: [0] };

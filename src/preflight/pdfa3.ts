@@ -83,6 +83,7 @@ const FORBIDDEN: readonly (readonly [key: string, code: string, message: string,
   ['OCProperties', 'optional-content', 'the file has layers', '6.9'],
   ['CIDSet', 'cid-set', 'a font lists its characters', '6.2.11.4'],
 ];
+const FORBIDDEN_NAMES = FORBIDDEN.map(([key, ...fault]) => [PDFName.of(key), ...fault] as const);
 
 const dictOf = (object: PDFObject): PDFDict | undefined =>
   object instanceof PDFDict ? object : object instanceof PDFRawStream ? object.dict : undefined;
@@ -91,8 +92,8 @@ const checkObjects = (document: PDFDocument): Diagnostic[] => {
   const found: Diagnostic[] = [];
   for (const [, object] of document.context.enumerateIndirectObjects()) {
     const dict = dictOf(object);
-    for (const [key, code, message, clause] of FORBIDDEN)
-      if (dict?.has(PDFName.of(key))) found.push(fault(code, message, clause));
+    for (const [key, code, message, clause] of FORBIDDEN_NAMES)
+      if (dict?.has(key)) found.push(fault(code, message, clause));
     if (members(entry(dict, 'Filter')).some(filter => asName(filter) === 'LZWDecode'))
       found.push(fault('lzw', 'a stream is compressed with LZW', '6.1.7.2'));
     if (object instanceof PDFRawStream && dict?.has(PDFName.of('F')))

@@ -44,6 +44,7 @@ const FORBIDDEN: readonly (readonly [key: string, code: string, message: string]
   ['HTP', 'halftone-phase', 'a graphics state has a halftone phase'],
   ['EF', 'attached-file', 'the file carries another'],
 ];
+const FORBIDDEN_NAMES = FORBIDDEN.map(([key, ...fault]) => [PDFName.of(key), ...fault] as const);
 
 /** Keys that PDF/X-4 forbids, and inks of one name that are not one object. */
 const checkObjects = (document: PDFDocument): Diagnostic[] => {
@@ -51,8 +52,7 @@ const checkObjects = (document: PDFDocument): Diagnostic[] => {
   const inks = new Map<string, Set<PDFObject>>();
   for (const [, object] of document.context.enumerateIndirectObjects()) {
     const dict = dictOf(object);
-    for (const [key, code, message] of FORBIDDEN)
-      if (dict?.has(PDFName.of(key))) found.push(fault(code, message));
+    for (const [key, code, message] of FORBIDDEN_NAMES) if (dict?.has(key)) found.push(fault(code, message));
     if (asName(entry(dict, 'Subtype')) === 'PS') found.push(fault('postscript', 'the file holds PostScript'));
     const [family, ink] = members(object).map(asName);
     if (family === 'Separation' && ink !== undefined) inks.set(ink, (inks.get(ink) ?? new Set()).add(object));

@@ -17,6 +17,9 @@ const INSIDE: readonly RegExp[] = [
   /(?<=[\u00AD\u200B])(?=\S)/gu,
 ];
 
+/** A sign after which one of them may be: most texts have none. */
+const SIGN_INSIDE = /[-\u2010/–—\u00AD\u200B]/u;
+
 const insideWord = (word: string): number[] => {
   const places = INSIDE.flatMap(pattern => [...word.matchAll(pattern)].map(({ index }) => index));
   return [...new Set(places)].filter(place => place > 0).sort((a, b) => a - b);
@@ -28,11 +31,12 @@ const insideWord = (word: string): number[] => {
  */
 export const breakOpportunities = (text: string): Piece[] => {
   const pieces: Piece[] = [];
+  const hasSigns = SIGN_INSIDE.test(text);
   for (const match of text.matchAll(/([^ \t\n]*)(\n|[ \t]+\n?|$)/gu)) {
     const [whole, word = '', gap = ''] = match;
     if (whole === '') continue;
     let start = match.index;
-    for (const place of insideWord(word)) {
+    for (const place of hasSigns && SIGN_INSIDE.test(word) ? insideWord(word) : []) {
       const end = match.index + place;
       pieces.push({ start, end, next: end, mandatory: false });
       start = end;

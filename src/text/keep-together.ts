@@ -23,6 +23,9 @@ const TIES: readonly RegExp[] = [
   /(?<=\d) (?=CFR\b)/gu,
 ];
 
+/** What one of the ties needs on one of its sides: most paragraphs have none of it. */
+const TIED = /[\d≤≥<>=≈±×§]| [IVX]/u;
+
 /** Replaces by no-break spaces those spaces at which a number would part from its unit, sign or heading word. */
 export const keepTogether = (text: string): string =>
-  TIES.reduce((result, tie) => result.replace(tie, NO_BREAK_SPACE), text);
+  TIED.test(text) ? TIES.reduce((result, tie) => result.replace(tie, NO_BREAK_SPACE), text) : text;

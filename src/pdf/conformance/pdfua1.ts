@@ -12,7 +12,12 @@ const ALLOWED_IN: Partial<Readonly<Record<TagType, readonly TagType[]>>> = {
   LI: ['Lbl', 'LBody'],
 };
 
-const all = (tag: Tag): Tag[] => [tag, ...tag.children.flatMap(all)];
+/** A tag with all below it, in reading order. */
+const all = (tag: Tag, into: Tag[] = []): Tag[] => {
+  into.push(tag);
+  for (const child of tag.children) all(child, into);
+  return into;
+};
 
 const rows = (table: Tag): Tag[] => all(table).filter(({ type }) => type === 'TR');
 

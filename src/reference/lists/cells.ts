@@ -10,9 +10,9 @@ export function splitCells<C extends string>(
   line: string,
 ): Readonly<Record<C, string>> {
   const cells = line.split('\t');
-  return Object.fromEntries(columns.map((column, at) => [column, cells[at] ?? ''])) as Readonly<
-    Record<C, string>
-  >;
+  const row = {} as Record<C, string>;
+  for (let at = 0; at < columns.length; at++) row[columns[at]!] = cells[at] ?? '';
+  return row;
 }
 
 /** All rows of a compiled list; its first line names the columns. */

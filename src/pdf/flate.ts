@@ -1,0 +1,19 @@
+import { deflateSync } from 'node:zlib';
+import type { PDFContext, PDFRawStream } from 'pdf-lib';
+
+/** What a dictionary of a stream may be made of. */
+type Entries = NonNullable<Parameters<PDFContext['stream']>[1]>;
+
+/** Bytes as FlateDecode reads them (ISO 32000-1 7.4.4), by the engine's own zlib. */
+export const deflated = (bytes: Uint8Array): Uint8Array => deflateSync(bytes);
+
+/** A compressed stream. A text is written with one byte a character, so none may be above U+00FF. */
+export const flateStream = (
+  context: PDFContext,
+  contents: Uint8Array | string,
+  entries: Entries = {},
+): PDFRawStream =>
+  context.stream(deflated(typeof contents === 'string' ? Buffer.from(contents, 'latin1') : contents), {
+    ...entries,
+    Filter: 'FlateDecode',
+  });
