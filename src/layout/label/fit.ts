@@ -208,6 +208,7 @@ function enlarged(bench: Bench, fitted: Fitted): Fitted {
     return true;
   };
   attempt({ reserve: 0 });
+  if (plan.kind === 'panels') attempt({ beside: true });
   const { largestSide } = bench.parts.profile.pictogram;
   const grow = (side: Millimetres): void => {
     const most = (side * Math.SQRT2) / measures.pictogram;
