@@ -104,6 +104,8 @@ export interface Stock {
   readonly profile: PressProfile;
   /** Least x-height of running text that the law of the label asks, where that is more than the press's. */
   readonly legalXHeight?: number;
+  /** Side of pictograms to be reached if possible, where the die has no room for it at the least text. */
+  readonly wantedSide?: number;
   /** Shorter and longer side that the law of the label asks. */
   readonly leastSides?: readonly [number, number];
   /** In which people gave the size of the die; advice comes back in it. Default mm. */

@@ -101,19 +101,24 @@ export function fitsAtAll(parts: Parts, stock: Stock, fonts: FontLibrary): boole
  */
 export function bestFit(parts: Parts, stock: Stock, fonts: FontLibrary): Fitted | null {
   const bench = benchOf(parts, stock, fonts);
-  const found = bestWith(bench, parts.barCode ? BARS : [1]);
+  const sizes = textSizes(stock);
+  const found = bestWith(bench, parts.barCode ? BARS : [1], sizes);
   // Letters grow smaller before the bars of a printer go below what a press may print.
   const last = !found && parts.barCode?.dpi !== undefined;
-  return last ? bestWith(bench, [LAST_RESORT]) : found;
+  return last ? bestWith(bench, [LAST_RESORT], sizes.slice(0, 1)) : found;
 }
 
-function bestWith(base: Omit<Bench, 'bars'>, bars: readonly number[]): Fitted | null {
+function bestWith(
+  base: Omit<Bench, 'bars'>,
+  bars: readonly number[],
+  sizes: readonly Millimetres[],
+): Fitted | null {
   const bench: Bench = { ...base, bars };
   const { parts, stock, fonts } = bench;
   const plans = plansFor(bench.outline, stock);
   const { preferred } = stock.profile.xHeight;
   const least = leastXHeight(stock);
-  for (const xHeight of [...textSizes(stock)].reverse()) {
+  for (const xHeight of [...sizes].reverse()) {
     const measures = measuresAt(xHeight, stock.profile, fonts);
     if (tooMuch(bench, measures)) continue;
     // Below the preferred size, and at the least of all, room counts for more than looks.
@@ -203,10 +208,17 @@ function enlarged(bench: Bench, fitted: Fitted): Fitted {
     return true;
   };
   attempt({ reserve: 0 });
+  if (plan.kind === 'panels') attempt({ beside: true });
   const { largestSide } = bench.parts.profile.pictogram;
-  const most: Millimetres = (largestSide * Math.SQRT2) / measures.pictogram;
+  const grow = (side: Millimetres): void => {
+    const most = (side * Math.SQRT2) / measures.pictogram;
+    // The sides that are asked for exactly, else steps.
+    const steps = bench.stock.wantedSide === side ? [most, ...PICTOGRAMS] : PICTOGRAMS;
+    steps.some(pictogram => pictogram <= most && pictogram >= display.pictogram && attempt({ pictogram }));
+  };
+  if (bench.stock.wantedSide) grow(bench.stock.wantedSide);
   NAMES.some(name => name >= display.name && attempt({ name }));
-  PICTOGRAMS.some(pictogram => pictogram <= most && attempt({ pictogram }));
+  grow(largestSide);
   GAPS.some(gap => attempt({ gap }));
   return { plan, measures, display, composition, aside };
 }

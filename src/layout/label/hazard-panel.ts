@@ -13,6 +13,8 @@ const LEAST_MEASURE = 17;
  * Pictograms, signal word, hazard statements and supplemental text, located together (29 CFR 1910.1200(f)(3)).
  * The pictograms stand beside the text, in line with its top, or above it, whichever is lower. Null where neither
  * fits.
+ * Readers of the file take text in the order of blocks that stand side by side: a tall gap in one column, where
+ * pictograms stand above, lets them read the next column first. `display.beside` leaves that arrangement out.
  */
 export function hazardPanel(section: Section, width: Millimetres, making: Making): Box | null {
   const { measures, display, parts } = making;
@@ -31,7 +33,8 @@ export function hazardPanel(section: Section, width: Millimetres, making: Making
     const room = inner - cluster.width - (cluster.width > 0 ? gap : 0);
     if (room >= LEAST_MEASURE * measures.xHeight || cluster.width === 0)
       consider(beside(cluster, statements(section, room, making), gap));
-    if (cluster.height > 0) consider(above(cluster, statements(section, inner, making), inner, making));
+    if (cluster.height > 0 && !display.beside)
+      consider(above(cluster, statements(section, inner, making), inner, making));
   }
   const found = lowest as Box | null;
   if (!found) return null;

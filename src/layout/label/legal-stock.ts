@@ -1,13 +1,14 @@
 import type { TypeRules } from '../../document/type-rules.ts';
 import type { Millimetres } from '../../quantity/length.ts';
 import type { FontLibrary } from '../../text/glyph-run.ts';
-import type { Stock } from '../stock.ts';
+import { leastXHeight, type Stock } from '../stock.ts';
 import type { LabelContent } from './content.ts';
 import { legalXHeight } from './legal-size.ts';
 
 /**
  * A stock with what the law of a label asks of sizes, one for each side of pictograms that is to be tried, the wanted
- * one first. Nothing that the press asks becomes less.
+ * one first. Nothing that the press asks becomes less. A die without room for the wanted side has the least text, and
+ * its room goes to the pictograms: else the next larger one, which has it, would have smaller text.
  */
 export function legalStocks(
   stock: Stock,
@@ -25,7 +26,12 @@ export function legalStocks(
   };
   const shown = content.sections.some(({ pictograms }) => pictograms.length > 0);
   if (!pictogram || !shown) return [legal];
-  return [...new Set([pictogram.wanted, pictogram.least])].map(side => withSide(legal, side));
+  const wanted = withSide(legal, pictogram.wanted);
+  if (pictogram.least >= pictogram.wanted) return [wanted];
+  const { xHeight } = legal.profile;
+  const leastText = { ...legal.profile, xHeight: { ...xHeight, largest: leastXHeight(legal) } };
+  const short = withSide({ ...legal, profile: leastText }, pictogram.least);
+  return [wanted, { ...short, wantedSide: pictogram.wanted }];
 }
 
 function signProfile({ profile }: Stock, sign: NonNullable<TypeRules['sign']>): Stock['profile'] {

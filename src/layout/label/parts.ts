@@ -49,6 +49,8 @@ export interface Display {
   readonly gap: number;
   /** X-dimension of the bars as part of the target size. */
   readonly bars: number;
+  /** Pictograms stand beside their text, never above it. */
+  readonly beside?: boolean;
   /** Bars may be turned a quarter where that takes less height; else only where they find no room upright. */
   readonly turn: boolean;
 }

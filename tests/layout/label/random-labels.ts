@@ -1,3 +1,4 @@
+import type { TypeRules } from '../../../src/document/type-rules.ts';
 import type { Die } from '../../../src/layout/die/die.ts';
 import { tryLabel } from '../../../src/layout/label/layout-label.ts';
 import { writePdf } from '../../../src/pdf/write.ts';
@@ -52,6 +53,31 @@ export function randomContent(random: () => number): SampleOptions {
   };
 }
 
+/** Rules of CLP Annex I, Table 1.3 by rows, with and without the letters of Regulation (EU) 2024/2865. */
+const UNION_ROWS = [
+  [16, 10, 1.2],
+  [16, 10, 1.4],
+  [23, 23, 1.8],
+  [32, 32, 2],
+] as const;
+
+/** What the law of a label may ask of its sizes: nothing, a row for supply in the Union, or a front that is seen at once. */
+export function randomType(random: () => number): TypeRules | null {
+  const kind = random();
+  const cite = 'random';
+  const shared = { front: null, cite, bordered: false };
+  if (kind < 0.3) return null;
+  if (kind < 0.5) {
+    const capHeight = pick(random, [1.19, 1.59, 1.98, 2.38]);
+    const least = { precautions: { capHeight, cite }, 'signal-word': { capHeight: 1.6 * capHeight, cite } };
+    return { ...shared, least, bordered: true };
+  }
+  const [wanted, side, xHeight] = pick(random, UNION_ROWS);
+  const letters = { xHeight, cite };
+  const least: TypeRules['least'] = random() < 0.5 ? {} : { precautions: letters, 'net-contents': letters };
+  return { ...shared, least, pictogram: { wanted, least: side, cite } };
+}
+
 export interface Counts {
   fits: number;
   refused: number;
@@ -97,7 +123,7 @@ export async function fallingSizes(
     const options = randomContent(random);
     const axis = Math.floor(random() * 3);
     const [width, height, step] = [50 + random() * 150, 40 + random() * 120, 1 + random() * 6];
-    const model = await sampleModel(options);
+    const model = await sampleModel({ ...options, type: randomType(random) });
     let last = 0;
     for (let grown = 0; grown < 8; grown += 1) {
       const die: Die = {

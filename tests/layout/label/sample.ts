@@ -2,6 +2,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { type LabelInput, type LabelModel, labelDocument } from '../../../src/document/label.ts';
 import { loadTemplate } from '../../../src/document/template.ts';
+import type { TypeRules } from '../../../src/document/type-rules.ts';
 import { readTemplate } from '../../../src/environment/package-files.ts';
 import type { LabelElements } from '../../../src/labelling/label-elements.ts';
 import { loadPressProfile, type Stock } from '../../../src/layout/stock.ts';
@@ -117,6 +118,7 @@ export interface SampleOptions {
   readonly gtin?: string | null;
   readonly name?: string;
   readonly only?: 'precautions';
+  readonly type?: TypeRules | null;
 }
 
 /** Invented product of an invented maker. */
@@ -160,6 +162,7 @@ export function sampleInput(options: SampleOptions = {}): LabelInput {
     draft,
     date: '2026-11-25T00:00:00Z',
     only: options.only,
+    ...(options.type && { type: options.type }),
   };
 }
 

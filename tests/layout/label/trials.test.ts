@@ -187,6 +187,26 @@ describe('size of type', () => {
     expect(found.at(-1)).toBeGreaterThan(found[0]!);
   });
 
+  // CLP Annex I, Table 1.3, packages of at most 3 litres: 16 mm if possible, not under 10 mm.
+  it.each(['corrosive', 'flammable', 'severe'])(
+    'never falls where a larger die first has room for the wanted pictograms: %s',
+    async content => {
+      const pictogram = { wanted: 16, least: 10, cite: 'CLP Annex I, 1.2.1.4, Table 1.3' };
+      const type = { least: {}, front: null, cite: pictogram.cite, bordered: false, pictogram };
+      const found: number[] = [];
+      const sides: number[] = [];
+      for (const die of heights(100, 70, 105)) {
+        const { layout } = await lay({ ...CONTENTS[content]!, type }, die);
+        found.push(layout?.fitted.measures.xHeight ?? 0);
+        const { measures, display } = layout?.fitted ?? {};
+        sides.push(measures && display ? (measures.pictogram * display.pictogram) / Math.SQRT2 : 0);
+      }
+      expect(found).toEqual([...found].sort((a, b) => a - b));
+      expect(sides.some(side => side >= 10 - 1e-6 && side < 16 - 1e-6)).toBe(true);
+      expect(sides.at(-1)).toBeGreaterThanOrEqual(16 - 1e-6);
+    },
+  );
+
   it('does not depend on the length of the name', async () => {
     const die = DIES['110x125']!;
     for (const content of ['one hazard', 'corrosive']) {
