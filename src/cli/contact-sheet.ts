@@ -91,7 +91,7 @@ export async function contactSheet(
   const path = join(folder, 'index.html');
   writeFileSync(
     path,
-    `<!doctype html><html lang="en"><meta charset="utf-8"><title>Contact sheet of the demo labels</title>
+    `<!DOCTYPE html><html lang="en"><meta charset="utf-8"><title>Contact sheet of the demo labels</title>
 <style>body{font:14px/1.4 sans-serif;background:#eee}figure{display:inline-block;vertical-align:top;margin:12px}img{background:#fff;box-shadow:0 0 2px #666}figcaption{max-width:120mm}</style>
 <h1>Contact sheet of the demo labels</h1><p>Drafts for qualified review; maker and products are invented.</p>
 ${shown.join('\n')}</html>
