@@ -16,6 +16,13 @@ export interface Classes {
 /** Chooses one of the results that a class has at several compositions. */
 export type Choose = (compositions: readonly (readonly ClassResult[])[]) => readonly ClassResult[];
 
+const everyPlace = classRules.map((_, place) => place);
+const limitedPlaces = everyPlace.filter(place => classRules[place]!.limitedBy.length > 0);
+
+/** Rules whose result specific limits of some hazard classes can change. */
+const placesLimitedBy = (hazardClasses: ReadonlySet<string>): readonly number[] =>
+  limitedPlaces.filter(place => classRules[place]!.limitedBy.some(each => hazardClasses.has(each)));
+
 /**
  * The classes of a mixture in the order of the law, evidence applied, each at the compositions that matter to it.
  * @param limited where given, those alone that specific concentration limits of these hazard classes can change.
@@ -40,9 +47,7 @@ export function classesOf(spread: Spread, choose: Choose, limited?: ReadonlySet<
     known[place] = given;
     return given;
   };
-  for (let place = 0; place < classRules.length; place++)
-    if (!limited || classRules[place]!.limitedBy.some(each => limited.has(each)))
-      results.push(...foundAt(place));
+  for (const place of limited ? placesLimitedBy(limited) : everyPlace) results.push(...foundAt(place));
   return { results, estimates };
 }
 

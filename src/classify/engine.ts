@@ -4,7 +4,7 @@ import type { AcuteKey, Basis } from '../reference/thresholds.ts';
 import { blocksUsed } from './building-blocks.ts';
 import { aquaticObjectives } from './classes/aquatic.ts';
 import { classesOf } from './classes-of.ts';
-import type { Classification, ClassifiedHazard, OtherClass, Reading } from './classification.ts';
+import type { Classification, ClassifiedHazard, OtherClass } from './classification.ts';
 import type { ClassResult, Context, RouteEstimate } from './context.ts';
 import { type ClassifiedRecord, contextsOf } from './contexts.ts';
 import { describeConstituent } from './describe.ts';
@@ -12,7 +12,8 @@ import { ofHealth } from './facts/provision.ts';
 import type { Warning } from './facts/warning.ts';
 import { mildEnds, type Spread, worstEnds } from './ranges/spread.ts';
 import { groupedIn } from './reactivity.ts';
-import { type ReadingId, readings } from './readings.ts';
+import { readingOf } from './reading-taken.ts';
+import type { ReadingId } from './readings.ts';
 import { type HarmonisedLookup, type Resolved, resolve } from './resolve.ts';
 import {
   mergeSupplemental,
@@ -179,12 +180,6 @@ function besideMild(worst: readonly ClassResult[], ends: Spread): readonly Class
     return { ...result, hazard: { ...result.hazard, milder } };
   });
 }
-
-const readingOf = (id: ReadingId, take: (id: ReadingId) => string): Reading => ({
-  id,
-  taken: take(id),
-  cite: readings[id].cite,
-});
 
 // Every field is named: spreading is slow.
 const hazardOf = ({

@@ -1,6 +1,7 @@
 import type { Exact } from '../../quantity/exact.ts';
 import type { Scale } from '../../quantity/scale.ts';
 import type { AcuteKey, AcuteToxicityRules } from '../../reference/thresholds.ts';
+import { acuteCategories } from '../acute-categories.ts';
 import type { Ingredient } from '../ingredient.ts';
 import type { ReadingId } from '../readings.ts';
 import { figure } from '../sums.ts';
@@ -17,9 +18,6 @@ export interface Estimate {
   /** The category listed, where the value lies in another one. */
   readonly contradicts?: string;
 }
-
-/** The most severe first; a basis has the first four or all. */
-export const acuteCategories = ['1', '2', '3', '4', '5'] as const;
 
 /** The category of an estimate: the first whose upper bound it does not exceed (Table A.1.1; CLP Table 3.1.1). */
 function categoryOf(scale: Scale, value: Exact, bounds: Readonly<Record<string, number>>): string | null {
@@ -79,8 +77,11 @@ export function estimateOf(
 /** Whether a route and form is one of inhalation. */
 export const isInhaled = (key: AcuteKey): boolean => key !== 'oral' && key !== 'dermal';
 
+/** Whether an ingredient has an estimate or a category by inhalation in any form. */
+export const isToxicInhaled = ({ data: { ate, hazards } }: Ingredient): boolean =>
+  Boolean(ate.gas || ate.vapour || ate.mist) ||
+  hazards.some(({ hazardClass, route }) => hazardClass === 'Acute Tox.' && route === 'inhalation');
+
 /** Toxic in one inhalation form is not unknown in another (reading `inhalation-forms-apart`). */
-export const knownInAnotherForm = ({ data }: Ingredient, key: AcuteKey): boolean =>
-  isInhaled(key) &&
-  (Boolean(data.ate.gas || data.ate.vapour || data.ate.mist) ||
-    data.hazards.some(({ hazardClass, route }) => hazardClass === 'Acute Tox.' && route === 'inhalation'));
+export const knownInAnotherForm = (ingredient: Ingredient, key: AcuteKey): boolean =>
+  isInhaled(key) && isToxicInhaled(ingredient);

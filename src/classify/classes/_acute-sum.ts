@@ -1,12 +1,13 @@
 import type { Scale } from '../../quantity/scale.ts';
 import { type Part, sumOf, tidy } from '../../quantity/sum.ts';
 import type { AcuteKey, AcuteToxicityRules } from '../../reference/thresholds.ts';
+import { acuteCategories } from '../acute-categories.ts';
 import type { Context } from '../context.ts';
 import type { Because } from '../facts/because.ts';
 import { ofHealth } from '../facts/provision.ts';
 import type { Warning } from '../facts/warning.ts';
 import type { ReadingId } from '../readings.ts';
-import { acuteCategories, isInhaled } from './_acute-estimate.ts';
+import { isInhaled } from './_acute-estimate.ts';
 import { type Counted, gatherEstimates } from './_acute-gather.ts';
 import { becauseNothingCounts, becauseOfFormula, becauseShared } from './_acute-reasons.ts';
 

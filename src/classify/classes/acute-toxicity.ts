@@ -8,7 +8,7 @@ import { type ClassResult, type Context, hazardIn } from '../context.ts';
 import type { Warning } from '../facts/warning.ts';
 import { type Ingredient, inhalationFormOf } from '../ingredient.ts';
 import { type Objective, objective, objectives } from '../ranges/objective.ts';
-import { estimateOf, isInhaled } from './_acute-estimate.ts';
+import { estimateOf, isInhaled, isToxicInhaled } from './_acute-estimate.ts';
 import { isUnknown } from './_acute-gather.ts';
 import { type AcuteSum, acuteSum } from './_acute-sum.ts';
 
@@ -77,8 +77,10 @@ function judge(context: Context): readonly ClassResult[] {
     let worst: AcuteSum | null = null;
     let warnings: readonly Warning[] | undefined;
     const estimates: AcuteSum[] = [];
+    // Where nothing is toxic by inhalation its three forms come to the same.
+    const same = route === 'inhalation' && !context.mixture.ingredients.some(isToxicInhaled);
     for (const key of keysOf[route]) {
-      const sum = acuteSum(context, key);
+      const sum: AcuteSum = same && worst ? { ...worst, key } : acuteSum(context, key);
       estimates.push(sum);
       if (sum.warnings.length > 0) warnings = [...(warnings ?? []), ...sum.warnings];
       if (!worst || severer(context.scale, sum, worst)) worst = sum;

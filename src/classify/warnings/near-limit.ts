@@ -1,6 +1,6 @@
 import doubts from '../../../hazard-data/measured-doubts.json' with { type: 'json' };
 import type { AcuteKey } from '../../reference/thresholds.ts';
-import { acuteCategories } from '../classes/_acute-estimate.ts';
+import { acuteCategories } from '../acute-categories.ts';
 import type { ClassResult, Context } from '../context.ts';
 import type { Because } from '../facts/because.ts';
 import { type Figure, figureOf } from '../facts/figure.ts';
@@ -12,7 +12,7 @@ type Held = Figure & { readonly limit: number };
 const { share, pH: pHSteps, celsius } = doubts.near;
 
 /** Whether a figure lies close to a limit: a share of it, or a number of degrees or steps of pH (common practice). */
-function isClose({ total, limit, unit }: Held): boolean {
+function isClose(total: number, limit: number, unit: Held['unit']): boolean {
   const within = unit === 'pH' ? pHSteps : unit === 'C' ? celsius : share * Math.abs(limit);
   return Math.abs(total - limit) <= within;
 }
@@ -20,18 +20,23 @@ function isClose({ total, limit, unit }: Held): boolean {
 /** Of the figures that are close to their limit the closest; hears of each. */
 class Closest {
   found: Held | null = null;
+  #distance = Number.POSITIVE_INFINITY;
 
   hear(total: number, limit: number, unit: Held['unit']): void {
-    const held = { total, limit, unit };
-    if (isClose(held) && (!this.found || distance(held) < distance(this.found))) this.found = held;
+    if (!isClose(total, limit, unit)) return;
+    const distance = Math.abs(total - limit) / Math.abs(limit);
+    if (this.found && distance >= this.#distance) return;
+    this.found = { total, limit, unit };
+    this.#distance = distance;
   }
 }
 
 /** The limit that decided, and that of the next more severe category, with the figure of each. */
 function closestIn(because: Because, { basis }: Context): Held | null {
-  const closest = new Closest();
   const decided = figureOf(because);
-  if (decided?.limit) closest.hear(decided.total, decided.limit, decided.unit);
+  if (!decided) return null;
+  const closest = new Closest();
+  if (decided.limit) closest.hear(decided.total, decided.limit, decided.unit);
   switch (because.kind) {
     case 'additivity':
     case 'shared-category': {
@@ -41,11 +46,11 @@ function closestIn(because: Because, { basis }: Context): Held | null {
         const bound = bounds[category];
         if (bound !== undefined && bound < because.ateMix && bound > next) next = bound;
       }
-      if (decided && Number.isFinite(next)) closest.hear(decided.total, next, decided.unit);
+      if (Number.isFinite(next)) closest.hear(decided.total, next, decided.unit);
       break;
     }
     case 'flash-point':
-      if (decided && because.above) closest.hear(decided.total, because.above.limit, decided.unit);
+      if (because.above) closest.hear(decided.total, because.above.limit, decided.unit);
       break;
     case 'sum': {
       // Corrosives weigh ten times in the sum towards irritation; by themselves they may reach corrosion.
@@ -76,8 +81,9 @@ function nearExtremePh({ mixture, basis }: Context): { figure: Held; cite: Provi
   if (!measured) return null;
   const { acid, base, cite } = basis.skin.extremePh;
   const limit = measured.value > acid && measured.value < base ? [acid, base] : [];
-  const close = limit.map((each): Held => ({ total: measured.value, limit: each, unit: 'pH' })).find(isClose);
-  return close ? { figure: close, cite: ofHealth(basis, cite) } : null;
+  const close = limit.find(each => isClose(measured.value, each, 'pH'));
+  if (close === undefined) return null;
+  return { figure: { total: measured.value, limit: close, unit: 'pH' }, cite: ofHealth(basis, cite) };
 }
 
 /**
@@ -96,8 +102,6 @@ export function nearLimit(results: readonly ClassResult[], context: Context): Wa
   }
   return warnings;
 }
-
-const distance = ({ total, limit }: Held): number => Math.abs(total - limit) / Math.abs(limit);
 
 const warningOf = (
   name: string,

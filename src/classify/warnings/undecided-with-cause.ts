@@ -95,8 +95,10 @@ export function undecidedWithCause(
   for (const result of results) {
     const { class: name, route, outcome, because } = result;
     if (outcome !== 'insufficient-data') continue;
-    const { named, needs, lacking } = pointerOf(because);
     const isHeld = held.has(effectOf(name) ? 'STOT SE' : name);
+    // Most of the classes that wait for a test.
+    if (!isHeld && because.kind === 'signs' && because.signs.length === 0) continue;
+    const { named, needs, lacking } = pointerOf(because);
     if (!isHeld && needs !== 'flash-point' && named.length === 0) continue;
     const constituents: number[] = [];
     join(constituents, named);
