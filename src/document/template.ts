@@ -59,6 +59,18 @@ export function compileTemplate(
 /** Reads the text of a template by its path below the folder of templates. */
 export type ReadTemplate = (path: string) => Promise<string>;
 
+/** By the reader, what each text of a template gave. */
+const compiled = new WeakMap<ReadTemplate, Map<string, Template>>();
+
+/** Compiles the text of a template once for its reader: for one document that takes longer than to fill it. */
+function compiledOf(read: ReadTemplate, source: string): Template {
+  const known = compiled.get(read) ?? new Map<string, Template>();
+  compiled.set(read, known);
+  const template = known.get(source) ?? compileTemplate(source);
+  known.set(source, template);
+  return template;
+}
+
 /** Reads and compiles a template file, for example `labels/us-workplace.hbs`. */
 export async function loadTemplate(
   read: ReadTemplate,
@@ -70,7 +82,9 @@ export async function loadTemplate(
   for (const partial of partialNames) {
     partials[partial] = await read(`partials/${partial}.hbs`);
   }
-  return compileTemplate(await read(name), partials, helpers);
+  const source = await read(name);
+  const alone = partialNames.length === 0 && Object.keys(helpers).length === 0;
+  return alone ? compiledOf(read, source) : compileTemplate(source, partials, helpers);
 }
 
 /**

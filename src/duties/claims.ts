@@ -32,9 +32,13 @@ const overlap = (a: Span, b: Span): boolean => a.from < b.to && b.from < a.to;
 
 /** Matches of the rules of one law; of those that overlap the gravest, and the longest. */
 function foundBy(rules: ClaimRules, text: string, statements: readonly string[]): Found[] {
+  const matched = rules.rules
+    .map(rule => ({ rule, spans: spansOf(rule.pattern, text) }))
+    .filter(({ spans }) => spans.length > 0);
+  if (matched.length === 0) return [];
   const exempt = rules.exempt.flatMap(pattern => spansOf(pattern, text));
-  const all = rules.rules.flatMap(rule =>
-    spansOf(rule.pattern, text)
+  const all = matched.flatMap(({ rule, spans }) =>
+    spans
       .filter(span => !exempt.some(each => each.from <= span.from && span.to <= each.to))
       .filter(span => !rules.negated?.test(sentenceBefore(text, span.from)))
       .flatMap((span): Found[] => {
@@ -56,8 +60,17 @@ function foundBy(rules: ClaimRules, text: string, statements: readonly string[])
   return kept;
 }
 
-const spansOf = (pattern: RegExp, text: string): Span[] =>
-  [...text.matchAll(pattern)].map(({ index, 0: words }) => ({ from: index, to: index + words.length }));
+/** Matches of a global pattern; `matchAll` would copy it for each of many texts. */
+function spansOf(pattern: RegExp, text: string): Span[] {
+  const spans: Span[] = [];
+  pattern.lastIndex = 0;
+  for (let match = pattern.exec(text); match; match = pattern.exec(text)) {
+    const to = match.index + match[0].length;
+    spans.push({ from: match.index, to });
+    if (match[0] === '') pattern.lastIndex = to + 1;
+  }
+  return spans;
+}
 
 // A full stop behind a single capital letter ends no sentence: E. coli, U.S.
 const ENDS = /(?<![A-Z])[.!?](?=\s)/g;

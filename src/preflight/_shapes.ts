@@ -23,26 +23,32 @@ const CURVE_STEPS = 64;
 
 /** Points along a Bézier curve, its start left out. */
 export function alongCurve(from: Point, one: Point, two: Point, to: Point): Point[] {
-  return Array.from({ length: CURVE_STEPS }, (_, at) => {
-    const t = (at + 1) / CURVE_STEPS;
+  const points: Point[] = [];
+  for (let step = 1; step <= CURVE_STEPS; step += 1) {
+    const t = step / CURVE_STEPS;
     const u = 1 - t;
-    const part = (axis: 0 | 1) =>
-      u ** 3 * from[axis] + 3 * u * u * t * one[axis] + 3 * u * t * t * two[axis] + t ** 3 * to[axis];
-    return [part(0), part(1)];
-  });
+    const [a, b, c, d] = [u * u * u, 3 * u * u * t, 3 * u * t * t, t * t * t];
+    points.push([
+      a * from[0] + b * one[0] + c * two[0] + d * to[0],
+      a * from[1] + b * one[1] + c * two[1] + d * to[1],
+    ]);
+  }
+  return points;
 }
 
 /** Distance of a point from a closed polygon, negative outside. */
 export function depthIn(polygon: readonly Point[], [x, y]: Point): number {
   let inside = false;
   let least = Number.POSITIVE_INFINITY;
-  for (const [at, [ax, ay]] of polygon.entries()) {
-    const [bx, by] = polygon[(at + 1) % polygon.length]!;
+  for (let at = 0; at < polygon.length; at += 1) {
+    const [ax, ay] = polygon[at]!;
+    const [bx, by] = polygon[at + 1 < polygon.length ? at + 1 : 0]!;
     if (ay > y !== by > y && x < ((bx - ax) * (y - ay)) / (by - ay) + ax) inside = !inside;
     const [dx, dy] = [bx - ax, by - ay];
     const length = dx * dx + dy * dy;
     const t = length === 0 ? 0 : Math.max(0, Math.min(1, ((x - ax) * dx + (y - ay) * dy) / length));
-    least = Math.min(least, Math.hypot(x - ax - t * dx, y - ay - t * dy));
+    const [awayX, awayY] = [x - ax - t * dx, y - ay - t * dy];
+    least = Math.min(least, awayX * awayX + awayY * awayY);
   }
-  return inside ? least : -least;
+  return inside ? Math.sqrt(least) : -Math.sqrt(least);
 }

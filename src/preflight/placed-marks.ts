@@ -28,8 +28,11 @@ interface Face {
   readonly xHeight: number;
 }
 
-const numbersOf = (operands: readonly Operand[]): number[] =>
-  operands.flatMap(operand => (operand.kind === 'number' ? [operand.value] : []));
+function numbersOf(operands: readonly Operand[]): number[] {
+  const numbers: number[] = [];
+  for (const operand of operands) if (operand.kind === 'number') numbers.push(operand.value);
+  return numbers;
+}
 
 /** Follows the places of paths and texts through the content of a page. */
 class Tracer {
@@ -87,7 +90,8 @@ class Tracer {
       this.#outlines.push([at(x1, y1), at(x1 + x2, y1), at(x1 + x2, y1 + y2), at(x1, y1 + y2)]);
     else if (operator === 'l') outline?.push(at(x1, y1));
     else if (operator === 'c' && outline?.length)
-      outline.push(...alongCurve(outline.at(-1)!, at(x1, y1), at(x2, y2), at(x3, y3)));
+      for (const point of alongCurve(outline.at(-1)!, at(x1, y1), at(x2, y2), at(x3, y3)))
+        outline.push(point);
   }
 
   #show(operands: readonly Operand[], mark: PaintedMark): void {

@@ -12,12 +12,12 @@ interface Bars {
 
 /** The quiet zones of a path of bars, or null for another path; the symbol is known by the number of its bars. */
 const barsOf = (placed: PlacedMark): Bars | null => {
+  if (placed.outlines.some(({ length }) => length !== 4)) return null;
   const bars = placed.outlines.map(outline => {
     const xs = outline.map(([x]) => x);
     const ys = outline.map(([, y]) => y);
     return [Math.min(...xs), Math.min(...ys), Math.max(...xs), Math.max(...ys)] as const;
   });
-  if (placed.outlines.some(({ length }) => length !== 4)) return null;
   const upright = bars.every(([left, bottom, right, top]) => top - bottom > right - left);
   const lengths = bars.map(([left, bottom, right, top]) => (upright ? top - bottom : right - left));
   const shortest = Math.min(...lengths);

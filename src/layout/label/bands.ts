@@ -4,6 +4,7 @@ import { balancedColumns, flowOf } from './flow.ts';
 import { footBlock } from './foot.ts';
 import { hazardPanel } from './hazard-panel.ts';
 import { identityAllowance, identityBlock } from './identity.ts';
+import { once } from './once.ts';
 import { gapOf, type Making } from './parts.ts';
 import { above, below, type Room } from './placing.ts';
 
@@ -54,12 +55,13 @@ export function bands(making: Making, room: Room, plan: BandPlan): Composition |
   if (
     identity &&
     !put(
-      width => identityBlock(identity, width, making),
+      width => once(making, `identity ${width}`, () => identityBlock(identity, width, making)),
       width => identityAllowance(identity, width, making),
     )
   )
     return null;
-  if (hazard && !put(width => hazardPanel(hazard, width, making))) return null;
+  if (hazard && !put(width => once(making, `hazard ${width}`, () => hazardPanel(hazard, width, making))))
+    return null;
 
   const bottom = height - room.margin - plan.inset[1] * height;
   const flowing = plan.supplierFlows && supplier ? [...parts.flow, supplier] : parts.flow;

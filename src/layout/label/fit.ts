@@ -50,6 +50,20 @@ interface Bench {
   readonly words: 'black' | 'white';
   /** Parts of the target size of bars that are tried. */
   readonly bars: readonly number[];
+  /** What the blocks were made from so far: arrangements with the same share them. */
+  readonly makings: Map<Measures, Map<string, Making>>;
+}
+
+function makingOf(bench: Bench, measures: Measures, display: Display, centred: boolean): Making {
+  const { parts, fonts, words, makings, stock } = bench;
+  const key = JSON.stringify([display, centred]);
+  const some = makings.get(measures) ?? new Map<string, Making>();
+  makings.set(measures, some);
+  const known = some.get(key);
+  if (known) return known;
+  const made: Making = { parts, fonts, measures, display, words, centred, ...logoOf(stock) };
+  some.set(key, made);
+  return made;
 }
 
 const compose = (
@@ -59,9 +73,8 @@ const compose = (
   display: Display,
   aside: Millimetres = 0,
 ): Composition | null => {
-  const { parts, fonts, outline, round, words } = bench;
-  const centred = round && plan.kind === 'bands';
-  const making: Making = { parts, fonts, measures, display, words, centred, ...logoOf(bench.stock) };
+  const { parts, outline, round } = bench;
+  const making = makingOf(bench, measures, display, round && plan.kind === 'bands');
   const keep = { margin: measures.margin, safe: parts.profile.safeZone.value, aside };
   const room = besideFixed(roomOf(outline, keep, round), bench.stock, measures.gap);
   return plan.kind === 'bands' ? bands(making, room, plan.band) : panels(making, room, plan.grid);
@@ -74,7 +87,7 @@ const logoOf = ({ logo }: Stock) =>
 const benchOf = (parts: Parts, stock: Stock, fonts: FontLibrary): Bench => {
   const outline = outlineOf(stock.die);
   const words = stock.brand?.words ?? 'black';
-  return { parts, fonts, outline, round: isRound(outline), stock, words, bars: BARS };
+  return { parts, fonts, outline, round: isRound(outline), stock, words, bars: BARS, makings: new Map() };
 };
 
 /** Whether the parts cover more than the die has inside the margin; a round one has less than its sides multiplied. */

@@ -5,6 +5,7 @@ import { type Box, empty, named, overlay, type Placed, stack } from './box.ts';
 import type { Paragraph, Section } from './content.ts';
 import { contentsBox } from './contents-box.ts';
 import { lotWindow } from './lot-window.ts';
+import { once } from './once.ts';
 import type { Making } from './parts.ts';
 import { naturalWidth, paragraphsBox, passage } from './text-block.ts';
 
@@ -24,11 +25,21 @@ type Maker = (making: Making, width: Millimetres, include: FootContents, bars: B
  * the width.
  * @param beyond what is free at the right of the block, where a quiet zone may reach
  */
-export function footBlock(
+export const footBlock = (
   making: Making,
   width: Millimetres,
   include: FootContents,
   beyond: Millimetres = making.measures.margin,
+): Box | null =>
+  once(making, `foot ${width} ${include.supplier} ${include.contents} ${beyond}`, () =>
+    lowestFoot(making, width, include, beyond),
+  );
+
+function lowestFoot(
+  making: Making,
+  width: Millimetres,
+  include: FootContents,
+  beyond: Millimetres,
 ): Box | null {
   const { parts, measures, fonts, display, centred } = making;
   const { barCode } = parts;
@@ -37,7 +48,10 @@ export function footBlock(
   for (const way of ways) {
     // Where the sides are not straight, nothing is gained at the edge of a block.
     const margin = centred ? 0 : Math.min(beyond, measures.margin);
-    const bars = barCode && way ? barCodeBox(barCode, way, margin, fonts) : empty;
+    const bars =
+      barCode && way
+        ? once(making, `bars ${way.turn} ${way.x} ${margin}`, () => barCodeBox(barCode, way, margin, fonts))!
+        : empty;
     for (const make of [asRow, asBesideStack, asBesideRow, asRows, asStack]) {
       const box = make(making, width, include, bars);
       if (box && (!lowest || box.height < lowest.height - 1e-6)) lowest = box;

@@ -6,6 +6,7 @@ import { balancedColumns, flowOf } from './flow.ts';
 import { footBlock } from './foot.ts';
 import { hazardPanel } from './hazard-panel.ts';
 import { identityAllowance, identityBlock } from './identity.ts';
+import { once } from './once.ts';
 import { gapOf, type Making } from './parts.ts';
 import type { Room } from './placing.ts';
 
@@ -119,9 +120,15 @@ function frontPanel(
     top += Math.max(box.height, least) + gap;
     return true;
   };
-  if (identity && !put(identityBlock(identity, width, making), identityAllowance(identity, width, making)))
+  if (
+    identity &&
+    !put(
+      once(making, `identity ${width}`, () => identityBlock(identity, width, making)),
+      identityAllowance(identity, width, making),
+    )
+  )
     return null;
-  if (hazard && !put(hazardPanel(hazard, width, making))) return null;
+  if (hazard && !put(once(making, `hazard ${width}`, () => hazardPanel(hazard, width, making)))) return null;
   const text = contents ? contentsBox(contents, width, making) : empty;
   const bottom = withFoot
     ? footBlock(making, width, { supplier: false, contents: true }, free)
