@@ -19,6 +19,8 @@ export interface CaseMarks {
   readonly limitedQuantity: boolean;
   readonly arrows: boolean;
   readonly mark: PackageName | null;
+  /** Constituents that the mark tells and whose identity is claimed as a trade secret. */
+  readonly secrets: readonly string[];
   /** How the case is carried, as its label says it. */
   readonly carried: string;
   /** Hazard labels that the case bears, or would bear; null where transport decides none. */
@@ -50,6 +52,7 @@ export function caseMarks(product: ClassifiedProduct, pack: Pack): CaseMarks {
     limitedQuantity: false,
     arrows: false,
     mark: null,
+    secrets: [],
     carried,
     hazardLabels: answer.hazardLabels,
     marinePollutant,
@@ -57,13 +60,27 @@ export function caseMarks(product: ClassifiedProduct, pack: Pack): CaseMarks {
   if (answer.answer !== 'regulated' || !entry) return none;
   const limited = limitedQuantity?.allowed === true;
   const name = [...(reportable.length > 0 ? ['RQ'] : []), nameWithParentheses(answer, reportable)].join(', ');
+  const mark = limited ? (reportable.length > 0 ? { id: null, name } : null) : { id: entry.id, name };
   return {
     answer,
     limitedQuantity: limited,
     carried,
     arrows: product.record.form === 'liquid',
-    mark: limited ? (reportable.length > 0 ? { id: null, name } : null) : { id: entry.id, name },
+    mark,
+    secrets: mark ? secretsTold(product, answer, name) : [],
     hazardLabels: answer.hazardLabels,
     marinePollutant,
   };
+}
+
+/** Facts that name the one constituent whose entry is taken: its shipping name may be another than that of the record. */
+const BY_ENTRY = ['listed-by-name', 'listed-by-concentration', 'named-entry'];
+
+/** Constituents, place by place, whose claimed identity a shipping name tells. */
+function secretsTold({ formula }: ClassifiedProduct, { because }: TransportAnswer, mark: string): string[] {
+  const taken = because.flatMap(({ id, values }) => (BY_ENTRY.includes(id) ? [String(values.name)] : []));
+  const said = mark.toLowerCase();
+  return formula.constituents.flatMap(({ name, tradeSecret }) =>
+    tradeSecret?.identity && (taken.includes(name) || said.includes(name.toLowerCase())) ? [name] : [],
+  );
 }

@@ -31,17 +31,13 @@ import { caseFindings } from '../words/en/case-findings.ts';
 import { labelsStuck, stickBeside } from '../words/en/hazard-labels.ts';
 import { palletCaptions } from '../words/en/pallet.ts';
 import { barFindings } from './bar-findings.ts';
-import { type CaseFile, caseFileName, missingCaseFiles } from './case-files.ts';
+import { type CaseBatch, type CaseFile, caseFileName, missingCaseFiles } from './case-files.ts';
 import type { PackageName } from './case-marks.ts';
 
 export interface CaseOptions {
   readonly pack: Pack;
   readonly facts: CaseFacts;
-  readonly batch: {
-    readonly lot: string | null;
-    readonly made: string | null;
-    readonly useBy: string | null;
-  };
+  readonly batch: CaseBatch;
   readonly printer: PrinterName;
   /** The logistic label is wanted. */
   readonly pallet: boolean;
@@ -78,7 +74,7 @@ export async function draftCase(
   const { pack, facts } = options;
   try {
     const drafted = await draftAll(record, options, fonts);
-    return { ...drafted, missing: missingCaseFiles(askedFor(options), pack.id, drafted) };
+    return { ...drafted, missing: missingCaseFiles(askedFor(options), options, drafted) };
   } catch (error) {
     if (!(error instanceof MissingGlyphError)) throw error;
     const finding: Diagnostic = {
@@ -89,7 +85,7 @@ export async function draftCase(
       at: pack.at,
     };
     const drafted = { files: [], diagnostics: [...caseFindings(facts, pack), finding] };
-    return { ...drafted, missing: missingCaseFiles(askedFor(options), pack.id, drafted) };
+    return { ...drafted, missing: missingCaseFiles(askedFor(options), options, drafted) };
   }
 }
 
@@ -129,7 +125,7 @@ async function draftAll(
     const found = await preflight(bytes, { kind: 'printer' });
     if (hasErrors(found)) throw new Error(`preflight: ${found.map(({ message }) => message).join('; ')}`);
     diagnostics.push(...found);
-    files.push({ kind, name: caseFileName(kind, pack.id), bytes, document });
+    files.push({ kind, name: caseFileName(kind, pack.id, batch), bytes, document });
   };
   const refuse = (code: string, message: string, hint: string, cite?: string) =>
     diagnostics.push({ code, severity: 'error', message, hint, at: pack.at, ...(cite && { cite }) });

@@ -1,5 +1,5 @@
 import type { ForeignText } from '../document/foreign.ts';
-import type { LabelInput, LabelLanguage } from '../document/label.ts';
+import type { LabelLanguage } from '../document/label.ts';
 import type { LabelLanguages, Language } from '../notation/languages.ts';
 import { type Diagnostic, fail, type Outcome, succeed } from '../report/diagnostic.ts';
 import type { Words } from '../words/words.ts';
@@ -8,6 +8,13 @@ import type { ClassifiedProduct } from './classified-product.ts';
 import { inLanguage } from './in-language.ts';
 import type { Purpose } from './purposes/purpose.ts';
 
+/** The product in the language that is added to another. */
+export interface AddedLanguage {
+  readonly product: ClassifiedProduct;
+  readonly words: Words;
+  readonly said: LabelLanguage;
+}
+
 /** A label in its language. */
 export interface LabelSaid {
   readonly product: ClassifiedProduct;
@@ -15,7 +22,7 @@ export interface LabelSaid {
   readonly words: Words;
   readonly said: LabelLanguage;
   readonly foreign: readonly ForeignText[];
-  readonly added: LabelInput['added'];
+  readonly added: AddedLanguage | null;
   readonly findings: readonly Diagnostic[];
 }
 
@@ -74,7 +81,7 @@ export async function labelInLanguage(
     return succeed({ product: said, words: say, said: languageOf(say), foreign, added: null, findings });
   return succeed({
     ...english,
-    added: { elements: said.elements, said: languageOf(say) },
+    added: { product: said, words: say, said: languageOf(say) },
     findings: [
       { code: 'label-language', severity: 'note', message: spoken.labelInEnglish(other), cite, at },
       ...findings.filter(({ code }) => code !== 'untranslated-text'),

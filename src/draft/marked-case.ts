@@ -6,7 +6,7 @@ import type { Pack } from '../record/product-record.ts';
 import type { Diagnostic } from '../report/diagnostic.ts';
 import { basicDescription } from '../transport/answer.ts';
 import { caseTransportFindings } from '../words/en/case-transport.ts';
-import { packageMarkFindings } from '../words/en/package-marks.ts';
+import { packageMarkFindings, secretFindings } from '../words/en/package-marks.ts';
 import { type CaseMarks, caseMarks } from './case-marks.ts';
 import type { ClassifiedProduct } from './classified-product.ts';
 
@@ -44,10 +44,8 @@ export function markedCase(
   asked: CaseQuestion,
   withoutMarks: boolean,
 ): MarkedCase | null {
-  const { answer, limitedQuantity, arrows, mark, carried, hazardLabels, marinePollutant } = caseMarks(
-    product,
-    pack,
-  );
+  const { answer, limitedQuantity, arrows, mark, secrets, carried, hazardLabels, marinePollutant } =
+    caseMarks(product, pack);
   const none = asked.limitedQuantity || asked.arrows || withoutMarks;
   const question = none ? asked : { ...asked, limitedQuantity, arrows };
   const facts = caseFacts(product.record, pack, question);
@@ -66,6 +64,7 @@ export function markedCase(
       diagnostics: [
         ...caseTransportFindings(answer, description, { limitedQuantity: asked.limitedQuantity, none }, pack),
         ...packageMarkFindings(marinePollutant, lacksConsignor ? consignorMark.cite : null, pack),
+        ...(none ? [] : secretFindings(secrets, pack)),
       ],
     }
   );

@@ -135,6 +135,11 @@ export async function tryDraftLabel(
   if (!profile.ok) return refused(profile.diagnostics);
   const template = await loadTemplate(readTemplate, `labels/${id}.hbs`);
   const instant = `${date}T00:00:00Z`;
+  // What the purpose leaves off, it leaves off in both languages.
+  const second = added && {
+    elements: purpose.prepare(added.product, pack, words, added.words).elements,
+    said: added.said,
+  };
   const modelOf = ({ sections, type }: Pick<PreparedLabel, 'sections' | 'type'>) =>
     labelDocument(
       {
@@ -150,7 +155,7 @@ export async function tryDraftLabel(
         type,
         said: tongue,
         foreign,
-        added,
+        added: second,
       },
       template,
     );

@@ -167,6 +167,34 @@ describe('a packet', () => {
     const [page] = await extractText(new Uint8Array(readFileSync(join(out, 'case-bottle-946.pdf'))));
     expect(page).toMatch(/Class 8, II,\s+Limited Quantity/);
     expect(page).not.toContain('UN1791');
+    expect(err).not.toContain('shipping-name-secret');
+  });
+
+  // 49 CFR 172.301(b): the outside of a package bears the technical name of a generic entry.
+  it('warns where the shipping name on the outside tells a claimed identity', async () => {
+    const record = readFileSync('templates/demo/descaler.yaml', 'utf8')
+      .replace('    percent: [12, 14]', '    percent: [12, 14]\n    trade-secret: identity')
+      .replace('contents: 1 L', 'contents: 6 L');
+    const path = put(folder, 'secret-mark.yaml', record);
+    const marked = await inProcess(caseLabels, [path, '--out', join(folder, 'secret-mark')]);
+    expect(filesBelow(join(folder, 'secret-mark'))).toContain('shipping-name-bottle-1l.pdf');
+    expect(marked.err).toMatch(/warning: number and shipping name on the case tell phosphoric acid/);
+    const without = await inProcess(caseLabels, [path, '--no-marks', '--out', join(folder, 'no-mark')]);
+    expect(without.err).not.toContain('on the case tell');
+  });
+
+  it('leaves the case label of a batch beside that of the packet', async () => {
+    const { out, path } = await run('batch', ['count: 20', 'count: 20']);
+    const made = await inProcess(caseLabels, [path, '--out', out, '--lot', 'L/7']);
+    expect(made.status).toBe(0);
+    const again = await inProcess(packet, [path, '--out', out]);
+    expect(again.status).toBe(0);
+    const pages = ['case-bottle-946.pdf', 'case-bottle-946-L_2F7.pdf'].map(
+      async name => (await extractText(new Uint8Array(readFileSync(join(out, name)))))[0],
+    );
+    const [plain, batch] = await Promise.all(pages);
+    expect(plain).not.toContain('L/7');
+    expect(batch).toContain('L/7');
   });
 
   it('draws the pallet where the record says how large the case is, and no label without its SSCC', async () => {

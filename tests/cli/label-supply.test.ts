@@ -254,6 +254,17 @@ describe('a small package', () => {
     expect(reduced.err).toContain('its markets speak three languages');
   });
 
+  // CLP Article 17(2): in several languages the same details appear in all of them.
+  it('leaves off in the second language what it leaves off in the first', async () => {
+    const args = ['--language', 'en+es'];
+    const words = (label: Awaited<ReturnType<typeof made>>) => codesOf(label, 'translation').join(' ');
+    const whole = words(await made({ contents: '100 mL', more: UFI, args }));
+    expect(whole).toMatch(/corrosivo para los metales.*organismos acu/);
+    const reduced = words(await made({ contents: '100 mL', die: small('reduced'), more: UFI, args }));
+    expect(reduced).toMatch(/quemaduras graves/);
+    expect(reduced).not.toMatch(/corrosivo para los metales|organismos acu|Evitar su liberaci/);
+  });
+
   it('of more is refused', async () => {
     const { status, codes } = await made({ contents: '250 mL', die: small('reduced'), more: UFI });
     expect([status, codes.includes('not-small')]).toEqual([1, true]);

@@ -36,7 +36,7 @@ describe('case', () => {
     async printer => {
       const { status, err } = await call(...batch, '--printer', printer, '--no-marks');
       expect({ status, err }).toEqual({ status: 0, err: '' });
-      const dots = await oneBit(bytes('case-bottle-946.pdf'), dpiOf[printer]);
+      const dots = await oneBit(bytes('case-bottle-946-L2026A.pdf'), dpiOf[printer]);
       const found = await decodeAll(canvasOf(dots, printer === '600' ? 1 : 2), ['ITF', 'Code128']);
       const elements = found.filter(({ identifier }) => identifier === ']C1').map(({ text }) => text);
       expect(elements.join('')).toContain('(01)10614141000415');
@@ -50,7 +50,7 @@ describe('case', () => {
 
   it('says in words what the bars say, in reading order', async () => {
     await call(...batch);
-    const [text] = await extractText(bytes('case-bottle-946.pdf'));
+    const [text] = await extractText(bytes('case-bottle-946-L2026A.pdf'));
     // 20 x 946 mL x 1.09 g/mL + 20 x 62 g + 0.9 kg = 22.7628 kg; 1 lb = 0.45359237 kg (arithmetic).
     for (const piece of ['Count 20 × 946 mL', 'L2026A', '2027-12-31', 'Gross 22.76 kg (50.2 lb)', 'DRAFT'])
       expect(text).toContain(piece);
@@ -60,7 +60,7 @@ describe('case', () => {
 
   it('lays every bar of GS1-128 on whole multiples of the narrow one', async () => {
     await call(...batch);
-    const dots = await oneBit(bytes('case-bottle-946.pdf'), 203.2);
+    const dots = await oneBit(bytes('case-bottle-946-L2026A.pdf'), 203.2);
     // X of 0.5 mm is four dots of an eighth of a millimetre; a row through the lowest symbol.
     const runs = barRuns(dots, Math.round(dots.height - 20 * 8));
     expect(runs.length).toBeGreaterThan(20);
@@ -73,7 +73,7 @@ describe('case', () => {
     const { status, err } = await inProcess(run, [path, '--out', out, '--lot', 'L1']);
     expect(status).toBe(0);
     expect(err).toMatch(/empty pack.*no gross mass/);
-    const [text] = await extractText(new Uint8Array(readFileSync(join(out, 'case-bottle-946.pdf'))));
+    const [text] = await extractText(new Uint8Array(readFileSync(join(out, 'case-bottle-946-L1.pdf'))));
     expect(text).not.toContain('Gross');
     expect(text).toContain('Net 20.62 kg');
   });
@@ -89,7 +89,7 @@ describe('case', () => {
     const { status, err } = await inProcess(run, [path, '--out', out, ...batch]);
     expect(status).toBe(refused);
     expect(err).toMatch(message);
-    expect(existsSync(join(out, 'case-bottle-946.pdf'))).toBe(false);
+    expect(existsSync(join(out, 'case-bottle-946-L2026A.pdf'))).toBe(false);
   });
 
   it.each([
@@ -111,9 +111,9 @@ describe('case', () => {
     const { status, err } = await inProcess(run, [path, '--out', out, ...batch]);
     expect(status).toBe(0);
     expect(err).toContain('the case has no GTIN');
-    const dots = await oneBit(new Uint8Array(readFileSync(join(out, 'case-bottle-946.pdf'))), 203.2);
+    const dots = await oneBit(new Uint8Array(readFileSync(join(out, 'case-bottle-946-L2026A.pdf'))), 203.2);
     expect(await decodeAll(canvasOf(dots, 1), [])).toEqual([]);
-    const [text] = await extractText(new Uint8Array(readFileSync(join(out, 'case-bottle-946.pdf'))));
+    const [text] = await extractText(new Uint8Array(readFileSync(join(out, 'case-bottle-946-L2026A.pdf'))));
     expect(text).toContain('L2026A');
   });
 

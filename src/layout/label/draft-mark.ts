@@ -89,7 +89,7 @@ function noticePlace(
   const run = fonts.shape(words, 'bold');
   const { rise, fall } = extentOf(run, size, fonts);
   const width = runWidth(run, size);
-  const head = Math.min(outline.die.height, ...sheet.areas.map(({ y }) => y));
+  const head = Math.min(outline.die.height, ...sheet.areas.map(({ y }) => y), ...inkTops(sheet, fonts));
   const y = Math.max(safeZone.value + rise, head - fall - GAP);
   // Above the first block, so that readers of the file find it first; centred where that block is a narrow band.
   const block = [...sheet.areas].sort((a, b) => a.y - b.y || a.x - b.x)[0];
@@ -98,6 +98,15 @@ function noticePlace(
   const wanted = room.from > left ? left + ((block?.width ?? width) - width) / 2 : left;
   const isWithin = width <= room.to - room.from;
   return { place: { x: Math.max(room.from, Math.min(wanted, room.to - width)), y, size }, isWithin };
+}
+
+/** Upper edges of the ink of the first lines: tall letters of a name may rise above its block. */
+function inkTops({ items }: Sheet, fonts: FontLibrary): readonly Millimetres[] {
+  const lines = items.flatMap(item => (item.kind === 'text' && !item.rotate ? [item] : []));
+  const first = Math.min(...lines.map(({ y, size }) => y - toMillimetres(size)));
+  return lines
+    .filter(({ y, size }) => y - 1.5 * toMillimetres(size) < first)
+    .map(({ y, run, size }) => y - extentOf(run, size, fonts).rise);
 }
 
 const hasRoom = (...notice: Parameters<typeof noticePlace>): boolean => noticePlace(...notice).isWithin;

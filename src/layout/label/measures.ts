@@ -52,7 +52,10 @@ export function textSizes(stock: Stock): readonly Millimetres[] {
 export const diagonal = (side: Millimetres): Millimetres => side * Math.SQRT2;
 
 /** Height of a line of the least text with its descenders and a gap, in x-heights: room for a notice above the first block. */
-const NOTICE = 2.4;
+const NOTICE = 2.5;
+
+/** How far the tallest letters of a name rise above its capitals at the largest size, in times the size of running text. */
+const RISE = 0.2;
 
 /** How pictograms grow with the text: times the x-height, between opposite corners. */
 const PICTOGRAM = 13.5;
@@ -84,7 +87,7 @@ export function measuresAt(xHeight: Millimetres, profile: PressProfile, fonts: F
     paragraphGap: 0.5 * xHeight,
     gutter: between(...GUTTER),
     margin,
-    top: Math.max(margin, safeZone.value + NOTICE * least),
+    top: Math.max(margin, safeZone.value + NOTICE * least + RISE * toMillimetres(size)),
     lotWindow: {
       width: minimum.width + (largest.width - minimum.width) * share,
       height: minimum.height + (largest.height - minimum.height) * share,

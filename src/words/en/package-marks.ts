@@ -55,3 +55,14 @@ export function packageMarkFindings(
     });
   return found;
 }
+
+/** A shipping name on the outside of a case that tells a trade secret; none where there is none. */
+export const secretFindings = (names: readonly string[], { at }: Pack): Diagnostic[] =>
+  names.map(name => ({
+    code: 'shipping-name-secret',
+    severity: 'warning',
+    message: `number and shipping name on the case tell ${name}, whose identity is claimed as a trade secret`,
+    hint: 'the rules of transport ask for the name: give the claim up, or have a competent person find another shipping name',
+    cite: '49 CFR 172.301(b), 172.203(k)',
+    at,
+  }));

@@ -93,4 +93,40 @@ describe('a container that tapers', () => {
     const lower = await trial(options, { container: bottle(80) }, [130, height]);
     expect(lower.diagnostics.map(({ code }) => code)).not.toContain('container-tapers');
   });
+
+  // The apex of the cone by its half angle (similar triangles), and the edges of a flat label as chords of one width:
+  // a straight label rolled flat is a rectangle, the place on the container a segment of a ring.
+  it.each([
+    [88, 80, 150, 130, 120],
+    [88, 84, 150, 130, 120],
+    [60, 90, 110, 100, 60],
+    [120, 100, 200, 250, 150],
+  ])(
+    'is refused with figures that geometry gives: %s to %s over %s mm, %s x %s',
+    async (foot, top, tall, wide, high) => {
+      const container = { ...bottle(top)!, diameter: foot, labelPanelHeight: tall };
+      const options = { elements: CONTENTS['one hazard']!.elements! };
+      const { diagnostics } = await trial(options, { container }, [wide, high]);
+      const [finding] = diagnostics;
+      expect(finding).toMatchObject({ code: 'container-tapers' });
+      const figure = (pattern: RegExp) => Number(pattern.exec(`${finding!.message} ${finding!.hint}`)![1]);
+      const halfAngle = Math.atan2(Math.abs(foot - top) / 2, tall);
+      const outer = Math.max(foot, top) / 2 / Math.sin(halfAngle);
+      const turn = wide / outer;
+      const folds = (width: number, height: number) => width - (width / outer) * (outer - height);
+      expect(figure(/outer radius of ([\d.]+) mm/)).toBeCloseTo(outer, 1);
+      expect(figure(/inner one of ([\d.]+) mm/)).toBeCloseTo(outer - high, 1);
+      expect(figure(/and ([\d.]+) degrees/)).toBeCloseTo((turn * 180) / Math.PI, 1);
+      expect(figure(/in folds of ([\d.]+) mm/)).toBeCloseTo(folds(wide, high), 1);
+      const possible = figure(/\(([\d.]+) mm are possible/);
+      const [width, height] = [figure(/([\d.]+) mm of width/), figure(/([\d.]+) mm of height/)];
+      for (const each of [
+        { now: folds(width, high), next: folds(width + 1, high) },
+        { now: folds(wide, height), next: folds(wide, height + 1) },
+      ]) {
+        expect(each.now).toBeLessThanOrEqual(possible + 1e-9);
+        expect(each.next).toBeGreaterThan(possible);
+      }
+    },
+  );
 });

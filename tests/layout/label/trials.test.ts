@@ -59,6 +59,15 @@ describe.each(Object.entries(CONTENTS))('%s', (_, options) => {
       expect(least, isText(item) ? item.run.text : 'a path').toBeGreaterThanOrEqual(SAFE - 1e-3);
     }
 
+    // The notice of a draft stands clear of the text below it: judgement, no source.
+    const [notice] = all.filter(({ layer }) => layer === 'draft').filter(isText);
+    const below = extentOf(inkPoints(notice!, fonts));
+    for (const item of items) {
+      const { left, right, top } = extentOf(inkPoints(item, fonts));
+      if (left < below.right && right > below.left)
+        expect(top - below.bottom, isText(item) ? item.run.text : 'a path').toBeGreaterThanOrEqual(0.4);
+    }
+
     const lines = items.filter(isText).map(item => ({ item, extent: extentOf(inkPoints(item, fonts)) }));
     for (const [at, a] of lines.entries())
       for (const b of lines.slice(at + 1))
