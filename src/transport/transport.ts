@@ -116,10 +116,10 @@ function decide(
       return { when: whenOf(item, each), outcome: shut ? found : stillOpen(found, others) };
     }),
   );
-  // With nothing but open classes the case without any of them is an answer too.
+  // With nothing but open classes, none of them is a case too.
   if (
     outcome.answer === 'undecided' &&
-    hazards.length === 0 &&
+    hazards.every(hazard => hazard.class === 'Comb liq') &&
     left.every(({ decides }) => decides === 'class')
   )
     cases.unshift({ when: fact('none-of-them', '49 CFR 172.101(c)(12)(iv)'), outcome: base });

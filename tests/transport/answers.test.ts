@@ -46,6 +46,20 @@ describe('flash point and boiling point', () => {
     expect(answer.because.map(({ id }) => id)).toContain(reason);
   });
 
+  it('a combustible liquid that a metal test may make corrosive has both outcomes', async () => {
+    const formula = [
+      { name: 'a solvent', percent: 4, hazards: ['Skin Irrit. 2'] },
+      { name: 'an amine salt', percent: 2, hazards: ['Skin Corr. 1B'] },
+    ];
+    const { answer, alternatives } = await ship({ flash: '70 C', pH: 7, formula });
+    expect(answer).toBe('undecided');
+    expect(alternatives.map(each => [each.answer, each.when[0]!.id])).toEqual([
+      ['not-regulated', 'none-of-them'],
+      ['regulated', 'corrodes-metal'],
+    ]);
+    expect(alternatives[0]!.because.map(({ id }) => id)).toContain('combustible-non-bulk');
+  });
+
   // 173.150(f)(1): from 38 C.
   it.each([
     ['37.9 C', false],

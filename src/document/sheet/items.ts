@@ -12,6 +12,8 @@ export interface Subheading {
   readonly letter?: string;
   /** Key of the record that fills it or says where it was searched for in vain. */
   readonly asks?: string | null;
+  /** A second key that must say the same before the item counts as searched for. */
+  readonly with?: string;
   /** What one look-up or one measurement answers for several subheadings. */
   readonly question?: string;
 }
@@ -56,7 +58,7 @@ export function itemOf(
   const notes = body?.notes ?? [];
   const own = asks && record.sheet[asks];
   if (own) return complete(item, 'filled', { text: paragraphs(own), notes, source: 'product record' });
-  const by = asks && record.sheetSearched[asks];
+  const by = searchedBy([asks, subheading.with], record.sheetSearched);
   const { frame } = words.sheet;
   return by
     ? complete(item, 'searched', {
@@ -65,4 +67,14 @@ export function itemOf(
         source: 'product record',
       })
     : complete(item, 'open', { text: [frame.open], notes, source: 'none' });
+}
+
+/** Who searched for all that the keys ask, and where; null where one of them says nothing. */
+function searchedBy(
+  keys: readonly (string | null | undefined)[],
+  searched: Readonly<Partial<Record<SheetKey, string>>>,
+): string | null {
+  const asked = keys.filter(key => key !== null && key !== undefined) as readonly SheetKey[];
+  const texts = asked.map(key => searched[key]);
+  return asked.length > 0 && texts.every(text => text !== undefined) ? [...new Set(texts)].join('; ') : null;
 }

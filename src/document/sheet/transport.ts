@@ -1,12 +1,12 @@
 import type { SheetKey } from '../../record/sheet-keys.ts';
 import type { TransportAnswer } from '../../transport/answer.ts';
 import type { Fact } from '../../transport/fact.ts';
-import { bodyOf, firstBody, type ItemBody, paragraphs, type SectionBodies } from './content.ts';
+import { bodyOf, firstBody, type ItemBody, nothing, paragraphs, type SectionBodies } from './content.ts';
 import type { SheetInput } from './input.ts';
 import { secretsOf } from './secrets.ts';
+import { byCase, type Described } from './transport-by-case.ts';
+import { technicalNames, withheld, withheldEntry } from './withheld-transport.ts';
 
-/** Facts that name the one constituent whose entry is taken. */
-const entryOf = ['listed-by-name', 'listed-by-concentration', 'named-entry'];
 /** Grounds of "not regulated" that name no constituent. */
 const grounds = ['no-class', 'combustible-non-bulk', 'other-modes-alone'];
 /** Facts that leave something open. */
@@ -26,9 +26,12 @@ export function transport(input: SheetInput): SectionBodies {
   const own = (key: SheetKey): ItemBody | null =>
     bodyOf('product record', { text: paragraphs(record.sheet[key]) });
   const ruled = (texts: readonly string[]): ItemBody | null => bodyOf('reference tables', { text: texts });
-  const of = described(input);
+  const cases = byCase(input);
+  const of = cases ?? described(input);
+  // One test decides the number: until then it is open, and the rest says what each outcome comes to.
+  const number = cases ? { ...nothing, notes: cases.un } : ruled(of.un);
   return {
-    'un-number': firstBody(own('transport.un-number'), ruled(of.un)),
+    'un-number': firstBody(own('transport.un-number'), number),
     'shipping-name': firstBody(own('transport.proper-shipping-name'), ruled(of.name)),
     'transport-class': firstBody(own('transport.hazard-class'), ruled(of.hazardClass)),
     'packing-group': firstBody(own('transport.packing-group'), ruled(of.packingGroup)),
@@ -39,19 +42,11 @@ export function transport(input: SheetInput): SectionBodies {
 }
 
 /** A product that the record sells in packs alone is no cargo in bulk. */
-function packed({ record, words }: SheetInput): ItemBody | null {
+export function packed({ record, words }: SheetInput): ItemBody | null {
   const packs = record.packs.map(({ contents }) => contents.written);
   return bodyOf('product record', {
     text: packs.length > 0 ? [words.sheet.transport.packed([...new Set(packs)])] : [],
   });
-}
-
-export interface Described {
-  readonly un: readonly string[];
-  readonly name: readonly string[];
-  readonly hazardClass: readonly string[];
-  readonly packingGroup: readonly string[];
-  readonly precautions: readonly string[];
 }
 
 /** Texts by pack; none at all where the answer for one pack is undecided, or where they would tell a withheld name. */
@@ -120,34 +115,6 @@ function marineDoubts({ transport: answers, formula }: SheetInput) {
   );
   const names = formula.constituents.filter(({ cas, water }) => !cas && !water).map(({ name }) => name);
   return { facts, names };
-}
-
-/** Places of the constituents whose identity is withheld, by the name that the rules of transport know. */
-function withheld({ formula, ...rest }: SheetInput): ReadonlyMap<string, number> {
-  const { identity } = secretsOf({ formula, ...rest });
-  return new Map([...identity].map(at => [formula.constituents[at]!.name.toLowerCase(), at]));
-}
-
-/** The withheld constituent that number and shipping name would tell; null where they tell none. */
-function withheldEntry(input: SheetInput, { because, name, entry }: TransportAnswer): string | null {
-  const secret = withheld(input);
-  const taken = because.filter(({ id }) => entryOf.includes(id)).map(({ values }) => String(values.name));
-  const words = `${name ?? ''} ${entry?.names.join(' ') ?? ''}`.toLowerCase();
-  return (
-    taken.find(each => secret.has(each.toLowerCase())) ??
-    [...secret.keys()].find(each => words.includes(each)) ??
-    null
-  );
-}
-
-/** Technical names as this copy may tell them. */
-function technicalNames(input: SheetInput, technical: readonly string[]): readonly string[] {
-  const secret = withheld(input);
-  const { name } = secretsOf(input);
-  return technical.map(each => {
-    const at = secret.get(each.toLowerCase());
-    return at === undefined ? each : name(at);
-  });
 }
 
 const distinct = (facts: readonly Fact[]): readonly Fact[] => [

@@ -25,6 +25,7 @@ const sections = z.strictObject({
               key: text,
               heading: words,
               asks: z.optional(text),
+              with: z.optional(text),
               optional: z.optional(z.literal(true)),
               letter: z.optional(text),
             }),

@@ -61,6 +61,12 @@ export const ghs = {
     'Limits are those of the record. The lists of the Union (Directives 2000/39/EC, 2004/37/EC and those that follow) and of Member States are not held and were not looked up.',
   keepOut:
     'Keep the product and the water used to flush it out of drains, surface water, ground water and soil. Tell the authorities where it gets there.',
+  undiluted:
+    'Do not let the undiluted product reach drains, surface water, ground water or soil; measures after a spill stand in section 6, disposal in section 13.',
+  noThermalHazard: 'No thermal hazard follows from the physical form.',
+  directions: 'Directions for use on the label: {text}',
+  training:
+    'Those who work with the product are informed of its hazards (section 2) and trained in the measures of sections 4 to 8 (Directive 98/24/EC, Article 8).',
   references:
     'Protective equipment: section 8. Disposal of what was collected: section 13. Emergency telephone: section 1.',
   notApplicableTo: 'Not applicable: the property is not one of a {form}.',

@@ -3,7 +3,7 @@ import type { Fact } from '../../transport/fact.ts';
 import type { HazardLabels } from '../../transport/hazard-label.ts';
 import { hazardLabelLines } from './hazard-labels.ts';
 import { transportWorking } from './transport.ts';
-import { transportNeed } from './transport-cases.ts';
+import { transportCondition, transportNeed } from './transport-cases.ts';
 
 const worked = (facts: readonly Fact[]): readonly string[] =>
   facts.map(each => `${transportWorking(each)} [${each.cite}]`);
@@ -12,7 +12,8 @@ const asked = (open: readonly Fact[], missing: readonly Fact[]): string => {
   return [...worked(open), ...(needs === '' ? [] : [`missing: ${needs}`])].join('; ');
 };
 
-const sentence = (line: string): string => `${line[0]!.toUpperCase()}${line.slice(1)}.`;
+const capital = (line: string): string => `${line[0]!.toUpperCase()}${line.slice(1)}`;
+const sentence = (line: string): string => `${capital(line)}.`;
 
 /** Texts of section 14, and what its reviewer must look at. */
 export const transport = {
@@ -50,6 +51,9 @@ export const transport = {
     'Drafted for highway and rail in the United States. Air, vessel and other countries have rules and limits of their own, which are not worked out here.',
   /** A text that holds for some packs alone. */
   ofPacks: (packs: readonly string[], text: string): string => `${packs.join(', ')}: ${text}`,
+  /** What holds where a missing test comes out so. */
+  inCase: (when: readonly Fact[], text: string): string =>
+    `${capital(when.map(transportCondition).join('; or '))}: ${text}`,
   review: (text: string): string => `data sheet, section 14: ${text}`,
   undecided: (open: readonly Fact[], missing: readonly Fact[]): string =>
     `transport is not decided: ${asked(open, missing)}`,

@@ -24,32 +24,35 @@ const needs: Readonly<Record<string, (values: Values) => string>> = {
 };
 
 /** When an alternative holds. */
-const conditions: Readonly<Record<string, (values: Values) => string>> = {
+const conditions = {
   'none-of-them': () => 'if none of the open classes is met',
-  'class-3': v => `if the flash point puts it in Class 3, ${group(v.group)}`,
+  'class-3': (v: Values) => `if the flash point puts it in Class 3, ${group(v.group)}`,
   combustible: () => 'if the flash point makes it a combustible liquid',
   'not-water-miscible': () => 'if it is not miscible with water',
-  'boils-above': v => `if it begins to boil above ${text(v.limit)} C`,
-  'boils-at-or-below': v => `if it begins to boil at ${text(v.limit)} C or below`,
-  'skin-corrosion-group': v => `if the skin test gives ${group(v.group)}`,
+  'boils-above': (v: Values) => `if it begins to boil above ${text(v.limit)} C`,
+  'boils-at-or-below': (v: Values) => `if it begins to boil at ${text(v.limit)} C or below`,
+  'skin-corrosion-group': (v: Values) => `if the skin test gives ${group(v.group)}`,
   'metal-alone': () => 'if the skin test shows no corrosion, and it corrodes steel or aluminum',
   'corrodes-nothing': () => 'if it corrodes neither skin nor metals',
   'corrodes-metal': () => 'if it corrodes steel or aluminum',
-  'toxic-vapour': v => `if its vapour is toxic in ${group(v.group)}`,
-  toxic: v => `if it is toxic (${text(v.route)}) in ${group(v.group)}`,
-  'other-class': v => `if it is ${classWord(v.class)}, ${group(v.group)}`,
-  'by-approval': v => `if it is ${classWord(v.class)}`,
-  'other-modes-alone': v =>
+  'toxic-vapour': (v: Values) => `if its vapour is toxic in ${group(v.group)}`,
+  toxic: (v: Values) => `if it is toxic (${text(v.route)}) in ${group(v.group)}`,
+  'other-class': (v: Values) => `if it is ${classWord(v.class)}, ${group(v.group)}`,
+  'by-approval': (v: Values) => `if it is ${classWord(v.class)}`,
+  'other-modes-alone': (v: Values) =>
     `by ${(v.modes as readonly string[]).map(mode => (mode === 'A' ? 'aircraft' : 'vessel')).join(' or ')}`,
   'by-vessel': () => 'by vessel, or in bulk',
-  'reclassed-combustible': v =>
+  'reclassed-combustible': (v: Values) =>
     `if reclassed as a combustible liquid (flash point ${text(v.flashPoint)} C, at or above ${text(v.limit)} C), by highway or rail`,
   'does-not-sustain-combustion': () => 'if a test shows that it does not sustain combustion',
   'aluminum-alone': () => 'if the test shows corrosion of aluminum alone, by motor vehicle or rail',
   'excepted-quantity': () => 'as an excepted quantity, packed, tested and marked as the section asks',
-  'concentration-of': v => `at ${text(v.percent)} % of ${text(v.name)}`,
+  'concentration-of': (v: Values) => `at ${text(v.percent)} % of ${text(v.name)}`,
   'domestic-cleaning-compound': () => 'as a cleaning compound, within the United States',
-};
+} satisfies Readonly<Record<string, (values: Values) => string>>;
+
+/** What an alternative may rest on. */
+export type TransportCondition = keyof typeof conditions;
 
 /** What a missing fact asks for. */
 export const transportNeed = (fact: Fact): string => say(needs, fact);

@@ -1,4 +1,5 @@
 import type { SheetWords } from '../sheet-words.ts';
+import { abbreviations } from './abbreviations.ts';
 
 /** Sentences of the sheets beyond 29 CFR 1910.1200: of the European Union and of the GHS itself. */
 export const ghs: SheetWords['ghs'] = {
@@ -68,6 +69,12 @@ export const ghs: SheetWords['ghs'] = {
     'Los límites son los del registro. Las listas de la Unión (Directivas 2000/39/CE y 2004/37/CE y las que las siguen) y las de los Estados miembros no se tienen y no se han consultado.',
   keepOut:
     'Evitar que el producto y el agua con la que se enjuague lleguen a desagües, aguas superficiales, aguas subterráneas y suelo. Si llegan, avisar a las autoridades.',
+  undiluted:
+    'Evitar que el producto sin diluir llegue a desagües, aguas superficiales, aguas subterráneas o suelo; las medidas tras un vertido figuran en la sección 6 y la eliminación en la sección 13.',
+  noThermalHazard: 'De la forma física no se deriva ningún peligro térmico.',
+  directions: 'Modo de empleo en la etiqueta: {text}',
+  training:
+    'Quienes trabajan con el producto son informados de sus peligros (sección 2) y formados en las medidas de las secciones 4 a 8 (Directiva 98/24/CE, artículo 8).',
   references:
     'Equipo de protección: sección 8. Eliminación de lo recogido: sección 13. Teléfono de emergencia: sección 1.',
   notApplicableTo: 'No procede: el producto es {form}.',
@@ -95,7 +102,7 @@ export const ghs: SheetWords['ghs'] = {
   carriage:
     'Las normas de transporte de ADR, RID, ADN, el Código IMDG y las Instrucciones Técnicas de la OACI no se tienen. En su lugar no se muestra una respuesta según las normas de los Estados Unidos.',
   carriageShared:
-    'Número, designación, clase y grupo de embalaje son los de una entrada de 49 CFR 172.101 que no está marcada como nacional (172.101(b)(3)), tal como se determinaron para los Estados Unidos; esas entradas toman su número de la lista de mercancías peligrosas de la Reglamentación Modelo de las Naciones Unidas, que comparten el ADR, el RID, el ADN, el Código IMDG y las Instrucciones Técnicas de la OACI. Esos textos no se han leído: no se han buscado el código de clasificación, la categoría de transporte, el código de restricción en túneles, las disposiciones especiales, las cantidades limitadas y exceptuadas ni la marca de sustancias peligrosas para el medio ambiente. El expedidor comprueba el texto vigente.',
+    'Número, designación, clase y grupo de embalaje se determinaron con la tabla de materias peligrosas de los Estados Unidos (su sección 172.101), a partir de una entrada que esa tabla no marca como nacional; esas entradas toman su número de la lista de mercancías peligrosas de la Reglamentación Modelo de las Naciones Unidas, que comparten el ADR, el RID, el ADN, el Código IMDG y las Instrucciones Técnicas de la OACI. Esos textos no se han leído: no se han buscado el código de clasificación, la categoría de transporte, el código de restricción en túneles, las disposiciones especiales, las cantidades limitadas y exceptuadas ni la marca de sustancias peligrosas para el medio ambiente. El expedidor comprueba el texto vigente.',
   actsToLookUp:
     'Por consultar: Reglamento (CE) n.º 648/2004 (detergentes), Reglamento (UE) n.º 528/2012 (biocidas), Reglamento (CE) n.º 1907/2006, anexos XIV y XVII y lista del artículo 59, apartado 1, Directiva 2012/18/UE (accidentes graves), Directiva 2004/42/CE (compuestos orgánicos volátiles), Reglamento (UE) 2019/1148 (precursores de explosivos), normas nacionales de cada mercado.',
   compiled: 'Fecha de emisión: {date}.',
@@ -116,33 +123,5 @@ export const ghs: SheetWords['ghs'] = {
     'respiratory-limits':
       'Si la ventilación no mantiene el aire por debajo de los límites de esta sección, un equipo respiratorio elegido según el contaminante y su concentración, conforme a las normas del lugar de trabajo.',
   },
-  abbreviations: [
-    [
-      'ADN',
-      'Acuerdo Europeo relativo al Transporte Internacional de Mercancías Peligrosas por Vías Navegables Interiores',
-    ],
-    ['ADR', 'Acuerdo relativo al Transporte Internacional de Mercancías Peligrosas por Carretera'],
-    ['APT', 'adaptación al progreso técnico'],
-    ['ATE', 'estimación de la toxicidad aguda'],
-    ['CAS', 'Chemical Abstracts Service'],
-    ['CE', 'Comunidad Europea'],
-    ['CLP', 'Reglamento (CE) n.º 1272/2008 sobre clasificación, etiquetado y envasado'],
-    ['DNEL', 'nivel sin efecto derivado'],
-    ['GHS', 'Sistema Globalmente Armonizado de Clasificación y Etiquetado de Productos Químicos (SGA)'],
-    ['GTIN', 'número mundial de artículo comercial'],
-    ['IMDG', 'mercancías peligrosas por vía marítima'],
-    ['mPmB', 'muy persistente y muy bioacumulable'],
-    ['mPmM', 'muy persistente y muy móvil'],
-    ['OACI', 'Organización de Aviación Civil Internacional'],
-    ['OMI', 'Organización Marítima Internacional'],
-    ['ONU', 'Organización de las Naciones Unidas'],
-    ['PBT', 'persistente, bioacumulable y tóxico'],
-    ['PMT', 'persistente, móvil y tóxico'],
-    ['PNEC', 'concentración prevista sin efecto'],
-    ['RID', 'Reglamento relativo al Transporte Internacional de Mercancías Peligrosas por Ferrocarril'],
-    ['SGA', 'Sistema Globalmente Armonizado de Clasificación y Etiquetado de Productos Químicos'],
-    ['STOT', 'toxicidad específica en determinados órganos'],
-    ['UFI', 'identificador único de la fórmula'],
-    ['ppmV', 'partes por millón, en volumen'],
-  ],
+  abbreviations,
 };

@@ -1,5 +1,6 @@
 import type { Fact } from '../../transport/fact.ts';
 import { transport as english } from '../en/sheet-transport.ts';
+import type { TransportCondition } from '../en/transport-cases.ts';
 import type { SheetWords } from '../sheet-words.ts';
 import { hazardLabels } from './hazard-labels.ts';
 
@@ -19,6 +20,46 @@ const grounds: Readonly<Record<string, (values: Values) => string>> = {
   'other-modes-alone': v => `${String(v.un)}: sujeto solo por ${modes(v.modes)}`,
   'aqueous-alcohol': v =>
     `disolución acuosa con un ${number(v.percentByVolume)} % aproximado de alcohol en volumen (límite ${number(v.limit)} %), con ${number(v.water)} % de agua (al menos ${number(v.waterLimit)} %) y sin otra materia peligrosa: no sujeto`,
+};
+
+const division = (value: Values[string] | undefined): string => {
+  const name = String(value);
+  if (name === 'Comb liq') return 'líquido combustible';
+  return `${name.includes('.') ? 'división' : 'clase'} ${name}`;
+};
+const group = (value: Values[string] | undefined): string =>
+  value ? `grupo de embalaje ${String(value)}` : 'sin grupo de embalaje';
+const routes: Readonly<Record<string, string>> = {
+  oral: 'por ingestión',
+  dermal: 'por vía cutánea',
+  inhalation: 'por inhalación',
+};
+
+/** Outcomes of a missing test, under which the sheet says what the product comes to. */
+const conditions: Readonly<Record<TransportCondition, (values: Values) => string>> = {
+  'none-of-them': () => 'si no se cumple ninguna de las clases abiertas',
+  'class-3': v => `si el punto de inflamación lo sitúa en la clase 3, ${group(v.group)}`,
+  combustible: () => 'si el punto de inflamación lo hace líquido combustible',
+  'not-water-miscible': () => 'si no es miscible con agua',
+  'boils-above': v => `si empieza a hervir por encima de ${number(v.limit)} °C`,
+  'boils-at-or-below': v => `si empieza a hervir a ${number(v.limit)} °C o menos`,
+  'skin-corrosion-group': v => `si el ensayo cutáneo da ${group(v.group)}`,
+  'metal-alone': () => 'si el ensayo cutáneo no muestra corrosión y corroe el acero o el aluminio',
+  'corrodes-nothing': () => 'si no corroe ni la piel ni los metales',
+  'corrodes-metal': () => 'si corroe el acero o el aluminio',
+  'toxic-vapour': v => `si su vapor es tóxico en ${group(v.group)}`,
+  toxic: v => `si es tóxico ${routes[String(v.route)] ?? String(v.route)} en ${group(v.group)}`,
+  'other-class': v => `si es de ${division(v.class)}, ${group(v.group)}`,
+  'by-approval': v => `si es de ${division(v.class)}`,
+  'other-modes-alone': v => `por ${modes(v.modes)}`,
+  'by-vessel': () => 'por vía marítima o a granel',
+  'reclassed-combustible': v =>
+    `si se reclasifica como líquido combustible (punto de inflamación ${number(v.flashPoint)} °C, igual o superior a ${number(v.limit)} °C), por carretera o ferrocarril`,
+  'does-not-sustain-combustion': () => 'si un ensayo muestra que no mantiene la combustión',
+  'aluminum-alone': () => 'si el ensayo muestra corrosión del aluminio solo, por carretera o ferrocarril',
+  'excepted-quantity': () => 'como cantidad exceptuada, embalada, ensayada y marcada como pide el apartado',
+  'concentration-of': v => `con ${number(v.percent)} % de ${String(v.name)}`,
+  'domestic-cleaning-compound': () => 'como producto de limpieza, dentro de los Estados Unidos',
 };
 
 const worked = (facts: readonly Fact[]): string =>
@@ -49,6 +90,10 @@ export const transport: SheetWords['transport'] = {
   },
   hazardLabels,
   packed: packs => `No se transporta a granel por vía marítima: se vende en envases (${packs.join(', ')}).`,
+  inCase: (when, text) => {
+    const cases = when.map(({ id, values }) => conditions[id as TransportCondition](values)).join('; o ');
+    return `${cases[0]!.toUpperCase()}${cases.slice(1)}: ${text}`;
+  },
   modes:
     'Redactado para carretera y ferrocarril en los Estados Unidos. El transporte aéreo, el marítimo y otros países tienen normas y límites propios, que aquí no se han calculado.',
   ofPacks: (packs, text) => `${packs.join(', ')}: ${text}`,

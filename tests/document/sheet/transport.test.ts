@@ -67,8 +67,11 @@ describe('section 14', () => {
     const input = await inputAround({ ...solvent(null), ...packs('1 L') });
     expect(input.transport[0]!.answer.answer).toBe('undecided');
     const of = section(input);
-    for (const key of [...description, 'special-precautions']) expect(of(key).state).toBe('open');
-    expect(JSON.stringify(sheetJson(input).sections[13])).not.toMatch(/not regulated/iu);
+    expect(of('un-number')).toMatchObject({ state: 'open', text: 'Not yet searched for this draft.' });
+    // What each outcome comes to is told, and nothing is told without its outcome.
+    const told = [...(of('un-number').notes ?? []), ...description.slice(1).map(key => of(key).text ?? '')];
+    expect(told.join('\n')).toMatch(/^If the flash point puts it in Class 3, packing group II: UN/mu);
+    for (const line of told.join('\n').split('\n')) expect(line).toMatch(/^If /u);
     expect(transportQuestions(input).join('\n')).toMatch(
       /section 14: transport is not decided: missing: flash point \(closed cup\) \[49 CFR 173\.120\(a\)\]/u,
     );

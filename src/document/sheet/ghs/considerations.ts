@@ -8,7 +8,7 @@ import type { SheetInput } from '../input.ts';
 import { measure } from '../parts.ts';
 import { secretsOf } from '../secrets.ts';
 import { statementsFor } from '../statements.ts';
-import { described } from '../transport.ts';
+import { described, packed } from '../transport.ts';
 
 const isUnion = ({ classification }: SheetInput): boolean => sheetForm(classification.basis.id).reach;
 
@@ -34,16 +34,19 @@ export function disposal(input: SheetInput): SectionBodies {
  */
 export function transport(input: SheetInput): SectionBodies {
   const { ghs: words } = input.words.sheet;
+  const own = paragraphs(input.record.sheet['transport.bulk']);
+  const bulk = bodyOf('product record', { text: own }) ?? packed(input) ?? nothing;
   const answered = identity.some(key => key in input.record.sheet || key in input.record.sheetSearched);
-  if (answered) return {};
+  if (answered) return { bulk };
   const of = input.transport.every(({ answer }) => isShared(answer)) ? described(input) : null;
-  if (!of || of.un.length === 0) return { 'un-number': { ...nothing, notes: [words.carriage] } };
+  if (!of || of.un.length === 0) return { 'un-number': { ...nothing, notes: [words.carriage] }, bulk };
   const shared = (text: readonly string[]): ItemBody => bodyOf('reference tables', { text }) ?? nothing;
   return {
     'un-number': { ...shared(of.un), notes: [words.carriageShared] },
     'shipping-name': shared(of.name),
     'transport-class': shared(of.hazardClass),
     'packing-group': shared(of.packingGroup),
+    bulk,
   };
 }
 

@@ -14,8 +14,6 @@ export function ecology(input: SheetInput): SectionBodies {
     ecotoxicity: toxicity(input),
     'pbt-assessment': identified(input, 'pbt', ['assessment.pbt']),
     'endocrine-environment': identified(input, 'endocrine', ['assessment.endocrine-environment']),
-    'other-effects':
-      bodyOf('product record', { text: paragraphs(input.record.sheet['ecology.other']) }) ?? nothing,
   };
 }
 

@@ -2,7 +2,11 @@ import { bodyOf, nothing, type SectionBodies } from '../content.ts';
 import { ingredients } from '../disclosure.ts';
 import { fill } from '../fill.ts';
 import type { SheetInput } from '../input.ts';
+import { measure } from '../parts.ts';
 import { secretsOf } from '../secrets.ts';
+
+/** Forms that are neither under pressure nor liquefied by cold. */
+const UNPRESSED: ReadonlySet<string> = new Set(['liquid', 'solid']);
 
 /** Section 8, control parameters (Annex II, 8.1): the record's limits with their dates; no list of the Union is held. */
 export function exposureLimits(input: SheetInput): SectionBodies {
@@ -20,7 +24,16 @@ export function exposureLimits(input: SheetInput): SectionBodies {
       ...nothing,
       notes: [words.limitsNote],
     },
-    environment: bodyOf('label elements', { list: environmental(input) }) ?? nothing,
+    thermal: measure(input, {
+      own: 'ppe.thermal',
+      derived:
+        UNPRESSED.has(input.record.form) && !input.record.sheet['ppe.thermal'] ? [words.noThermalHazard] : [],
+    }),
+    environment: measure(input, {
+      own: 'ppe.environment',
+      label: environmental(input),
+      derived: input.record.sheet['ppe.environment'] ? [] : [words.undiluted],
+    }),
   };
 }
 

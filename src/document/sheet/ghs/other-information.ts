@@ -1,6 +1,6 @@
 import type { ClassifiedHazard } from '../../../classify/classification.ts';
 import { inTerms } from '../../../words/in-terms.ts';
-import { bodyOf, type ItemBody, type SectionBodies, said } from '../content.ts';
+import { bodyOf, type ItemBody, paragraphs, type SectionBodies, said } from '../content.ts';
 import { ingredients } from '../disclosure.ts';
 import { capitalized, fill } from '../fill.ts';
 import { sheetForm } from '../form.ts';
@@ -32,6 +32,10 @@ export function otherInformation(input: SheetInput): SectionBodies {
     sources: sources(input),
     methods: methods(input),
     'statement-texts': statementTexts(input),
+    ...(sheetForm(input.classification.basis.id).reach && {
+      training:
+        bodyOf('product record', { text: paragraphs(record.sheet.training) }) ?? said('law', words.training),
+    }),
     caution: { text: other.caution, source: 'draft' },
   };
 }

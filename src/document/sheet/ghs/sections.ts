@@ -1,5 +1,5 @@
 import { inTerms } from '../../../words/in-terms.ts';
-import type { SectionBodies, SheetItem, SheetSection } from '../content.ts';
+import type { ItemBody, SectionBodies, SheetItem, SheetSection } from '../content.ts';
 import { exposureControls } from '../exposure-controls.ts';
 import { fill } from '../fill.ts';
 import { fireFighting } from '../fire.ts';
@@ -18,7 +18,7 @@ import { hazards } from './hazards.ts';
 import { identification } from './identification.ts';
 import { otherInformation } from './other-information.ts';
 import { properties } from './properties.ts';
-import { accidentalRelease } from './release.ts';
+import { accidentalRelease, endUses } from './release.ts';
 import { toxicology } from './toxicology.ts';
 
 const BODIES: readonly ((input: SheetInput) => SectionBodies)[] = [
@@ -28,7 +28,7 @@ const BODIES: readonly ((input: SheetInput) => SectionBodies)[] = [
   firstAid,
   fireFighting,
   accidentalRelease,
-  handlingAndStorage,
+  input => ({ ...handlingAndStorage(input), ...endUses(input) }),
   input => ({ ...exposureControls(input), ...exposureLimits(input) }),
   properties,
   reactivity,
@@ -77,13 +77,15 @@ function itemsOf(
 ): readonly SheetItem[] {
   const title = number === '' ? '' : `${number}. ${inTerms(input.words.sheet.terms.headings, heading)}`;
   return items
-    .filter(({ key, optional, asks }) => !optional || bodies[key] || asked(asks, input))
+    .filter(({ key, optional, asks }) => !optional || has(bodies[key]) || asked(asks, input))
     .map(item => {
       const { heading: own, ...rest } = itemOf(item, bodies[item.key], input);
       if (title === '') return { ...rest, heading: own };
       return own === '' ? { ...rest, heading: title } : { ...rest, heading: own, part: title };
     });
 }
+
+const has = (body: ItemBody | undefined): boolean => body !== undefined && body.source !== 'none';
 
 /** Whether the record says anything for a key. */
 const asked = (asks: string | null | undefined, { record }: SheetInput): boolean =>

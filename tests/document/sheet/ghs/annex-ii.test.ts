@@ -103,6 +103,50 @@ describe('three states', () => {
     expect(item(known, 14, 'shipping-name')).toMatchObject({ state: 'open' });
   });
 
+  // Annex II, 6.2 names drains, surface and ground water for any spill; 14.7 holds for bulk cargo alone.
+  it('fill what form, packs and directions say, and give way to the record', async () => {
+    const parts = {
+      formula: [caustic, water],
+      packs: [{ id: 'pack', contents: '1 L' }],
+      copy: { directions: ['Wet the surface.', 'Rinse well.'] },
+    };
+    const plain = await eu(parts);
+    expect(item(plain, 6, 'environmental-precautions').list?.join()).toMatch(
+      /drains, surface water, ground/u,
+    );
+    expect(item(plain, 7, 'end-uses').text).toContain('Wet the surface. Rinse well.');
+    expect(item(plain, 8, 'thermal')).toMatchObject({ state: 'filled' });
+    expect(item(await eu({ ...parts, form: 'aerosol' }), 8, 'thermal')).toMatchObject({ state: 'open' });
+    expect(item(plain, 14, 'bulk').text).toMatch(/not carried in bulk by vessel: sold in packs \(1 L\)/iu);
+    expect(item(plain, 16, 'training').text).toContain('98/24/EC');
+    const sds = {
+      'environmental-precautions': 'Dam it.',
+      'end-uses': 'In a bath alone.',
+      ppe: { thermal: 'Hot bath: lined gloves.', environment: 'Filter the exhaust air.' },
+      transport: { bulk: 'Tank vessels carry it.' },
+      training: 'A day of practice.',
+    };
+    const own = await eu({ ...parts, sds });
+    for (const [section, key, text] of [
+      [6, 'environmental-precautions', 'Dam it.'],
+      [7, 'end-uses', 'In a bath alone.'],
+      [8, 'thermal', 'Hot bath: lined gloves.'],
+      [8, 'environment', 'Filter the exhaust air.'],
+      [14, 'bulk', 'Tank vessels carry it.'],
+      [16, 'training', 'A day of practice.'],
+    ] as const)
+      expect(item(own, section, key).text, key).toContain(text);
+  });
+
+  it('count endocrine properties as searched for only where health and environment both are', async () => {
+    const searched = { searched: 'supplier sheets, 2026-03-02' };
+    const of = (assessment: object) => eu({ formula: [caustic, water], sds: { assessment } });
+    const half = await of({ 'endocrine-health': searched });
+    expect(item(half, 2, 'endocrine')).toMatchObject({ state: 'open' });
+    const both = await of({ 'endocrine-health': searched, 'endocrine-environment': searched });
+    expect(item(both, 2, 'endocrine')).toMatchObject({ state: 'searched' });
+  });
+
   // Annex II, 11.1: lack of data is not the same as criteria that are not met.
   it('say that criteria are not met only of a class that the classification decided so', async () => {
     const MET = 'Based on available data, the classification criteria are not met';
