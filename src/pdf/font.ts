@@ -4,12 +4,18 @@ import { type PDFContext, type PDFRef, PDFString } from 'pdf-lib';
 import type { FaceName, FontLibrary, Glyph, GlyphRun } from '../text/glyph-run.ts';
 import { pdfNumber, snapped } from './_number.ts';
 import { flateStream } from './flate.ts';
-import { subset } from './subset.ts';
 import { toUnicode } from './to-unicode.ts';
 
 // Reserved by ISO 32000-1 Table 123: bits for "not the standard Latin set" and "italic".
 const SYMBOLIC = 4;
 const ITALIC = 64;
+
+/** fontkit's subset as it is; its published type differs. */
+interface GlyphSubset {
+  readonly glyphs: number[];
+  includeGlyph(id: number): number;
+  encode(): Uint8Array;
+}
 
 interface CodedGlyph {
   readonly text: string;
@@ -31,7 +37,7 @@ const parse = (bytes: Uint8Array): Font => {
   const known = parsed.get(bytes);
   if (known) return known;
   const font = create(bytes as Buffer);
-  if (!('layout' in font)) throw new Error('a collection of fonts cannot be embedded');
+  if (!('createSubset' in font)) throw new Error('a collection of fonts cannot be embedded');
   parsed.set(bytes, font);
   return font;
 };
@@ -39,9 +45,7 @@ const parse = (bytes: Uint8Array): Font => {
 /** One face of the file: hands out codes as text is set, then embeds the subset that was used. */
 class EmbeddedFace {
   readonly #font: Font;
-  readonly #bytes: Uint8Array;
-  /** Glyphs by code. */
-  readonly #ids: number[] = [0];
+  readonly #subset: GlyphSubset;
   readonly #codes = new Map<string, number>();
   readonly #operands = new Map<Glyph, GlyphOperand>();
   readonly #glyphs: CodedGlyph[];
@@ -49,7 +53,7 @@ class EmbeddedFace {
   constructor(bytes: Uint8Array) {
     const font = parse(bytes);
     this.#font = font;
-    this.#bytes = bytes;
+    this.#subset = font.createSubset() as unknown as GlyphSubset;
     this.#glyphs = [{ text: '', width: this.#scaled(font.getGlyph(0).advanceWidth) }];
   }
 
@@ -62,7 +66,9 @@ class EmbeddedFace {
     const key = `${id}:${text}`;
     const known = this.#codes.get(key);
     if (known !== undefined) return known;
-    const code = this.#ids.push(id) - 1;
+    const code = this.#subset.glyphs.includes(id)
+      ? this.#subset.glyphs.push(id) - 1
+      : this.#subset.includeGlyph(id);
     this.#codes.set(key, code);
     this.#glyphs[code] = { text, width };
     return code;
@@ -91,7 +97,7 @@ class EmbeddedFace {
 
   embed(context: PDFContext): PDFRef {
     const font = this.#font;
-    const program = subset(this.#bytes, this.#ids);
+    const program = this.#subset.encode();
     const name = `${subsetTag(program)}+${font.postscriptName}`;
     const { minX, minY, maxX, maxY } = font.bbox;
     const reach = (letter: string) => font.glyphForCodePoint(letter.codePointAt(0)!).bbox;
