@@ -19,16 +19,20 @@ class Face {
   readonly bytes: Uint8Array;
   readonly metrics: FaceMetrics;
   readonly #font: Font;
+  readonly #open: () => Font;
+  #drawn: Font | null = null;
   readonly #perMille: number;
   readonly #runs = new Map<string, GlyphRun>();
   readonly #held = new Map<string, boolean>();
   /** The first glyph of each pair of neighbours, kerned against the second. */
   readonly #firsts = new Map<string, Glyph>();
 
-  constructor(name: FaceName, bytes: Uint8Array, font: Font) {
+  constructor(name: FaceName, bytes: Uint8Array, open: () => Font) {
+    const font = open();
     this.name = name;
     this.bytes = bytes;
     this.#font = font;
+    this.#open = open;
     this.#perMille = 1000 / font.unitsPerEm;
     this.metrics = {
       ascent: font.ascent * this.#perMille,
@@ -63,7 +67,9 @@ class Face {
   }
 
   glyph(id: number, x = 0): readonly OutlineCommand[] {
-    return cubic(this.#font.getGlyph(id).path.commands, x, this.#perMille);
+    // fontkit keeps a glyph as it was first asked for: one drawn as part of another would have no text when it is set.
+    this.#drawn ??= this.#open();
+    return cubic(this.#drawn.getGlyph(id).path.commands, x, this.#perMille);
   }
 
   outline(text: string): OutlineCommand[] {
@@ -125,12 +131,13 @@ class Face {
  */
 export const loadFonts = async (files?: FontFiles): Promise<FontLibrary> => {
   const [{ create }, sources] = await Promise.all([import('fontkit'), files ?? readFontFiles()]);
-  const load = (name: FaceName): Face => {
-    const font = create(sources[name] as Buffer);
-    if (!('layout' in font) || font.type !== 'TTF')
-      throw new Error(`the ${name} face is not a TrueType font`);
-    return new Face(name, sources[name], font);
-  };
+  const load = (name: FaceName): Face =>
+    new Face(name, sources[name], () => {
+      const font = create(sources[name] as Buffer);
+      if (!('layout' in font) || font.type !== 'TTF')
+        throw new Error(`the ${name} face is not a TrueType font`);
+      return font;
+    });
   const faces: Readonly<Record<FaceName, Face>> = {
     regular: load('regular'),
     bold: load('bold'),

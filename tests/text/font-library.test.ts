@@ -26,6 +26,33 @@ const statements = (): string[] =>
 const FACES = ['regular', 'bold', 'italic'] as const;
 
 describe('loadFonts', () => {
+  it.each(FACES)('keeps the text of each glyph of the %s face, whatever was drawn before', async face => {
+    const drawnFirst = await loadFonts();
+    const characters = Array.from({ length: 0x17f - 0x20 }, (_, at) => String.fromCodePoint(0x20 + at));
+    const held = characters.filter(each => drawnFirst.missing(each, face).length === 0);
+    // Composite glyphs draw others: ½ its figures, é its letter and accent.
+    for (const { id } of drawnFirst.shape(held.filter(each => each > '~').join(' '), face).glyphs)
+      drawnFirst.glyph(id, face);
+    for (const each of held)
+      expect(
+        drawnFirst
+          .shape(each, face)
+          .glyphs.map(({ text }) => text)
+          .join(''),
+      ).toBe(
+        fonts
+          .shape(each, face)
+          .glyphs.map(({ text }) => text)
+          .join(''),
+      );
+    expect(
+      drawnFirst
+        .shape('½ x 10', face)
+        .glyphs.map(({ text }) => text)
+        .join(''),
+    ).toBe('½ x 10');
+  });
+
   it.each(FACES)('kerns the %s face as fontkit does', face => {
     for (const text of ['AVATAR To', 'WARNING', 'LT. 7', 'P305+P351']) {
       const kerned = oracle[face].layout(text, { liga: false }).advanceWidth;
