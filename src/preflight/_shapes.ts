@@ -4,14 +4,18 @@ export type Point = readonly [number, number];
 /** Left, bottom, right, top. */
 export type Extent = readonly [number, number, number, number];
 
-export function extentOf(points: readonly Point[]): Extent {
+export const extentOf = (points: readonly Point[]): Extent => extentOfAll([points]);
+
+/** The extent of several outlines. */
+export function extentOfAll(outlines: readonly (readonly Point[])[]): Extent {
   let [left, bottom, right, top] = [Infinity, Infinity, -Infinity, -Infinity];
-  for (const [x, y] of points) {
-    left = Math.min(left, x);
-    right = Math.max(right, x);
-    bottom = Math.min(bottom, y);
-    top = Math.max(top, y);
-  }
+  for (const points of outlines)
+    for (const point of points) {
+      left = Math.min(left, point[0]);
+      right = Math.max(right, point[0]);
+      bottom = Math.min(bottom, point[1]);
+      top = Math.max(top, point[1]);
+    }
   return [left, bottom, right, top];
 }
 

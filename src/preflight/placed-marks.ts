@@ -1,6 +1,6 @@
 import { IDENTITY, type Matrix, product } from './_matrix.ts';
 import { asNumber, entry, members } from './_objects.ts';
-import { alongCurve, type Extent, extentOf, type Point } from './_shapes.ts';
+import { alongCurve, type Extent, extentOf, extentOfAll, type Point } from './_shapes.ts';
 import type { Operand, Operation } from './content-tokens.ts';
 import { readUnicodeMap } from './fonts.ts';
 import { isPainting, type PageMarks, type PaintedMark } from './page-marks.ts';
@@ -131,9 +131,8 @@ class Tracer {
 
   #paint(mark: PaintedMark): void {
     const half = mark.paints.includes('stroke') ? (this.#width * MM_PER_POINT) / 2 : 0;
-    const points = this.#outlines.flat();
-    if (points.length > 0) {
-      const [left, bottom, right, top] = extentOf(points);
+    if (this.#outlines.some(({ length }) => length > 0)) {
+      const [left, bottom, right, top] = extentOfAll(this.#outlines);
       this.placed.push({
         mark,
         outlines: this.#outlines,

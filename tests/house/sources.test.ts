@@ -52,6 +52,7 @@ describe('source files', () => {
       'classify/ingredient-data.ts': 'of its argument',
       'classify/ingredient.ts': 'of its argument',
       'document/sheet/look-ups.ts': 'of its argument',
+      'document/sheet/sections.ts': 'of its argument',
       'document/template.ts': 'of its argument',
       'layout/label/flow.ts': 'of its argument',
       'layout/label/measured.ts': 'of its argument',

@@ -19,8 +19,13 @@ export const capitalized = (text: string): string =>
 /** A number with so many significant figures, three unless told, without trailing zeros and without an exponent. */
 export function figure(value: number, figures = 3, decimalMark = '.'): string {
   const rounded = Number(value.toPrecision(figures));
+  const size = Math.abs(rounded);
+  // Numbers that JavaScript writes without an exponent, and with no more than ten decimals; the rest takes its time.
+  const short = figures <= 4 && size >= 1e-6 && size < 1e15;
   return marked(
-    rounded.toLocaleString('en-US', { maximumFractionDigits: 10, useGrouping: false }),
+    short
+      ? String(rounded)
+      : rounded.toLocaleString('en-US', { maximumFractionDigits: 10, useGrouping: false }),
     decimalMark,
   );
 }

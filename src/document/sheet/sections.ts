@@ -47,7 +47,17 @@ const BODIES: readonly ((input: SheetInput) => SectionBodies)[] = [
  * left out.
  */
 export function sheetSections(input: SheetInput): readonly SheetSection[] {
-  if (isGhsSheet(input)) return ghsSections(input);
+  const known = made.get(input);
+  if (known) return known;
+  const sections = isGhsSheet(input) ? ghsSections(input) : hazardCommunicationSections(input);
+  made.set(input, sections);
+  return sections;
+}
+
+/** Pages, data and open questions of a sheet have the same sections. */
+const made = new WeakMap<SheetInput, readonly SheetSection[]>();
+
+function hazardCommunicationSections(input: SheetInput): readonly SheetSection[] {
   const sections = data.sections.map((section, at) => sectionOf(section, BODIES[at]!(input), input));
   const used = abbreviations(
     JSON.stringify(sections),

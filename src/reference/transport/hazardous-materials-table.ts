@@ -53,15 +53,26 @@ const shippingNames = (cell: string): string[] =>
 
 /** Opens hazardous-materials-table.tsv. */
 export function openHazardousMaterialsTable(bytes: Buffer): HazardousMaterialsTable {
-  const entries = bytes.toString('utf8').trimEnd().split('\n').slice(1).map(readCells).map(entryOf);
-  const ids = group(entries, ({ id }) => [id]);
-  let names: ReadonlyMap<string, readonly TableEntry[]> | null = null;
+  const lines = bytes.toString('utf8').trimEnd().split('\n').slice(1);
+  const rows = lines.map((line, at) => ({ at, cells: line.split('\t') }));
+  const made: TableEntry[] = [];
+  // A run asks for few of the three thousand entries: each is read when it is first asked for.
+  const entriesOf = (found: readonly { readonly at: number }[] = []): readonly TableEntry[] =>
+    found.map(({ at }) => {
+      made[at] ??= entryOf(readCells(lines[at]!));
+      return made[at];
+    });
+  const [idColumn, nameColumn] = [tableColumns.indexOf('id'), tableColumns.indexOf('names')];
+  const ids = group(rows, ({ cells }) => [cells[idColumn] ?? '']);
+  let names: ReadonlyMap<string, readonly { readonly at: number }[]> | null = null;
   return {
-    entries,
-    byId: id => ids.get(id) ?? [],
+    get entries() {
+      return entriesOf(rows);
+    },
+    byId: id => entriesOf(ids.get(id)),
     byName: name => {
-      names ??= group(entries, entry => entry.names.map(key));
-      return names.get(key(name)) ?? [];
+      names ??= group(rows, ({ cells }) => shippingNames(cells[nameColumn] ?? '').map(key));
+      return entriesOf(names.get(key(name)));
     },
   };
 }
