@@ -1,9 +1,8 @@
-import type { Font, Glyph as FontGlyph } from 'fontkit';
+import type { Font } from 'fontkit';
 import { readFontFiles } from '../environment/font-files.ts';
 import { cubic } from './cubic.ts';
 import type { FaceMetrics, FaceName, FontLibrary, Glyph, GlyphRun, OutlineCommand } from './glyph-run.ts';
 import { MissingGlyphError } from './missing-glyph.ts';
-import { type PairKerning, pairKerning } from './pair-kerning.ts';
 import { settable } from './settable.ts';
 
 /** Font files by face; complete static TrueType fonts, not WOFF2. */
@@ -27,8 +26,6 @@ class Face {
   readonly #held = new Map<string, boolean>();
   /** The first glyph of each pair of neighbours, kerned against the second. */
   readonly #firsts = new Map<string, Glyph>();
-  /** Null where each text is set as a whole. */
-  readonly #kerning: PairKerning | null;
 
   constructor(name: FaceName, bytes: Uint8Array, open: () => Font) {
     const font = open();
@@ -37,7 +34,6 @@ class Face {
     this.#font = font;
     this.#open = open;
     this.#perMille = 1000 / font.unitsPerEm;
-    this.#kerning = pairKerning(bytes);
     this.metrics = {
       ascent: font.ascent * this.#perMille,
       descent: font.descent * this.#perMille,
@@ -90,40 +86,30 @@ class Face {
   #shape(text: string): GlyphRun {
     const missing = this.missing(text);
     if (missing.length > 0) throw new MissingGlyphError(missing, text, this.name);
-    const glyphs =
-      this.#kerning && KERNED_BY_PAIRS.test(text) ? this.#byPairs(text, this.#kerning) : this.#laidOut(text);
+    const isByPairs = KERNED_BY_PAIRS.test(text);
+    const known = isByPairs ? this.#byPairs(text) : null;
+    const glyphs = known ?? this.#laidOut(text);
+    if (isByPairs && !known) this.#kept(text, glyphs);
     return { face: this.name, text, glyphs, advance: glyphs.reduce((sum, { advance }) => sum + advance, 0) };
   }
 
   /**
-   * The glyphs of a text from its pairs of neighbours: without ligatures and marks the face kerns by pairs alone, and
-   * there are far fewer pairs than texts.
+   * The glyphs of a text from pairs of neighbours that were set before: without ligatures and marks a face kerns by pairs
+   * alone, and there are far fewer pairs than texts. Null where a mark or a sign of another script may change its
+   * neighbours, and where a pair is new.
    */
-  #byPairs(text: string, kerning: PairKerning): Glyph[] {
+  #byPairs(text: string): Glyph[] | null {
     const glyphs: Glyph[] = [];
     for (let at = 0; at < text.length; at++) {
-      const pair = text.slice(at, at + 2);
-      let first = this.#firsts.get(pair);
-      if (!first) {
-        first = this.#kerned(pair, kerning);
-        this.#firsts.set(pair, first);
-      }
+      const first = this.#firsts.get(text.slice(at, at + 2));
+      if (!first) return null;
       glyphs.push(first);
     }
     return glyphs;
   }
 
-  #kerned(pair: string, kerning: PairKerning): Glyph {
-    const [{ id, advanceWidth }, next] = [...pair].map(character =>
-      this.#font.glyphForCodePoint(character.codePointAt(0)!),
-    ) as [FontGlyph, FontGlyph?];
-    const kern = next ? kerning(id, next.id) : 0;
-    return {
-      id,
-      advance: (advanceWidth + kern) * this.#perMille,
-      width: advanceWidth * this.#perMille,
-      text: pair.charAt(0),
-    };
+  #kept(text: string, glyphs: readonly Glyph[]): void {
+    for (const [at, glyph] of glyphs.entries()) this.#firsts.set(text.slice(at, at + 2), glyph);
   }
 
   #laidOut(text: string): Glyph[] {
