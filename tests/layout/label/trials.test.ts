@@ -62,6 +62,21 @@ describe.each(Object.entries(CONTENTS))('%s', (_, options) => {
 });
 
 describe('typography', () => {
+  it('sets a name whose long word does not fit at the largest size as large as the width allows', async () => {
+    const options = { ...CONTENTS['one hazard'], name: 'Limewright Descaler' };
+    const sizes = await Promise.all(
+      [100, 110, 120, 130].map(async width => {
+        const { layout } = await lay(options, { width, height: 125, cornerRadius: 3 });
+        const name = layout!.document.frames[0]!.items.filter(isText).find(({ run }) =>
+          run.text.includes('Limewright'),
+        )!;
+        return toMillimetres(name.size) / layout!.fitted.measures.em;
+      }),
+    );
+    // Two lines of the display size, 4 times the running text, or of a part of it above the 2.5 of the signal word.
+    for (const size of sizes) expect(size).toBeGreaterThan(2.5);
+  });
+
   it('begins every condition on a line of its own, in bold, and keeps it in one column', async () => {
     for (const content of ['corrosive', 'flammable', 'nine statements'])
       for (const name of ['130x120', '75x130', 'wrap 276x90', '150x250']) {
