@@ -37,6 +37,8 @@ export interface TypeRules {
   readonly least: Readonly<Record<string, LeastHeight>>;
   /** Widest front of the container that is seen at once; null where the whole label is. */
   readonly front: Millimetres | null;
+  /** Widest label that is seen at once; a wider one bears other words, which have not been laid out here. */
+  readonly seen?: Millimetres;
   /** Paragraph that sets the size of the whole, for a refusal. */
   readonly cite: string;
   /** The hazard block stands in a border, and there are no pictograms. */

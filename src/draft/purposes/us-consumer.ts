@@ -90,6 +90,7 @@ function typeRules(panel: { readonly area: number; readonly width: number }, els
     },
     cite,
     front: elsewhere ? panel.width : null,
+    ...(!elsewhere && { seen: panel.width }),
     bordered: true,
   };
 }

@@ -74,6 +74,9 @@ export function draftMark(
   };
 }
 
+/** A rounded corner takes less than this part of the width; what takes more is a die without straight sides. */
+const CORNER = 0.06;
+
 /** Millimetres between the notice and the first block, where the margin has them. */
 const GAP = 0.9;
 
@@ -95,7 +98,8 @@ function noticePlace(
   const block = [...sheet.areas].sort((a, b) => a.y - b.y || a.x - b.x)[0];
   const room = outline.across(y - rise, y + fall, safeZone.value) ?? { from: 0, to: outline.die.width };
   const left = block?.x ?? room.from;
-  const wanted = room.from > left ? left + ((block?.width ?? width) - width) / 2 : left;
+  const wanted =
+    room.from > left + CORNER * outline.die.width ? left + ((block?.width ?? width) - width) / 2 : left;
   const isWithin = width <= room.to - room.from;
   return { place: { x: Math.max(room.from, Math.min(wanted, room.to - width)), y, size }, isWithin };
 }

@@ -6,8 +6,17 @@ import type { Making } from './parts.ts';
 import { SIZES } from './styles.ts';
 import { paragraphsBox, passage, textBox } from './text-block.ts';
 
-/** Sizes of the product name, largest first. */
-const NAME_SIZES = [SIZES.display, SIZES.large, SIZES.medium, SIZES.lead, SIZES.text] as const;
+/**
+ * Sizes of the product name, largest first. The display size is of the name alone: where a long word does not fit at
+ * it, it is less, and the label still has five sizes.
+ */
+const NAME_SIZES = [
+  ...[1, 0.92, 0.84, 0.77, 0.7].map(part => part * SIZES.display),
+  SIZES.large,
+  SIZES.medium,
+  SIZES.lead,
+  SIZES.text,
+] as const;
 
 const gapOf = ({ measures }: Making): Millimetres => measures.gap * 0.35;
 

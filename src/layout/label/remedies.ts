@@ -30,6 +30,8 @@ export function remedies(parts: Parts, stock: Stock, fonts: FontLibrary): Remedi
   const { die, unit = 'mm' } = stock;
   const fits = (change: Partial<Die>) => {
     const changed = { ...stock, die: { ...die, ...change } };
+    const { width, overlap = 0 } = changed.die;
+    if (width - overlap > (parts.type?.seen ?? Number.POSITIVE_INFINITY) + 1e-6) return false;
     return hasSides(changed) && fitsAtAll(parts, changed, fonts);
   };
   const search = (from: Millimetres, accepts: (size: Millimetres) => boolean) =>
