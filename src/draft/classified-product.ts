@@ -24,3 +24,10 @@ export function classifyProduct(product: Product, reference: Reference): Classif
 /** Elements of section 2 of the sheet, with what is optional on the label. */
 export const sheetElements = ({ record, classification, reference }: ClassifiedProduct): LabelElements =>
   labelElements(classification, reference.labelData, labelledProduct(record), 'sheet');
+
+/** The same with every precautionary statement, also those beyond the number for a label (CLP Article 28(3)). */
+export const sheetMeasures = ({ record, classification, reference }: ClassifiedProduct): LabelElements => {
+  const { labelData } = reference;
+  const unlimited = { ...labelData, rules: { ...labelData.rules, precautionLimit: null } };
+  return labelElements(classification, unlimited, labelledProduct(record), 'sheet');
+};

@@ -8,7 +8,7 @@ import { openExposure } from '../reference/exposure/open-exposure.ts';
 import { openProperties } from '../reference/properties/ingredient-properties.ts';
 import { openRegulatory } from '../reference/regulatory/open-regulatory.ts';
 import type { Words } from '../words/words.ts';
-import { type ClassifiedProduct, sheetElements } from './classified-product.ts';
+import { type ClassifiedProduct, sheetElements, sheetMeasures } from './classified-product.ts';
 import { draftTransport } from './draft-transport.ts';
 import { openReference } from './open-reference.ts';
 import { sheetFacts } from './sheet-facts.ts';
@@ -29,6 +29,7 @@ export async function sheetInput(
     formula,
     classification,
     elements: sheetElements(product),
+    measures: sheetMeasures(product),
     environment: await environmentOf(product),
     words,
     exposure: openExposure(

@@ -98,6 +98,12 @@ async function inputOf(
     formula,
     classification,
     elements: labelElements(classification, labelData, labelledProduct(record), 'sheet'),
+    measures: labelElements(
+      classification,
+      { ...labelData, rules: { ...labelData.rules, precautionLimit: null } },
+      labelledProduct(record),
+      'sheet',
+    ),
     environment: classify(record, formula, ghs.basis, ghs.lookup),
     words: en,
     exposure,
