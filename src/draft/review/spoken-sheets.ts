@@ -41,10 +41,10 @@ const pair = (item: SheetItem): Pair => ({
 export const spokenSheets = (
   read: readonly NamedSheet[],
   spoken: readonly NamedSheet[],
-): readonly SpokenSheet[] =>
-  spoken.flatMap(({ name, sheet: { input } }) => {
-    const basis = input.classification.basis.id;
-    const beside = read.find(each => each.sheet.input.classification.basis.id === basis);
+): readonly SpokenSheet[] => {
+  const byBasis = new Map(read.map(each => [each.sheet.input.classification.basis.id, each]));
+  return spoken.flatMap(({ name, sheet: { input } }) => {
+    const beside = byBasis.get(input.classification.basis.id);
     // Without the sheet that the reviewer reads there is nothing to compare with, and that is told.
     if (!beside) return [];
     const own = sheetSections(beside.sheet.input);
@@ -59,3 +59,4 @@ export const spokenSheets = (
     }));
     return [{ name, beside: beside.name, language: input.words.language, sections }];
   });
+};
