@@ -1,6 +1,6 @@
 import type { Classification } from '../classify/classification.ts';
 import { classify } from '../classify/engine.ts';
-import { labelElements } from '../labelling/elements.ts';
+import { labelElements, withEveryPrecaution } from '../labelling/elements.ts';
 import type { LabelElements } from '../labelling/label-elements.ts';
 import { labelledProduct } from './labelled-product.ts';
 import type { Product } from './open-product.ts';
@@ -24,3 +24,7 @@ export function classifyProduct(product: Product, reference: Reference): Classif
 /** Elements of section 2 of the sheet, with what is optional on the label. */
 export const sheetElements = ({ record, classification, reference }: ClassifiedProduct): LabelElements =>
   labelElements(classification, reference.labelData, labelledProduct(record), 'sheet');
+
+/** The same with every precautionary statement, also those beyond the number for a label (CLP Article 28(3)). */
+export const sheetMeasures = ({ record, classification, reference }: ClassifiedProduct): LabelElements =>
+  labelElements(classification, withEveryPrecaution(reference.labelData), labelledProduct(record), 'sheet');

@@ -7,7 +7,7 @@ import { loadSpoken } from '../reference/label-data/load-spoken.ts';
 import { readHow, type SpokenStatements, spokenLabelData } from '../reference/label-data/spoken.ts';
 import type { Diagnostic } from '../report/diagnostic.ts';
 import type { Words } from '../words/words.ts';
-import type { ClassifiedProduct } from './classified-product.ts';
+import { type ClassifiedProduct, sheetMeasures } from './classified-product.ts';
 import { labelledProduct } from './labelled-product.ts';
 
 /** A product as a document in another language says it. */
@@ -61,7 +61,11 @@ export async function inLanguage<P extends ClassifiedProduct>(
     foreign: [...foreign].sort((one, other) => other.text.length - one.text.length),
     findings: [
       ...textFindings(said, [...new Set(shown.map(({ key }) => key))], [...new Set(names)], words),
-      ...statementFindings(said, spoken, words),
+      ...statementFindings(
+        place === 'sheet' ? { ...said, elements: sheetMeasures(said) } : said,
+        spoken,
+        words,
+      ),
     ],
   };
 }

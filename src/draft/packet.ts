@@ -10,6 +10,7 @@ import type { Words } from '../words/words.ts';
 import { answerOf } from './answer.ts';
 import { askedRows } from './asked-rows.ts';
 import type { ClassifiedProduct } from './classified-product.ts';
+import type { ReviewedSheet } from './draft-sheet.ts';
 import { dutiesOf } from './duties.ts';
 import { copyMark } from './inputs-of.ts';
 import { labelPicture } from './label-picture.ts';
@@ -109,9 +110,13 @@ export async function makePacket(
     if (sheet.ok) files.push(...sheetFiles(sheet.value, basis));
     else missing.push({ name, reason: firstError(sheet.diagnostics) });
   }
+  const spokenLabels: PacketLabel[] = [];
+  const spokenSheets: { name: string; sheet: ReviewedSheet }[] = [];
   for (const language of languages.filter(each => each !== 'en')) {
     const spoken = await spokenFiles(product, date, fonts, words, language);
     files.push(...spoken.files);
+    spokenLabels.push(...spoken.labels);
+    spokenSheets.push(...spoken.sheets);
     missing.push(...spoken.missing);
     diagnostics.push(...spoken.diagnostics);
   }
@@ -132,7 +137,17 @@ export async function makePacket(
     what: "reviewer's page: what to check, worst first, with label, sections and reasons",
     kind: 'review',
     bytes: await reviewPage(
-      { product, points, labels, sheets: made, duties, files, date, copy: review },
+      {
+        product,
+        points,
+        labels: [...labels, ...spokenLabels],
+        sheets: made,
+        spoken: spokenSheets,
+        duties,
+        files,
+        date,
+        copy: review,
+      },
       fonts,
       words,
     ),

@@ -5,7 +5,7 @@ import type { CompleteRecord } from '../record/product-record.ts';
 import { environmentalBasis } from '../reference/basis.ts';
 import { openProperties } from '../reference/properties/ingredient-properties.ts';
 import type { Words } from '../words/words.ts';
-import { type ClassifiedProduct, sheetElements } from './classified-product.ts';
+import { type ClassifiedProduct, sheetElements, sheetMeasures } from './classified-product.ts';
 import { draftTransport } from './draft-transport.ts';
 import { exposureTable, openReference, regulatoryTable } from './open-reference.ts';
 import { sheetFacts } from './sheet-facts.ts';
@@ -26,6 +26,7 @@ export async function sheetInput(
     formula,
     classification,
     elements: sheetElements(product),
+    measures: sheetMeasures(product),
     environment: await environmentOf(product),
     words,
     exposure: exposureTable(),

@@ -5,9 +5,11 @@ import type { FontLibrary } from '../text/glyph-run.ts';
 import type { Words } from '../words/words.ts';
 import { wordsOf } from '../words/words-of.ts';
 import type { ClassifiedProduct } from './classified-product.ts';
+import type { ReviewedSheet } from './draft-sheet.ts';
 import { marketSheets, type SheetFile, sheetFiles } from './market-sheets.ts';
 import { dueLabels, labelStem } from './purposes/due-labels.ts';
 import { purposeOf } from './purposes/purposes.ts';
+import type { PacketLabel } from './review/labels.ts';
 import { tryDraftLabel } from './try-draft-label.ts';
 
 /** Languages in which the record wants documents. */
@@ -17,6 +19,9 @@ export const documentLanguages = ({ soldTo }: ProductRecord): readonly Language[
 /** Labels and sheets of a packet in another language than English. */
 export interface SpokenFiles {
   readonly files: readonly SheetFile[];
+  readonly labels: readonly PacketLabel[];
+  /** The sheets that could be made, by the name of their PDF. */
+  readonly sheets: readonly { readonly name: string; readonly sheet: ReviewedSheet }[];
   readonly missing: readonly { readonly name: string; readonly reason: string }[];
   readonly diagnostics: readonly Diagnostic[];
 }
@@ -34,6 +39,8 @@ export async function spokenFiles(
   language: Exclude<Language, 'en'>,
 ): Promise<SpokenFiles> {
   const files: SheetFile[] = [];
+  const labels: PacketLabel[] = [];
+  const made: { name: string; sheet: ReviewedSheet }[] = [];
   const missing: { name: string; reason: string }[] = [];
   const diagnostics: Diagnostic[] = [];
   const due = dueLabels(product);
@@ -43,6 +50,7 @@ export async function spokenFiles(
       const draft = await tryDraftLabel(product, { pack, purpose, date, language }, fonts, words);
       diagnostics.push(...draft.diagnostics);
       const name = `${labelStem(pack.id, purpose, due, { language })}.pdf`;
+      labels.push({ name, draft });
       if (draft.bytes)
         files.push({
           name,
@@ -55,12 +63,13 @@ export async function spokenFiles(
   const sheets = await marketSheets(product, date, fonts, await wordsOf(language));
   for (const { basis, name, sheet } of sheets) {
     diagnostics.push(...sheet.diagnostics);
-    if (sheet.ok) files.push(...sheetFiles(sheet.value, basis, language));
-    else
-      missing.push({
-        name: name.replace(/\.pdf$/u, `-${language}.pdf`),
-        reason: firstError(sheet.diagnostics),
-      });
+    const file = name.replace(/\.pdf$/u, `-${language}.pdf`);
+    if (!sheet.ok) {
+      missing.push({ name: file, reason: firstError(sheet.diagnostics) });
+      continue;
+    }
+    files.push(...sheetFiles(sheet.value, basis, language));
+    made.push({ name: file, sheet: sheet.value });
   }
-  return { files, missing, diagnostics };
+  return { files, labels, sheets: made, missing, diagnostics };
 }

@@ -53,3 +53,9 @@ export function labelElements(
   };
   return { ...elements, unused: unusedSettings(elements, labelData, product) };
 }
+
+/** The data of a basis without its number of statements for a label (CLP Article 28(3)), which binds no section of measures. */
+export const withEveryPrecaution = (labelData: LabelData): LabelData => ({
+  ...labelData,
+  rules: { ...labelData.rules, precautionLimit: null },
+});

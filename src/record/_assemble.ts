@@ -51,6 +51,7 @@ export function productRecord(
     copy: { ...copyOf(input.copy, places), at: wordPlaces(input, places) },
     sheet: sheetOf(input.sds, 'text'),
     sheetSearched: sheetOf(input.sds, 'searched'),
+    ...(input.sds && { sheetAt: sheetPlaces(input.sds, places) }),
     sheetIngredients: sheetIngredientsOf(input.sds, places),
     soldTo: (input['sold-to'] as SoldTo | undefined) ?? null,
     voc: input.voc
@@ -66,6 +67,12 @@ export function productRecord(
     revisions: (input.revisions ?? []).map(({ changes, ...each }) => ({ ...each, changes: changes ?? null })),
     raw,
   };
+}
+
+/** Where each text of `sds:` stands. */
+function sheetPlaces(sds: ProductInput['sds'], places: Places): ProductRecord['sheetAt'] {
+  const keys = Object.keys({ ...sheetOf(sds, 'text'), ...sheetOf(sds, 'searched') });
+  return Object.fromEntries(keys.map(key => [key, places.at(['sds', ...key.split('.')])]));
 }
 
 /** @param file in which the maker is written, from where the path of its logo starts. */

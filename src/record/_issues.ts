@@ -109,9 +109,12 @@ function wrongType(message: string, path: Path, found: unknown, places: Places):
     path,
     code,
     `${subject} must be ${wanted.what}, not ${kindOf(found)}`,
-    wanted.hint ?? (example ? `write for example \`${example}\`` : undefined),
+    wanted.hint ?? (example ? `write for example \`${example}\`` : keysOf(wanted)),
   );
 }
+
+const keysOf = ({ keys }: { readonly keys?: readonly string[] }): string | undefined =>
+  keys && `write it with its keys: ${keys.join(', ')}`;
 
 /** The text that YAML took apart at `: `; null where the group is one. */
 function cutByColon(found: unknown): string | null {

@@ -169,6 +169,8 @@ export interface ProductRecord {
   readonly sheet: SheetTexts;
   /** What was searched for and not found, by the key of the record: by whom and where. */
   readonly sheetSearched: SheetTexts;
+  /** Where the texts of `sds:` stand, by their key. */
+  readonly sheetAt?: Readonly<Partial<Record<SheetKey, Position>>>;
   readonly sheetIngredients: readonly SheetIngredient[];
   readonly soldTo: SoldTo | null;
   readonly voc?: Voc | null;

@@ -16,7 +16,7 @@ import { revisionsSchema, wholeRevisions } from './revisions-schema.ts';
 import { sheetSchema } from './sheet-schema.ts';
 import { soldToSchema } from './sold-to-schema.ts';
 import { statementsSchema } from './statements-schema.ts';
-import { languageSchema, translationsSchema } from './translations-schema.ts';
+import { languageSchema, translationsSchema, wholeTranslations } from './translations-schema.ts';
 import { vocSchema } from './voc-schema.ts';
 
 /** A product record. */
@@ -104,6 +104,7 @@ export const productSchema = across(
   ),
   ({ packs, ...rest }, complain) => {
     wholeRevisions(rest, complain);
+    wholeTranslations(rest, complain);
     if (!Array.isArray(packs)) return;
     const seen = new Map<unknown, number>();
     const numbers = new Map<string, string>();

@@ -1,4 +1,5 @@
 import { languages, type OtherLanguage, otherLanguages } from '../notation/languages.ts';
+import type { Partly } from './_cross.ts';
 import { line, list, mapping, oneOf, prose } from './_leaf.ts';
 import * as z from './_zod.ts';
 import { sheetTextsSchema } from './sheet-schema.ts';
@@ -62,5 +63,39 @@ export const translationsSchema = mapping(
   'Texts of the record in another language, for documents in it',
   `a group with ${otherLanguages.map(language => `\`${language}\``).join(', ')}`,
 );
+
+/** A translation of a text that the record does not have would be dropped: each is told at its place. */
+export function wholeTranslations(
+  { translations, ...own }: Partly,
+  complain: (path: readonly (string | number)[], message: string, hint?: string) => void,
+): void {
+  for (const [language, said] of Object.entries(groupOf(translations)))
+    walk(groupOf(said), own, [], ['translations', language]);
+
+  function walk(said: Partly, of: Partly, path: readonly string[], at: readonly string[]): void {
+    for (const [key, text] of Object.entries(said)) {
+      // Constituents of raw materials have names too: another file.
+      if (path.length === 0 && key === 'ingredients') continue;
+      const named = [...path, key].join('.');
+      const theirs = of[key];
+      if (theirs === undefined)
+        complain(
+          [...at, key],
+          `the record has no \`${named}\` of which this is the translation`,
+          `give \`${named}\` in the record, or remove it here`,
+        );
+      else if (Array.isArray(text) && Array.isArray(theirs) && text.length > theirs.length)
+        complain(
+          [...at, key, theirs.length],
+          `\`${named}\` has ${theirs.length} text${theirs.length === 1 ? '' : 's'} in the record, and here ${text.length}`,
+          'give one for each, in the same order',
+        );
+      else walk(groupOf(text), groupOf(theirs), [...path, key], [...at, key]);
+    }
+  }
+}
+
+const groupOf = (value: unknown): Partly =>
+  typeof value === 'object' && value !== null && !Array.isArray(value) ? (value as Partly) : {};
 
 export type TranslationsInput = z.output<typeof translationsSchema>;

@@ -60,4 +60,16 @@ describe('a record in Spanish', () => {
   it('refuses a language that no document has', () => {
     expect(() => read({ translations: { fr: { use: 'Nettoyant' } } })).toThrow(/translations/u);
   });
+
+  it.each([
+    [{ 'advised-against': ['a', 'b', 'c'] }, 'advised-against', 2, 'has 2 texts in the record, and here 3'],
+    [{ copy: { tagline: 'x' } }, 'copy', null, 'the record has no `copy`'],
+    [{ sds: { spill: 'x', handling: 'y' } }, 'sds.handling', null, 'the record has no `sds.handling`'],
+    [{ appearance: { odor: 'x' } }, 'appearance.odor', null, 'the record has no `appearance.odor`'],
+  ])('refuses a translation of what it does not say: %o', (es, key, at, message) => {
+    const opened = productOf(recordAround({ ...own, translations: { es } }), env);
+    const path = `translations.es.${key}${at === null ? '' : `[${at}]`}`;
+    expect(opened.diagnostics).toMatchObject([{ severity: 'error', path }]);
+    expect(opened.diagnostics[0]!.message).toContain(message);
+  });
 });

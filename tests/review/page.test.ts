@@ -236,6 +236,41 @@ describe('the reviewer’s page', () => {
     for (const ink of inks) expect(1.05 / (luminance(ink) + 0.05), ink).toBeGreaterThanOrEqual(4.5);
   });
 
+  it('shows sheets and labels in Spanish beside the English ones, item by item', async () => {
+    const packet = await makePacket(await products['patio cleaner']!(), TODAY, fonts, en, {
+      languages: ['en', 'es'],
+    });
+    const text = (name: string) => packet.files.find(file => file.name === name)!.bytes as string;
+    const html = text(REVIEW_PAGE);
+    const { document } = new JSDOM(html).window;
+    const rows = [...document.querySelectorAll('#spoken-0 tbody tr')].map(({ children: [read, said] }) => ({
+      language: said!.getAttribute('lang'),
+      read: plain(read!.textContent),
+      said: plain(said!.textContent),
+    }));
+    const items = (name: string) =>
+      (
+        JSON.parse(text(name)) as { sections: { items: { key: string; heading: string; text?: string }[] }[] }
+      ).sections.flatMap(section => section.items);
+    const [english, spanish] = [items('sds.json'), items('sds-es.json')];
+    expect(rows).toHaveLength(english.length);
+    for (const [at, row] of rows.entries()) {
+      expect(spanish[at]!.key).toBe(english[at]!.key);
+      for (const [item, shown] of [
+        [english[at]!, row.read],
+        [spanish[at]!, row.said],
+      ] as const) {
+        expect(shown).toContain(plain(item.heading));
+        for (const line of (item.text ?? '').split('\n')) expect(shown).toContain(plain(line));
+      }
+      expect(row.language).toBe('es');
+    }
+    expect(rows.some(({ said }) => said.includes('Provoca quemaduras graves en la piel'))).toBe(true);
+    const labels = [...document.querySelectorAll('#labels figcaption a')].map(link => link.textContent);
+    expect(labels.filter(name => name?.endsWith('-es.pdf'))).toHaveLength(1);
+    expect(await markupFaults(html)).toEqual([]);
+  });
+
   it('tells who searched, where, in the words of the record', async () => {
     const packet = await makePacket(await products[TWO_MARKETS]!(), TODAY, fonts, en);
     const html = packet.files.find(file => file.name === REVIEW_PAGE)!.bytes as string;

@@ -79,12 +79,12 @@ const headings = [...eu.sections, ...un.sections]
   .filter(heading => heading !== '');
 
 /** Texts of law and of the tables: headings, statements, classes, symbols. */
-const lawTexts = ({ elements, classification }: SheetInput): readonly string[] => [
+const lawTexts = ({ elements, measures, classification }: SheetInput): readonly string[] => [
   ...law.sections.flatMap(([heading, parts]) => [heading as string, ...(parts as string[])]),
   ...[...elements.hazardStatements, ...elements.precautionaryStatements, ...elements.supplemental].map(
     ({ text }) => text,
   ),
-  ...elements.precautionaryStatements.map(({ text }) => text),
+  ...measures.precautionaryStatements.map(({ text }) => text),
   ...(elements.signalWord ? [elements.signalWord] : []),
   ...hazardClasses.flatMap(({ title, class: name }) => [title, name]),
   ...classification.hazards.flatMap(({ organs }) => organs),

@@ -11,7 +11,7 @@ import { sheetHtml } from '../../src/document/sheet/html.ts';
 import { sheetDocument, sheetJson, sheetSections } from '../../src/document/sheet.ts';
 import { labelledProduct } from '../../src/draft/labelled-product.ts';
 import { sheetFacts } from '../../src/draft/sheet-facts.ts';
-import { labelElements } from '../../src/labelling/elements.ts';
+import { labelElements, withEveryPrecaution } from '../../src/labelling/elements.ts';
 import type { BasisId } from '../../src/reference/basis.ts';
 import { loadBasis } from '../../src/reference/basis.ts';
 import { loadLabelData } from '../../src/reference/label-data/load-label-data.ts';
@@ -126,6 +126,7 @@ async function spanishInput(name: string, basis: BasisId, words = es) {
   return {
     ...input,
     elements: labelElements(classification, labelData, labelledProduct(record), 'sheet'),
+    measures: labelElements(classification, withEveryPrecaution(labelData), labelledProduct(record), 'sheet'),
     statementText: facts.statementText,
   };
 }
@@ -165,7 +166,7 @@ describe.each(Object.keys(records))('a Spanish sheet of a product: %s', name => 
     const input = await spanishInput(name, basis, words);
     const known = [
       ...Object.values(input.elements.hazardStatements),
-      ...input.elements.precautionaryStatements,
+      ...input.measures.precautionaryStatements,
       ...input.elements.supplemental,
     ].map(({ text }) => text);
     for (const section of sheetSections(input))
@@ -178,7 +179,7 @@ describe.each(Object.keys(records))('a Spanish sheet of a product: %s', name => 
 
   it.each(bases)('reads as Spanish from head to foot, %s', async basis => {
     const input = await spanishInput(name, basis);
-    const english = input.elements.precautionaryStatements.filter(({ language }) => language === 'en');
+    const english = input.measures.precautionaryStatements.filter(({ language }) => language === 'en');
     for (const section of sheetSections(input))
       for (const text of textsOf(section)) {
         let rest = english.reduce((sofar, each) => sofar.replaceAll(each.text, ' '), text);

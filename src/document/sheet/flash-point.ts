@@ -4,6 +4,7 @@ import type { SheetWords } from '../../words/sheet-words.ts';
 import type { Words } from '../../words/words.ts';
 import { fill } from './fill.ts';
 import type { SheetInput } from './input.ts';
+import { temperatures } from './units.ts';
 
 export type PropertyWords = SheetWords['properties'];
 
@@ -21,16 +22,9 @@ export const valued = (
     .filter(Boolean)
     .join('; ');
 
-/** Temperatures with their degree sign and in both scales: `46 C` gives `46 °C (115 °F)`. */
-export const temperatures = (text: string): string =>
-  text.replace(/(-?\d+(?:\.\d+)?)\s*°?\s*([CF])\b(?!\.)/gu, (_, number: string, scale: string) => {
-    const value = Number(number);
-    const other = scale === 'C' ? (value * 9) / 5 + 32 : ((value - 32) * 5) / 9;
-    return `${number} °${scale} (${Math.round(other)} °${scale === 'C' ? 'F' : 'C'})`;
-  });
-
 /** Flash point with its cup, method and source; null where the record has none. */
-export function flashPoint({ record, words: language }: SheetInput): string | null {
+export function flashPoint(input: SheetInput): string | null {
+  const { record, words: language } = input;
   const { properties: words } = language.sheet;
   const point = record.properties.flashPoint;
   if (!point) return null;
@@ -38,5 +32,5 @@ export function flashPoint({ record, words: language }: SheetInput): string | nu
   if (kind === 'none') return valued(language, point, words.noFlashPoint);
   const cup = point.value.cup && words.cup[point.value.cup];
   const bare = point.written.replace(/\s*\(?\s*(?:closed|open)(?:[ -]cup)?\s*\)?\s*$/iu, '');
-  return valued(language, point, [temperatures(bare), cup].filter(Boolean).join(', '));
+  return valued(language, point, [temperatures(bare, input), cup].filter(Boolean).join(', '));
 }

@@ -20,6 +20,8 @@ export interface SheetForm {
   readonly secrets: 'paragraph-i' | 'alternative-name' | 'confidential';
   /** Whether it holds what Annex II of Regulation (EC) No 1907/2006 asks beside the GHS. */
   readonly reach: boolean;
+  /** Degrees Fahrenheit beside Celsius, and contents as the record has them; elsewhere metric units alone. */
+  readonly customaryUnits: boolean;
   /** Head of a section with places for `number` and `heading`; null where the heading stands alone. */
   readonly sectionHead: string | null;
   /** Paragraph by which the statement on unknown acute toxicity is due. */

@@ -23,6 +23,7 @@ ${copy ? `${copyMeta(copy)}\n` : ''}<title>${escaped(title)}</title>
 <meta name="description" content="${escaped(subject)}">
 <style>
 ${css.rules.join('\n')}
+${printed(running)}
 </style>
 </head>
 <body>
@@ -34,6 +35,14 @@ ${markup(root)}
 </html>
 `;
 }
+
+/** What every page says in print: the notice of a draft, and product, revision and page. */
+const printed = ({ draft, foot }: SheetModel['running']): string =>
+  `@page { ${draft ? `@top-center { content: ${quoted(draft)}; font: bold 9pt sans-serif; } ` : ''}@bottom-left { content: ${quoted(foot)}; font: 8pt sans-serif; } @bottom-right { content: counter(page) " / " counter(pages); font: 8pt sans-serif; } }`;
+
+/** A string of CSS (CSS Syntax Level 3, 4.3.5): quotes, backslashes, and what would end the style element, as code points. */
+const quoted = (text: string): string =>
+  `"${text.replace(/["\\<\p{Cc}]/gu, character => `\\${character.codePointAt(0)!.toString(16)} `)}"`;
 
 /** Index, EC, CAS and telephone numbers, which no line end may part. */
 const WHOLE = /\b\d{3}-\d{3}-\d{2}-[\dX]|\b\d{3}-\d{3}-\d\b|\b\d{2,7}-\d{2}-\d\b|\+\d[\d ()-]{6,}\d/gu;

@@ -2,6 +2,7 @@ import { adviceTexts } from './advice.ts';
 import { bodyOf, nothing, type SectionBodies } from './content.ts';
 import { fill } from './fill.ts';
 import type { SheetInput } from './input.ts';
+import { contentsOf } from './units.ts';
 
 /** Section 1 (29 CFR 1910.1200 App. D, Table D.1, 1). */
 export function identification(input: SheetInput): SectionBodies {
@@ -10,7 +11,7 @@ export function identification(input: SheetInput): SectionBodies {
   const { maker } = record;
   const own = (text: readonly string[]) => bodyOf('product record', { text }) ?? nothing;
   const numbers = record.packs.flatMap(({ gtin, contents }) =>
-    gtin ? [fill(words.gtin, { gtin, contents: contents.written })] : [],
+    gtin ? [fill(words.gtin, { gtin, contents: contentsOf(contents, input) })] : [],
   );
   return {
     'product-identifier': own([record.name]),

@@ -9,6 +9,7 @@ import { ingredients } from './disclosure.ts';
 import { figure, fill } from './fill.ts';
 import type { SheetInput } from './input.ts';
 import { secretsOf } from './secrets.ts';
+import { inScales } from './units.ts';
 
 /** An ingredient that the sheet may name, with what reference works know of it. */
 export interface KnownIngredient {
@@ -117,10 +118,7 @@ const shortTitles = ({ properties }: SheetInput, letters: Iterable<string>): str
   [...letters].map(letter => properties.sources[letter]!.short).join(', ');
 
 const worded = (input: SheetInput, id: FigureName, { value }: SourcedFigure): string =>
-  fill(input.words.sheet.properties.figures[id], {
-    value: figure(value, 4, input.words.decimalMark),
-    fahrenheit: Math.round((value * 9) / 5 + 32),
-  });
+  inScales(input.words.sheet.properties.figures[id], value, figure(value, 4, input.words.decimalMark), input);
 
 /** g/mol of dry air. */
 const AIR = 28.96;

@@ -37,6 +37,8 @@ export interface SheetInput {
   readonly formula: Formula;
   readonly classification: Classification;
   readonly elements: LabelElements;
+  /** The same with every precautionary statement: the sections of measures say also what a label leaves off for its number. */
+  readonly measures: LabelElements;
   /** The mixture under the GHS, for section 12, where the basis of the sheet has no environmental classes; else null. */
   readonly environment: Classification | null;
   readonly words: Words;

@@ -3,9 +3,10 @@ import type { Measured } from '../../record/product-record.ts';
 import type { SheetKey } from '../../record/sheet-keys.ts';
 import { bodyOf, type ItemBody, nothing, type SectionBodies, type SheetValue, said } from './content.ts';
 import { capitalized, fill } from './fill.ts';
-import { flashPoint, type PropertyWords, temperatures, valued } from './flash-point.ts';
+import { flashPoint, type PropertyWords, valued } from './flash-point.ts';
 import type { SheetInput } from './input.ts';
 import { unmeasured } from './property-rules.ts';
+import { temperatures } from './units.ts';
 
 /**
  * Section 9 (29 CFR 1910.1200 App. D, Table D.1, 9): what the record gives of the product, else what form, composition
@@ -65,7 +66,7 @@ function recorded(input: SheetInput): SectionBodies {
   const measured = (value: Measured<unknown>, text: string) => valued(input.words, value, text);
   const other = (key: string): string | null => {
     const value = own.other[key];
-    return value ? measured(value, capitalized(temperatures(value.written))) : null;
+    return value ? measured(value, capitalized(temperatures(value.written, input))) : null;
   };
   const labelled = (phrase: string, text: string | null) => (text ? [fill(phrase, { text })] : []);
   const isStale = new Set(openOnDocuments(classification).stale);
@@ -89,7 +90,7 @@ function recorded(input: SheetInput): SectionBodies {
       dated(
         'initial-boiling-point',
         own.initialBoilingPoint &&
-          measured(own.initialBoilingPoint, temperatures(own.initialBoilingPoint.written)),
+          measured(own.initialBoilingPoint, temperatures(own.initialBoilingPoint.written, input)),
       ),
     ]),
     flammability: known([other('flammability') ?? (flammable ? flammableTitle(input) : null)]),

@@ -5,6 +5,7 @@ import { fill } from './fill.ts';
 import { flashPoint } from './flash-point.ts';
 import { everyConstituent, ingredientFigures, knownIngredients } from './ingredient-figures.ts';
 import type { SheetInput } from './input.ts';
+import { inScales } from './units.ts';
 
 const NOT_FOR: Readonly<Record<string, readonly string[]>> = data.notFor;
 
@@ -83,7 +84,7 @@ function withoutFigures(input: SheetInput, row: string): readonly string[] {
   const burning = knownIngredients(input).filter(({ properties }) => properties.burns);
   switch (row) {
     case 'melting-point':
-      return [words.liquid];
+      return [inScales(words.liquid, data.liquidUpTo.celsius, String(data.liquidUpTo.celsius), input)];
     case 'vapor-pressure':
       return boiling !== undefined && boiling >= data.lowVaporFrom.celsius ? [words.lowVapor] : [];
     case 'vapor-density':

@@ -5,6 +5,7 @@ import { bodyOf, firstBody, type ItemBody, nothing, paragraphs, type SectionBodi
 import type { SheetInput } from './input.ts';
 import { secretsOf } from './secrets.ts';
 import { byCase, type Described } from './transport-by-case.ts';
+import { contentsOf } from './units.ts';
 import { technicalNames, withheld, withheldEntry } from './withheld-transport.ts';
 
 /** Grounds of "not regulated" that name no constituent. */
@@ -42,8 +43,9 @@ export function transport(input: SheetInput): SectionBodies {
 }
 
 /** A product that the record sells in packs alone is no cargo in bulk. */
-export function packed({ record, words }: SheetInput): ItemBody | null {
-  const packs = record.packs.map(({ contents }) => contents.written);
+export function packed(input: SheetInput): ItemBody | null {
+  const { record, words } = input;
+  const packs = record.packs.map(({ contents }) => contentsOf(contents, input));
   return bodyOf('product record', {
     text: packs.length > 0 ? [words.sheet.transport.packed([...new Set(packs)])] : [],
   });

@@ -17,6 +17,7 @@ import { labelPictures, type PacketLabel } from './labels.ts';
 import type { PointPlace, ReviewPoint } from './point.ts';
 import { classRows, constituentRows, readingRows } from './reasons.ts';
 import { sectionRows } from './sheet-states.ts';
+import { spokenSheets } from './spoken-sheets.ts';
 import { supplierSheets } from './supplier-sheets.ts';
 
 /** What the reviewer's page is made of. */
@@ -25,6 +26,8 @@ export interface ReviewPage {
   readonly points: readonly ReviewPoint[];
   readonly labels: readonly PacketLabel[];
   readonly sheets: readonly { readonly name: string; readonly sheet: ReviewedSheet }[];
+  /** The same sheets in other languages than that of the reviewer, which say the same facts. */
+  readonly spoken: readonly { readonly name: string; readonly sheet: ReviewedSheet }[];
   readonly duties: readonly Duty[];
   /** Documents of the packet that are to be reviewed. */
   readonly files: readonly { readonly name: string; readonly what: string; readonly kind: string }[];
@@ -38,7 +41,7 @@ const COMPOSITION = 3;
 
 /** The page from which a qualified person reviews a packet: one file without script, a review copy. */
 export function reviewPage(page: ReviewPage, fonts: FontLibrary, words: Words): Promise<string> {
-  const { product, labels, sheets, duties, files, date, copy } = page;
+  const { product, labels, sheets, spoken, duties, files, date, copy } = page;
   const { record, formula, classification, elements } = product;
   const several = sheets.length > 1;
   const numbered = numberedPoints(page, several, words);
@@ -70,6 +73,7 @@ export function reviewPage(page: ReviewPage, fonts: FontLibrary, words: Words): 
       })),
       readings: readingRows(sheet.input.classification, words),
     })),
+    spoken: spokenSheets(sheets, spoken),
     askTitle: words.answer.ask.title,
     duties: words.duties(duties),
     files: files.filter(({ kind }) => kind === 'distribution').map(({ name, what }) => ({ name, what })),

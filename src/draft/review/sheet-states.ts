@@ -65,7 +65,7 @@ function itemRow(
 }
 
 /** What the sheet prints, a line a paragraph, an entry or a row. */
-const linesOf = ({ figures, text, list, groups, table, notes }: SheetItem): readonly string[] => [
+export const linesOf = ({ figures, text, list, groups, table, notes }: SheetItem): readonly string[] => [
   ...figures.map(({ title }) => title),
   ...text,
   ...list,

@@ -120,6 +120,7 @@ export const numberedSheets = {
         outline: z.enum(['appendix-d', 'numbered']),
         secrets: z.enum(['paragraph-i', 'alternative-name', 'confidential']),
         reach: z.boolean(),
+        customaryUnits: z.boolean(),
         sectionHead: z.nullable(text),
         language: z.nullable(text),
         unknownAcuteToxicity: text,

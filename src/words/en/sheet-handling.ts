@@ -10,9 +10,9 @@ export const handling = {
   'clean-oxidizer':
     'Do not take up with sawdust, paper or rags: they can catch fire. Dilute with much water or take up with sand, and never put back into the container.',
   'clean-acid':
-    'Take up with sand, earth or another inert absorbent. Where the product holds nothing that reacts with it, small rests can be neutralized slowly with soda ash: heat and gas form. Rinse with water.',
+    'Take up with sand, earth or another inert absorbent. Where the product holds nothing that reacts with it, small residues can be neutralized slowly with soda ash: heat and gas form. Rinse with water.',
   'clean-alkali':
-    'Take up with sand, earth or another inert absorbent. Rinse rests with much water. Do not neutralize with acid without knowing what the product holds.',
+    'Take up with sand, earth or another inert absorbent. Rinse what is left with plenty of water. Do not neutralize with acid without knowing what the product holds.',
   'clean-dust': 'Take up dry without raising dust: vacuum cleaner with fine filter, or sweep damp.',
   'clean-gas': 'Stop the leak if that is safe. Ventilate until the gas is gone.',
   'clean-absorb':

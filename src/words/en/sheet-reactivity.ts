@@ -45,5 +45,5 @@ export const reactivity = {
   'decomposition-none':
     'Not measured. No ingredient was found in the groups of substances that decompose at ordinary temperatures.',
   'disposal-drain':
-    'Do not pour into drains without the consent of the authority for waste water. Empty containers keep rests: treat them like the product until they are cleaned.',
+    'Do not pour into drains without the consent of the authority for waste water. Empty containers hold residue: treat them like the product until they are cleaned.',
 } as const;

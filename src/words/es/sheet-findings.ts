@@ -55,7 +55,7 @@ export const properties: SheetWords['properties'] = {
   inorganic: 'No procede: los componentes son inorgánicos.',
   noPartition: 'Por regla general no se indica para una mezcla.',
   noVapor: 'Insignificante: los componentes son sólidos inorgánicos.',
-  liquid: 'No se ha medido; 20 °C (68 °F) o menos, como en todo líquido.',
+  liquid: 'No se ha medido; {value} °C ({fahrenheit} °F) o menos, como en todo líquido.',
   lowVapor: 'No se ha medido; baja a temperatura ambiente, como muestra el punto de ebullición.',
   heavier: 'El vapor pesa más que el aire: {names}.',
 };

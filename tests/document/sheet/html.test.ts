@@ -24,6 +24,17 @@ describe('the web page', () => {
     expect(outside).not.toMatch(/\b\d{2,7}-\d{2}-\d\b/u);
   });
 
+  // CSS Paged Media Level 3, 4: margin boxes of a page.
+  it('says on every page in print that it is a draft, with product and page', async () => {
+    const input = await sheetInput('templates/demo/patio-cleaner.yaml');
+    const named = { ...input, record: { ...input.record, code: 'A"</style>\\' } };
+    const html = sheetHtml(sheetDocument(named, await sheetTemplate()));
+    expect(html).toContain('@top-center { content: "DRAFT for qualified review";');
+    expect(html).toMatch(/@bottom-left \{ content: "Product code A\\22 \\3c \/style>\\5c /u);
+    expect(html).toContain('counter(page) " / " counter(pages)');
+    expect(html.match(/<\/style>/gu)).toHaveLength(1);
+  });
+
   it('parts no EC number either', async () => {
     const input = await sheetInput('templates/demo/degreaser.yaml', {}, 'eu-clp');
     const html = sheetHtml(sheetDocument(input, await sheetTemplate()));

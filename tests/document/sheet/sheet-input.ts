@@ -8,7 +8,7 @@ import { openProduct, type Product, productOf } from '../../../src/draft/open-pr
 import { openReference } from '../../../src/draft/open-reference.ts';
 import { sheetFacts } from '../../../src/draft/sheet-facts.ts';
 import { readTemplate } from '../../../src/environment/package-files.ts';
-import { labelElements } from '../../../src/labelling/elements.ts';
+import { labelElements, withEveryPrecaution } from '../../../src/labelling/elements.ts';
 import { completeRecord } from '../../../src/record/complete.ts';
 import type { RecordEnv } from '../../../src/record/files.ts';
 import type { BasisId } from '../../../src/reference/basis.ts';
@@ -98,6 +98,7 @@ async function inputOf(
     formula,
     classification,
     elements: labelElements(classification, labelData, labelledProduct(record), 'sheet'),
+    measures: labelElements(classification, withEveryPrecaution(labelData), labelledProduct(record), 'sheet'),
     environment: classify(record, formula, ghs.basis, ghs.lookup),
     words: en,
     exposure,

@@ -1,5 +1,6 @@
 import names from '../../../../hazard-data/eu-clp/sheet/alternative-names.json' with { type: 'json' };
 import forbidden from '../../../../hazard-data/eu-clp/sheet/forbidden.json' with { type: 'json' };
+import type { SheetKey } from '../../../record/sheet-keys.ts';
 import type { Diagnostic } from '../../../report/diagnostic.ts';
 import { sheetForm } from '../form.ts';
 import { isPhysical } from '../hazards.ts';
@@ -113,7 +114,7 @@ export function forbiddenFindings({ record, classification }: SheetInput): reado
         severity,
         message: `\`${key}\` says "${phrase}"; a data sheet may not say that the product is not hazardous [REACH Annex II, 0.2.4]`,
         hint: 'say what is known instead',
-        at: { file: record.file },
+        at: record.sheetAt?.[key.replace(/^sds\./u, '') as SheetKey] ?? { file: record.file },
         path: key,
       }),
     ),

@@ -31,12 +31,15 @@ export function exposureLimits(input: SheetInput): SectionBodies {
     }),
     environment: measure(input, {
       own: 'ppe.environment',
-      label: environmental(input),
+      label: environmental(input, /^P273$/u),
       derived: input.record.sheet['ppe.environment'] ? [] : [words.undiluted],
     }),
   };
 }
 
 /** Statements of the label on release to the environment. */
-export const environmental = ({ elements }: SheetInput): readonly string[] =>
-  elements.precautionaryStatements.filter(({ code }) => /^P(?:273|391)$/u.test(code)).map(({ text }) => text);
+export const environmental = (
+  { elements }: SheetInput,
+  codes: RegExp = /^P(?:273|391)$/u,
+): readonly string[] =>
+  elements.precautionaryStatements.filter(({ code }) => codes.test(code)).map(({ text }) => text);

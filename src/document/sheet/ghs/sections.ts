@@ -40,6 +40,9 @@ const BODIES: readonly ((input: SheetInput) => SectionBodies)[] = [
   otherInformation,
 ];
 
+/** Sections that repeat precautionary statements as measures. */
+const MEASURES: ReadonlySet<number> = new Set([4, 5, 6, 7, 8, 10, 13]);
+
 /** Whether the sheet is laid out by the law of the European Union or by the GHS itself. */
 export const isGhsSheet = ({ classification }: Pick<SheetInput, 'classification'>): boolean =>
   sheetForm(classification.basis.id).outline === 'numbered';
@@ -53,7 +56,8 @@ export function ghsSections(input: SheetInput): readonly SheetSection[] {
   const { sectionHead } = sheetForm(id);
   const outlines = outlineOf(id);
   const sections = outlines.map((outline, at): SheetSection => {
-    const bodies = BODIES[at]!(input);
+    const measured = MEASURES.has(outline.number) ? { ...input, elements: input.measures } : input;
+    const bodies = BODIES[at]!(measured);
     const { headings } = input.words.sheet.terms;
     const { number } = outline;
     const heading = inTerms(headings, outline.heading);

@@ -54,6 +54,33 @@ describe('a sheet to Annex II', () => {
   });
 });
 
+describe('measures', () => {
+  // CLP Article 28(3) limits the label to six statements; sections 4 to 8 of Annex II are not bound to them.
+  it('say also what the label leaves off for its number', async () => {
+    const input = await sheetInput('templates/demo/degreaser.yaml', {}, 'eu-clp');
+    const shown = (section: number) => JSON.stringify(sheetJson(input).sections[section - 1]);
+    const label = input.elements.precautionaryStatements.map(({ code }) => code);
+    expect(label).not.toContain('P333+P313');
+    expect(shown(2)).not.toContain('P333');
+    expect(shown(4)).toContain('If skin irritation or rash occurs');
+    expect(shown(7)).toContain('Ground and bond container');
+  });
+
+  // Council Directive 80/181/EEC: degrees Celsius and metric units.
+  it('are in metric units alone', async () => {
+    const input = await sheetInput('templates/demo/degreaser.yaml', {}, 'eu-clp');
+    const html = sheetHtml(sheetDocument(input, await sheetTemplate()));
+    expect(input.record.packs.some(({ contents }) => /oz/u.test(contents.written))).toBe(true);
+    expect(html).not.toMatch(/°F|fl oz/u);
+    expect(html).toContain('-74 °C; water 0 °C');
+    expect(item(input, 1, 'other-identification').text).toMatch(/\(5(?:00|01) mL\)|\(4\d\d mL\)/u);
+    const us = await sheetInput('templates/demo/degreaser.yaml');
+    expect(sheetHtml(sheetDocument(us, await sheetTemplate()))).toMatch(
+      /47 °C \(117 °F\).*16\.9 fl oz|16\.9 fl oz.*47 °C \(117 °F\)/su,
+    );
+  });
+});
+
 describe('a sheet to the GHS', () => {
   // 29 CFR 1910.1200(g)(2) takes its headings from GHS 1.5.3.2.1.
   it('has the sixteen headings', async () => {
