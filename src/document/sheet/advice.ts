@@ -95,12 +95,11 @@ function holds(input: SheetInput, condition: Condition): readonly number[] | nul
     classification.hazards.some(({ hazardClass, code, route }) =>
       names.some(name => [hazardClass, code, `${hazardClass} (${route})`].includes(name)),
     );
-  const open = new Set(
-    classification.otherClasses
-      .filter(({ outcome }) => outcome === 'insufficient-data')
-      .flatMap(({ class: name }) => classesOf(name)),
-  );
-  const undecided = (names: readonly string[]) => names.some(name => open.has(name));
+  const undecided = (names: readonly string[]) =>
+    classification.otherClasses.some(
+      ({ outcome, class: name }) =>
+        outcome === 'insufficient-data' && classesOf(name).some(each => names.includes(each)),
+    );
   const { classes, noneOf, form, group, cas: numbers, phUpTo, phFrom } = condition;
   const fits =
     (!classes || classified(classes)) &&
@@ -114,8 +113,10 @@ function holds(input: SheetInput, condition: Condition): readonly number[] | nul
   if (numbers) return some(constituentsOf(input, ({ cas }) => cas !== null && numbers.includes(cas)));
   if (group) return some(constituentsOf(input, isOfGroup(group)));
   const told = (is: (each: Constituent) => boolean) => {
+    const found = constituentsOf(input, is);
+    if (found.length === 0) return null;
     const disclosed = new Set(ingredients(input).flatMap(({ listed, index }) => (listed ? [index] : [])));
-    return some(constituentsOf(input, is).filter(at => disclosed.has(at)));
+    return some(found.filter(at => disclosed.has(at)));
   };
   const { supplemental, hazard, water, fate } = condition;
   if (supplemental) return told(({ data: own }) => own.supplemental.includes(supplemental));
