@@ -20,6 +20,9 @@ const numbersOf = (operands: readonly Operand[]): number[] =>
 const nameOf = (operand: Operand | undefined): string => (operand?.kind === 'name' ? operand.value : '');
 const DEVICE: Readonly<Record<string, string>> = { g: 'DeviceGray', rg: 'DeviceRGB', k: 'DeviceCMYK' };
 
+/** The name of a resource in the content, where it has one. */
+const called = (name: string): string => (name === '' ? '' : ` "${name}"`);
+
 class Walker {
   readonly found = nothingFound();
 
@@ -81,7 +84,11 @@ class Walker {
           depth,
         );
       else if (operator === 'sh')
-        this.#shading(entry(entry(resources, 'Shading'), nameOf(operands[0])), resources);
+        this.#shading(
+          entry(entry(resources, 'Shading'), nameOf(operands[0])),
+          resources,
+          nameOf(operands[0]),
+        );
       else if (operator === 'BDC' && nameOf(operands[0]) === 'OC') this.found.layers = true;
       else if (operator === 'BI') {
         this.found.forbidden.add(
@@ -89,7 +96,13 @@ class Walker {
         );
         return;
       } else if (operator === 'Do')
-        this.#object(entry(entry(resources, 'XObject'), nameOf(operands[0])), resources, state.matrix, depth);
+        this.#object(
+          entry(entry(resources, 'XObject'), nameOf(operands[0])),
+          resources,
+          state.matrix,
+          depth,
+          nameOf(operands[0]),
+        );
     }
   }
 
@@ -113,9 +126,9 @@ class Walker {
     else this.#stream(pattern, resources, matrix, depth);
   }
 
-  #shading(shading: PDFObject | undefined, resources: PDFObject | undefined): void {
+  #shading(shading: PDFObject | undefined, resources: PDFObject | undefined, name = ''): void {
     this.#space(pressSpace(entry(shading, 'ColorSpace'), resources));
-    this.found.unmeasured.add('a shading');
+    this.found.unmeasured.add(`the shading${called(name)}`);
   }
 
   /** A stream of content with resources of its own. */
@@ -131,6 +144,7 @@ class Walker {
     resources: PDFObject | undefined,
     matrix: Matrix,
     depth: number,
+    name = '',
   ): void {
     if (!(object instanceof PDFRawStream)) return;
     if (entry(object, 'OC')) this.found.layers = true;
@@ -138,7 +152,10 @@ class Walker {
     if (type === 'Image') {
       const image = placedImage(object, matrix, resources);
       if (image.space) this.#space(image.space);
-      if (image.ink === null) this.found.unmeasured.add('a picture');
+      if (image.ink === null)
+        this.found.unmeasured.add(
+          `the${image.jpeg ? ' JPEG' : ''} picture${called(name)} of ${image.columns} x ${image.rows} pixels`,
+        );
       this.found.ink = Math.max(this.found.ink, image.ink ?? 0);
       this.found.transparent ||= image.transparent;
       for (const what of image.forbidden) this.found.forbidden.add(what);
