@@ -29,6 +29,7 @@ class Walker {
   #space(space: PressSpace): PressSpace {
     if (space.kind === 'other') this.found.foreign.add(space.name);
     for (const ink of space.inks) this.found.spots.add(ink);
+    if (space.full !== undefined) for (const ink of space.inks) this.found.tints.set(ink, space.full);
     return space;
   }
 
@@ -55,6 +56,7 @@ class Walker {
       const side = operator === lower ? 'fill' : 'stroke';
       const numbers = numbersOf(operands);
       const device = DEVICE[lower];
+      const name = nameOf(operands[0]);
       if (operator === 'q') saved.push(state);
       else if (operator === 'Q') state = saved.pop() ?? state;
       else if (operator === 'cm' && numbers.length === 6)
@@ -63,46 +65,23 @@ class Walker {
         const space = this.#named(device, undefined);
         state = { ...state, [side]: this.#space(space) };
         this.#painted(space, numbers);
-      } else if (lower === 'cs')
-        state = { ...state, [side]: this.#space(this.#named(nameOf(operands[0]), resources)) };
+      } else if (lower === 'cs') state = { ...state, [side]: this.#space(this.#named(name, resources)) };
       else if (lower === 'sc' || lower === 'scn') {
         this.#painted(state[side], numbers);
         const pattern = entry(entry(resources, 'Pattern'), nameOf(operands.at(-1)));
         if (pattern) this.#pattern(pattern, resources, matrix, depth);
       } else if (operator === 'gs')
-        this.#graphicsState(
-          entry(entry(resources, 'ExtGState'), nameOf(operands[0])),
-          resources,
-          state.matrix,
-          depth,
-        );
-      else if (operator === 'Tf')
-        this.#font(
-          entry(entry(resources, 'Font'), nameOf(operands[0])),
-          nameOf(operands[0]),
-          resources,
-          depth,
-        );
-      else if (operator === 'sh')
-        this.#shading(
-          entry(entry(resources, 'Shading'), nameOf(operands[0])),
-          resources,
-          nameOf(operands[0]),
-        );
-      else if (operator === 'BDC' && nameOf(operands[0]) === 'OC') this.found.layers = true;
+        this.#graphicsState(entry(entry(resources, 'ExtGState'), name), resources, state.matrix, depth);
+      else if (operator === 'Tf') this.#font(entry(entry(resources, 'Font'), name), name, resources, depth);
+      else if (operator === 'sh') this.#shading(entry(entry(resources, 'Shading'), name), resources, name);
+      else if (operator === 'BDC' && name === 'OC') this.found.layers = true;
       else if (operator === 'BI') {
         this.found.forbidden.add(
           'pictures inside of the content (inline images), or content that cannot be read',
         );
         return;
       } else if (operator === 'Do')
-        this.#object(
-          entry(entry(resources, 'XObject'), nameOf(operands[0])),
-          resources,
-          state.matrix,
-          depth,
-          nameOf(operands[0]),
-        );
+        this.#object(entry(entry(resources, 'XObject'), name), resources, state.matrix, depth, name);
     }
   }
 
