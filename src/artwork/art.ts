@@ -68,6 +68,8 @@ export interface PictureArt extends Sized {
 
 /** A page of a PDF, placed as it is. */
 export interface PageArt extends Sized {
+  /** Spot inks by name, with the process inks of their full tint in percent; null where these are not known. */
+  readonly tints: ReadonlyMap<string, readonly number[] | null>;
   readonly kind: 'page';
   readonly source: Uint8Array;
   /** Counts from 0. */

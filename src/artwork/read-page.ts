@@ -80,6 +80,12 @@ export async function readPage(
   const size = { width: toMillimetres(box[2] - box[0]), height: toMillimetres(box[3] - box[1]) };
   const dpi = found.images.length === 0 ? null : Math.min(...found.images.map(image => image.dpi));
   const aspect = size.width / size.height;
-  const placed = { box, page: (number ?? 1) - 1, source: bytes, transparent: found.transparent };
+  const placed = {
+    box,
+    page: (number ?? 1) - 1,
+    source: bytes,
+    transparent: found.transparent,
+    tints: found.tints,
+  };
   return succeed({ kind: 'page', file, size, aspect, ...placed, media, trim, bleed, dpi }, faults);
 }

@@ -4,8 +4,10 @@ import { readArt } from '../artwork/read-art.ts';
 import { areaFaults } from '../layout/label/art-findings.ts';
 import type { Stock } from '../layout/stock.ts';
 import { CODER_INK } from '../pdf/ink.ts';
+import type { BrandInk } from '../pdf/profile.ts';
 import type { Maker, Pack, ProductRecord } from '../record/product-record.ts';
 import { type Diagnostic, hasErrors, type Position } from '../report/diagnostic.ts';
+import { spotConflicts } from './spot-conflicts.ts';
 
 /** Files of artwork that a record names, by their path; those that could not be read are not there. */
 export type ArtFiles = ReadonlyMap<string, Uint8Array>;
@@ -60,6 +62,8 @@ export interface ArtQuestion {
   readonly files: ArtFiles;
   readonly dieInk: string;
   readonly purpose: string;
+  /** The maker's color as the label prints it. */
+  readonly brand: BrandInk | null;
   /** Why this label carries no artwork, in words; null where it does. */
   readonly without: string | null;
 }
@@ -76,7 +80,12 @@ export async function labelArt(
   const rules = artRules(stock, dieInk);
   const artwork = aside ? { findings: [aside] } : await artworkOf(record, stock, files, rules);
   const logo = without === null ? await logoOf(maker, stock, files, rules) : { findings: [] };
-  return { ...artwork, ...logo, findings: [...artwork.findings, ...logo.findings] };
+  const inks = spotConflicts(
+    question.brand,
+    [artwork.artwork?.placed.art, logo.logo?.art],
+    maker.brand?.file,
+  );
+  return { ...artwork, ...logo, findings: [...artwork.findings, ...logo.findings, ...inks] };
 }
 
 async function artworkOf(

@@ -135,7 +135,7 @@ export async function tryDraftLabel(
   if (!profile.ok) return refused(profile.diagnostics);
   const template = await loadTemplate(readTemplate, `labels/${id}.hbs`);
   const instant = `${date}T00:00:00Z`;
-  // What the purpose leaves off, it leaves off in both languages.
+  // Both languages leave off the same.
   const second = added && {
     elements: purpose.prepare(added.product, pack, words, added.words).elements,
     said: added.said,
@@ -174,7 +174,14 @@ export async function tryDraftLabel(
     jobLine: marks && !only ? jobLine : null,
   });
   const without = withoutArt(options, purpose);
-  const question = { stock: blank, files: product.art ?? new Map(), dieInk, purpose: id, without };
+  const question = {
+    stock: blank,
+    files: product.art ?? new Map(),
+    dieInk,
+    purpose: id,
+    without,
+    brand: look?.ink ?? null,
+  };
   const { findings: ofArt, ...art } = await labelArt(record, maker, pack, question);
   const said = [...stated, ...(look?.findings ?? []), ...ofArt];
   if (hasErrors(said)) return refused(said);

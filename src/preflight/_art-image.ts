@@ -14,6 +14,8 @@ export interface PlacedImage {
   readonly transparent: boolean;
   /** Most ink on one place, percent; null where it was not measured. */
   readonly ink: number | null;
+  /** Compressed as JPEG. */
+  readonly jpeg: boolean;
   /** What PDF/X-4 does not allow of it. */
   readonly forbidden: readonly string[];
 }
@@ -40,6 +42,7 @@ export function placedImage(
     space,
     transparent: entry(image, 'SMask') !== undefined || (asNumber(entry(image, 'SMaskInData')) ?? 0) > 0,
     ink: space === null ? 0 : inkOfImage(image, space, filters),
+    jpeg: filters.some(name => name === 'DCTDecode'),
     forbidden: [
       ...(entry(image, 'Alternates') ? ['alternate images'] : []),
       ...(entry(image, 'OPI') ? ['pictures that are put in later (OPI)'] : []),

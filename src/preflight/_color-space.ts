@@ -9,6 +9,8 @@ export interface PressSpace {
   readonly name: string;
   /** Names of spot inks. */
   readonly inks: readonly string[];
+  /** Of a Separation: process inks of its full tint, percent; null where they do not follow from its function. */
+  readonly full?: readonly number[] | null;
   /** Whether an ICC profile describes it. */
   readonly profiled: boolean;
   /** Whether values are places in a table of colors. */
@@ -51,12 +53,25 @@ export function pressSpace(object: PDFObject | undefined, resources: PDFObject |
     );
     const instead = pressSpace(parts[2], resources);
     if (instead.kind === 'other') return instead;
-    return space('spot', family, { inks: inks.filter(ink => !PROCESS.includes(ink)) });
+    return space('spot', family, {
+      inks: inks.filter(ink => !PROCESS.includes(ink)),
+      ...(family === 'Separation' && { full: instead.kind === 'cmyk' ? fullTint(parts[3]) : null }),
+    });
   }
   if (family === 'Indexed') return { ...pressSpace(parts[1], resources), indexed: true };
   if (family === 'Pattern')
     return parts[1] ? { ...pressSpace(parts[1], resources), indexed: false } : space('pattern', family);
   return space('other', family || 'a color space that cannot be read');
+}
+
+/** The full tint of a function that grows evenly from no ink (ISO 32000-1 7.10.3); null of any other. */
+function fullTint(tint: PDFObject | undefined): readonly number[] | null {
+  const numbers = (key: string) => members(entry(tint, key)).map(part => asNumber(part) ?? Number.NaN);
+  const [none, full] = [numbers('C0'), numbers('C1')];
+  const even = asNumber(entry(tint, 'FunctionType')) === 2 && asNumber(entry(tint, 'N')) === 1;
+  return even && full.length === 4 && none.every(part => part === 0)
+    ? full.map(part => Number((100 * part).toFixed(1)))
+    : null;
 }
 
 /** Percent of all inks together that a color puts on one place; null where it cannot be said from its values. */

@@ -20,12 +20,16 @@ const numbersOf = (operands: readonly Operand[]): number[] =>
 const nameOf = (operand: Operand | undefined): string => (operand?.kind === 'name' ? operand.value : '');
 const DEVICE: Readonly<Record<string, string>> = { g: 'DeviceGray', rg: 'DeviceRGB', k: 'DeviceCMYK' };
 
+/** The name of a resource in the content, where it has one. */
+const called = (name: string): string => (name === '' ? '' : ` "${name}"`);
+
 class Walker {
   readonly found = nothingFound();
 
   #space(space: PressSpace): PressSpace {
     if (space.kind === 'other') this.found.foreign.add(space.name);
     for (const ink of space.inks) this.found.spots.add(ink);
+    if (space.full !== undefined) for (const ink of space.inks) this.found.tints.set(ink, space.full);
     return space;
   }
 
@@ -52,6 +56,7 @@ class Walker {
       const side = operator === lower ? 'fill' : 'stroke';
       const numbers = numbersOf(operands);
       const device = DEVICE[lower];
+      const name = nameOf(operands[0]);
       if (operator === 'q') saved.push(state);
       else if (operator === 'Q') state = saved.pop() ?? state;
       else if (operator === 'cm' && numbers.length === 6)
@@ -60,36 +65,23 @@ class Walker {
         const space = this.#named(device, undefined);
         state = { ...state, [side]: this.#space(space) };
         this.#painted(space, numbers);
-      } else if (lower === 'cs')
-        state = { ...state, [side]: this.#space(this.#named(nameOf(operands[0]), resources)) };
+      } else if (lower === 'cs') state = { ...state, [side]: this.#space(this.#named(name, resources)) };
       else if (lower === 'sc' || lower === 'scn') {
         this.#painted(state[side], numbers);
         const pattern = entry(entry(resources, 'Pattern'), nameOf(operands.at(-1)));
         if (pattern) this.#pattern(pattern, resources, matrix, depth);
       } else if (operator === 'gs')
-        this.#graphicsState(
-          entry(entry(resources, 'ExtGState'), nameOf(operands[0])),
-          resources,
-          state.matrix,
-          depth,
-        );
-      else if (operator === 'Tf')
-        this.#font(
-          entry(entry(resources, 'Font'), nameOf(operands[0])),
-          nameOf(operands[0]),
-          resources,
-          depth,
-        );
-      else if (operator === 'sh')
-        this.#shading(entry(entry(resources, 'Shading'), nameOf(operands[0])), resources);
-      else if (operator === 'BDC' && nameOf(operands[0]) === 'OC') this.found.layers = true;
+        this.#graphicsState(entry(entry(resources, 'ExtGState'), name), resources, state.matrix, depth);
+      else if (operator === 'Tf') this.#font(entry(entry(resources, 'Font'), name), name, resources, depth);
+      else if (operator === 'sh') this.#shading(entry(entry(resources, 'Shading'), name), resources, name);
+      else if (operator === 'BDC' && name === 'OC') this.found.layers = true;
       else if (operator === 'BI') {
         this.found.forbidden.add(
           'pictures inside of the content (inline images), or content that cannot be read',
         );
         return;
       } else if (operator === 'Do')
-        this.#object(entry(entry(resources, 'XObject'), nameOf(operands[0])), resources, state.matrix, depth);
+        this.#object(entry(entry(resources, 'XObject'), name), resources, state.matrix, depth, name);
     }
   }
 
@@ -113,9 +105,9 @@ class Walker {
     else this.#stream(pattern, resources, matrix, depth);
   }
 
-  #shading(shading: PDFObject | undefined, resources: PDFObject | undefined): void {
+  #shading(shading: PDFObject | undefined, resources: PDFObject | undefined, name = ''): void {
     this.#space(pressSpace(entry(shading, 'ColorSpace'), resources));
-    this.found.unmeasured.add('a shading');
+    this.found.unmeasured.add(`the shading${called(name)}`);
   }
 
   /** A stream of content with resources of its own. */
@@ -131,6 +123,7 @@ class Walker {
     resources: PDFObject | undefined,
     matrix: Matrix,
     depth: number,
+    name = '',
   ): void {
     if (!(object instanceof PDFRawStream)) return;
     if (entry(object, 'OC')) this.found.layers = true;
@@ -138,7 +131,10 @@ class Walker {
     if (type === 'Image') {
       const image = placedImage(object, matrix, resources);
       if (image.space) this.#space(image.space);
-      if (image.ink === null) this.found.unmeasured.add('a picture');
+      if (image.ink === null)
+        this.found.unmeasured.add(
+          `the${image.jpeg ? ' JPEG' : ''} picture${called(name)} of ${image.columns} x ${image.rows} pixels`,
+        );
       this.found.ink = Math.max(this.found.ink, image.ink ?? 0);
       this.found.transparent ||= image.transparent;
       for (const what of image.forbidden) this.found.forbidden.add(what);

@@ -6,6 +6,8 @@ export interface ArtContent {
   /** Names of color spaces that no press prints as they are. */
   readonly foreign: Set<string>;
   readonly spots: Set<string>;
+  /** Full tints of each spot ink, as its spaces define it. */
+  readonly tints: Map<string, readonly number[] | null>;
   /** Names of fonts by whether they are embedded. */
   readonly fonts: Map<string, boolean>;
   /** What PDF/X-4 does not allow, or what cannot be carried over. */
@@ -23,6 +25,7 @@ export const nothingFound = (): ArtContent => ({
   images: [],
   foreign: new Set(),
   spots: new Set(),
+  tints: new Map(),
   fonts: new Map(),
   forbidden: new Set(),
   unmeasured: new Set(),

@@ -89,6 +89,29 @@ describe('a page of a PDF', () => {
     expect(found).toContain(code);
   });
 
+  it('whose ink cannot be measured names the picture, and what would be measured', async () => {
+    const bytes = await pageOf(FULL, (page, document) => {
+      const { context } = document;
+      const made = context.stream(new Uint8Array([0xff, 0xd8, 0xff, 0xd9]), {
+        Type: 'XObject',
+        Subtype: 'Image',
+        Width: 1200,
+        Height: 1100,
+        ColorSpace: 'DeviceCMYK',
+        BitsPerComponent: 8,
+        Filter: 'DCTDecode',
+      });
+      const name = page.node.newXObject('Photo', context.register(made)).asString();
+      operators(page, document, `q ${100 * MM} 0 0 ${90 * MM} 0 0 cm ${name} Do Q`);
+    });
+    const { diagnostics } = await read(bytes);
+    expect(diagnostics).toMatchObject([{ code: 'art-ink-unmeasured', severity: 'note' }]);
+    expect(diagnostics[0]!.message).toMatch(
+      /the JPEG picture "Photo[^"]*" of 1200 x 1100 pixels, whose ink was not measured/,
+    );
+    expect(diagnostics[0]!.hint).toMatch(/separation preview.*300 %.*without loss/);
+  });
+
   it('that is damaged or no artwork at all is one message', async () => {
     expect(await codes(new TextEncoder().encode('%PDF-1.7 nothing'))).toEqual(['art-unreadable']);
     expect(await codes(new TextEncoder().encode('GIF89a'))).toEqual(['art-format']);

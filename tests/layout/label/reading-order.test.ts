@@ -51,7 +51,7 @@ describe('reading order', () => {
     .runIf(reader)
     .each(
       ['one hazard', 'corrosive', 'flammable', 'nine statements'].flatMap(content =>
-        ['110x125', '130x120', '150x250', 'square corners 120x100', 'wrap 276x90'].map(die => [content, die]),
+        ['110x125', '150x250', 'square corners 120x100', 'wrap 276x90'].map(die => [content, die]),
       ),
     )('%s on %s is found by a reader that knows places alone', async (content, die) => {
     const { document } = await laid(content!, die!);
