@@ -96,14 +96,20 @@ function itemStrips(setting: Setting, part: Element, item: Tag, level: 'H3' | 'H
   return ruled(setting, continued(side, unorphaned(besides(side, body))));
 }
 
-/** The subheading again, as an artifact, beside what goes on on another page, where there is room for it. */
+/**
+ * The subheading again, as an artifact, beside what goes on on another page; an end that has no room for it stays with
+ * what is before it, so that no page begins with lines of which nothing says what they belong to.
+ */
 function continued(side: Strip, strips: readonly Strip[]): readonly Strip[] {
   const again = asArtifact(side);
+  const hasRoom = (at: number): boolean => totalHeight(strips.slice(at)) >= side.height;
   return strips.map((part, at) => {
-    if (at === 0 || totalHeight(strips.slice(at)) < side.height) return part;
+    const ends = at + 1 < strips.length && !hasRoom(at + 1) && part.height <= UNDIVIDED;
+    const tied = ends ? { ...part, keep: true } : part;
+    if (at === 0 || !hasRoom(at)) return tied;
     const { repeat } = part;
     return {
-      ...part,
+      ...tied,
       repeat: repeat ? { ...repeat, items: [...repeat.items, ...again.items] } : { ...again, height: 0 },
     };
   });

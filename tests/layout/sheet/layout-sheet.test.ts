@@ -54,6 +54,28 @@ const plain = (text: string) => text.replace(/\s+/gu, ' ').toLowerCase();
 /** Without spaces, since a line may end after a slash or a hyphen. */
 const dense = (text: string) => text.replace(/\s+/gu, '').toLowerCase();
 
+describe('a page', () => {
+  it.each(['patio-cleaner', 'degreaser', 'descaler'])(
+    'begins with a heading, or one again, so that its first lines belong to something: %s',
+    async record => {
+      const { bytes } = await laidOut(record);
+      const pdf = await openPdf(bytes);
+      for (let number = 2; number <= pdf.numPages; number += 1) {
+        const { items } = await (await pdf.getPage(number)).getTextContent();
+        const texts = items.flatMap(item =>
+          'str' in item && item.str.trim() !== '' ? [{ x: item.transform[4], y: item.transform[5] }] : [],
+        );
+        // 21 mm of margin hold the running head; the subheadings stand at the left margin, texts beside them.
+        const body = texts.filter(({ y }) => y < ((279.4 - 21) / 25.4) * 72);
+        const top = Math.max(...body.map(({ y }) => y));
+        const first = body.filter(({ y }) => y > top - 12);
+        expect(Math.min(...first.map(({ x }) => x)), `page ${number}`).toBeLessThan((30 / 25.4) * 72);
+      }
+      await pdf.loadingTask.destroy();
+    },
+  );
+});
+
 describe.each([
   ['patio-cleaner', 'letter'],
   ['degreaser', 'a4'],
