@@ -8,7 +8,7 @@ import { type Shop, shopAmount } from './shop-amount.ts';
 /** Breakpoints of one constituent as one JSON document; every percent as a number, and exactly as text. */
 export function headroomJson(
   headroom: Headroom,
-  product: { readonly name: string; readonly code: string },
+  { name, code }: { readonly name: string; readonly code: string },
   writerOf: (breakpoint: Breakpoint) => (because: Because) => object,
 ): Record<string, unknown> {
   const { of, basis, others, current, domain, steps, breakpoints, notes, shop } = headroom;
@@ -16,7 +16,7 @@ export function headroomJson(
   const { worse, better } = roomOf(headroom);
   return {
     schema: 'labelwright/headroom/1',
-    product,
+    product: { name, code },
     basis: { id: basis.id, title: basis.title, asOf: basis.asOf },
     of: { name: of.name, cas: of.cas },
     others,

@@ -74,11 +74,11 @@ describe('text and JSON', () => {
       water,
     ];
     const found = await headroomOf(lines, { of: 'agent', labelOf });
+    const record = { name: 'Test', code: 'T', formula: lines };
     const json = JSON.parse(
-      JSON.stringify(
-        headroomJson(found, { name: 'Test', code: 'T' }, breakpoint => reasonWriter(breakpoint, en).because),
-      ),
+      JSON.stringify(headroomJson(found, record, breakpoint => reasonWriter(breakpoint, en).because)),
     );
+    expect(json.product).toEqual({ name: 'Test', code: 'T' });
     expect(json.current).toEqual({ from: 2, to: 2, exact: ['2', '2'] });
     expect(json.nextWorse).toEqual({ at: 5, exact: '5', side: 'at' });
     // 100 / ATEmix = x / 100 <= 100 / 300 (Table A.1.1).
