@@ -78,8 +78,10 @@ export function panels(making: Making, room: Room, plan: PanelPlan): Composition
   if (columns.heights.length > 0) placed.push({ box: columns.box, x: textX, y: top });
   if (folds === 1) {
     const side = room.down(textX - gutter / 2, textX - gutter / 2);
-    if (side)
-      placed.push({ box: rule(measures.thin, side.to - side.from), x: textX - gutter / 2, y: side.from });
+    // No higher than the texts: above them stands the notice of a draft.
+    const from = side && Math.max(side.from, top);
+    if (side && from !== null && from < side.to)
+      placed.push({ box: rule(measures.thin, side.to - from), x: textX - gutter / 2, y: from });
   }
   if (foot) {
     const over = columns.heights.length > textColumns - plan.foot;
